@@ -1,0 +1,24 @@
+package rigside.measure;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Numbers as people read them: always a decimal point, never an exponent for everyday sizes. */
+public final class Numbers {
+    private Numbers() {}
+
+    /**
+     * At most six significant digits without trailing zeros; an exponent only beyond 1e-6 and 1e9.
+     */
+    public static String plain(double value) {
+        if (Double.isNaN(value) || Double.isInfinite(value)) {
+            return String.valueOf(value);
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+        double size = Math.abs(value);
+        return size < 1e-6 || size >= 1e9 ? rounded.toString() : rounded.toPlainString();
+    }
+}

@@ -1,0 +1,137 @@
+package rigside.protocol;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rigside.measure.Unit;
+
+/**
+ * A number per donning, computed from its entries.
+ *
+ * @param id the short word steps refer to it by
+ * @param title the words shown
+ * @param kind how it is computed
+ * @param unit the unit it is shown in
+ * @param resolution the smallest step the value can show, in {@code unit}; spreads below it are
+ *     rounding
+ * @param compared how conditions are compared by it; empty when it is only recorded
+ */
+public record Measure(
+        String id,
+        String title,
+        Kind kind,
+        Unit unit,
+        double resolution,
+        Optional<Compared> compared) {
+
+    /** Where the number comes from. */
+    public sealed interface Kind {
+        <R> R match(Cases<R> cases);
+
+        /** One case for each kind of measure. */
+        interface Cases<R> {
+            R fitFactor(FitFactor kind);
+
+            R timedInhalation(TimedInhalation kind);
+
+            R pressureTrace(PressureTrace kind);
+
+            R typedNumber(TypedNumber kind);
+        }
+    }
+
+    /**
+     * Ambient over mask concentration, harmonic over the exercises.
+     *
+     * @param detectionLimit the lowest mask concentration the counter resolves, in 1/m3; 0 when not
+     *     stated
+     * @param required the level to reach, if the protocol names one
+     */
+    public record FitFactor(double detectionLimit, Optional<Level> required) implements Kind {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.fitFactor(this);
+        }
+    }
+
+    /**
+     * The geometric mean time of the donning's trials.
+     *
+     * @param vitalCapacityFact the fact holding the wearer's vital capacity, if one is recorded
+     */
+    public record TimedInhalation(Optional<String> vitalCapacityFact) implements Kind {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.timedInhalation(this);
+        }
+    }
+
+    /** The median over a donning's exercises of the peak inhalation pressure. */
+    public record PressureTrace() implements Kind {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pressureTrace(this);
+        }
+    }
+
+    /**
+     * A number typed in a form of the donning.
+     *
+     * @param field the form field that holds it
+     */
+    public record TypedNumber(String field) implements Kind {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.typedNumber(this);
+        }
+    }
+
+    /**
+     * A level to reach and how reaching is judged.
+     *
+     * @param value the fit factor to reach
+     * @param rule which values have to reach it
+     */
+    public record Level(double value, Rule rule) {
+        /** Which values have to reach the level. */
+        public enum Rule {
+            OVERALL,
+            EVERY_EXERCISE
+        }
+    }
+
+    /**
+     * How two conditions are compared.
+     *
+     * @param scale ratio (analysed on the natural-log scale) or difference (analysed in {@code
+     *     unit})
+     * @param bandLow lower end of what is too small to matter, on the analysis scale; below 0
+     * @param bandHigh upper end of what is too small to matter, on the analysis scale; above 0
+     * @param meaningful the meaningful difference as the file words it ({@code 10 %}, {@code 2
+     *     times})
+     * @param matters the direction in which a change matters
+     * @param decides whether the session goes on until this measure has settled
+     * @param expectedSpread expected standard deviation of one value (between donnings, and without
+     *     the factor sqrt 2 of a difference) on the analysis scale, if the protocol states one
+     */
+    public record Compared(
+            Scale scale,
+            double bandLow,
+            double bandHigh,
+            String meaningful,
+            Matters matters,
+            boolean decides,
+            OptionalDouble expectedSpread) {
+        /** What is taken of two values. */
+        public enum Scale {
+            RATIO,
+            DIFFERENCE
+        }
+
+        /** The direction in which a change matters. */
+        public enum Matters {
+            EITHER,
+            INCREASE,
+            DECREASE
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package rigside.protocol;
+
+import java.util.OptionalDouble;
+
+/**
+ * How often, in which order, and what the tester may see meanwhile.
+ *
+ * @param fewest complete rounds (values per condition when independent) before the first look; at
+ *     least 2
+ * @param most complete rounds (values per condition) after which the plan is used up; at least
+ *     {@code fewest}
+ * @param confidence simultaneous confidence of the intervals over all looks, in (0.5, 1)
+ * @param exponent the power of the error-spending function
+ * @param design how values are set against each other
+ * @param order the order of conditions within a round
+ * @param trialClock until when the time of a trial is concealed
+ * @param result until when the running result is concealed
+ * @param sharedOverMeasures whether the error is shared over the deciding measures too
+ * @param donningSeconds what one donning costs, in seconds, if stated
+ * @param trialSeconds what one trial costs, in seconds, if stated
+ */
+public record Plan(
+        int fewest,
+        int most,
+        double confidence,
+        double exponent,
+        Design design,
+        Order order,
+        Until trialClock,
+        Until result,
+        boolean sharedOverMeasures,
+        OptionalDouble donningSeconds,
+        OptionalDouble trialSeconds) {
+
+    /**
+     * The default power of the error-spending function; design evidence: settles most per round for
+     * 6 to 12 rounds.
+     */
+    public static final double DEFAULT_EXPONENT = 2;
+
+    /** How values are set against each other. */
+    public enum Design {
+        /** Differences within a round. */
+        ROUNDS,
+        /** Each donning a value of its own. */
+        INDEPENDENT_DONNINGS,
+        /** Each trial a value of its own; speaks for these donnings only. */
+        INDEPENDENT_TRIALS
+    }
+
+    /** The order of conditions within a round. */
+    public enum Order {
+        /** Each condition takes each turn equally often over the rounds, otherwise at random. */
+        BALANCED,
+        /** Drawn anew for every round. */
+        RANDOM,
+        AS_LISTED
+    }
+
+    /** Until when something is concealed. */
+    public enum Until {
+        /** Not concealed. */
+        SHOWN,
+        DONNING_ENDS,
+        SESSION_ENDS
+    }
+}

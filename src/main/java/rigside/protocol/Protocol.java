@@ -1,0 +1,60 @@
+package rigside.protocol;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a protocol file says, checked and complete: a Protocol that exists can be run.
+ *
+ * @param title one line that names the comparison
+ * @param question the question asked, in words
+ * @param about purpose, source and remarks; may be empty
+ * @param cautions shown and acknowledged before the first donning; at least one
+ * @param facts recorded once per session, before everything else
+ * @param conditions two or more, the reference first
+ * @param measures the numbers taken from each donning; at least one
+ * @param plan how often, in which order, what is concealed
+ * @param before steps before the first donning
+ * @param donning steps of one donning; at least one
+ * @param after steps after the last donning
+ */
+public record Protocol(
+        String title,
+        String question,
+        String about,
+        List<String> cautions,
+        List<Field> facts,
+        List<Condition> conditions,
+        List<Measure> measures,
+        Plan plan,
+        List<Step> before,
+        List<Step> donning,
+        List<Step> after) {
+    public Protocol {
+        cautions = List.copyOf(cautions);
+        facts = List.copyOf(facts);
+        conditions = List.copyOf(conditions);
+        measures = List.copyOf(measures);
+        before = List.copyOf(before);
+        donning = List.copyOf(donning);
+        after = List.copyOf(after);
+    }
+
+    /** The condition the others are compared with. */
+    public Condition reference() {
+        return conditions.get(0);
+    }
+
+    public Optional<Condition> condition(String id) {
+        return conditions.stream().filter(condition -> condition.id().equals(id)).findFirst();
+    }
+
+    public Optional<Measure> measure(String id) {
+        return measures.stream().filter(measure -> measure.id().equals(id)).findFirst();
+    }
+
+    /** The steps of a donning that apply to one condition, in order. */
+    public List<Step> donningOf(String conditionId) {
+        return donning.stream().filter(step -> step.appliesTo(conditionId)).toList();
+    }
+}

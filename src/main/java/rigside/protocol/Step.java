@@ -1,0 +1,248 @@
+package rigside.protocol;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+
+/** One element of the procedure. */
+public sealed interface Step {
+    /** The line shown above the step. */
+    String title();
+
+    /** The conditions it is for; empty for all. */
+    List<String> onlyFor();
+
+    /** What the tester is told to do, possibly empty. */
+    String say();
+
+    <R> R match(Cases<R> cases);
+
+    default boolean appliesTo(String conditionId) {
+        return onlyFor().isEmpty() || onlyFor().contains(conditionId);
+    }
+
+    /** One case for each kind of step. */
+    interface Cases<R> {
+        R checklist(Checklist step);
+
+        R form(Form step);
+
+        R countdown(Countdown step);
+
+        R exercises(Exercises step);
+
+        R trials(Trials step);
+
+        R observations(Observations step);
+
+        R note(Note step);
+    }
+
+    /**
+     * Things to confirm one by one.
+     *
+     * @param items at least one
+     */
+    record Checklist(String title, List<String> onlyFor, String say, List<Item> items)
+            implements Step {
+        public Checklist {
+            onlyFor = List.copyOf(onlyFor);
+            items = List.copyOf(items);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.checklist(this);
+        }
+
+        /**
+         * One thing to confirm.
+         *
+         * @param text what has to be so
+         * @param ifNot where a no leads
+         */
+        public record Item(String text, IfNot ifNot) {}
+
+        /** Where a failed item leads. */
+        public enum IfNot {
+            /** The whole checklist from its first item. */
+            REPEAT,
+            /** The donning is abandoned, with a reason, and done again. */
+            ABANDON,
+            /** The session ends. */
+            STOP
+        }
+    }
+
+    /**
+     * Typed entries.
+     *
+     * @param fields at least one
+     */
+    record Form(String title, List<String> onlyFor, String say, List<Field> fields)
+            implements Step {
+        public Form {
+            onlyFor = List.copyOf(onlyFor);
+            fields = List.copyOf(fields);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.form(this);
+        }
+    }
+
+    /**
+     * A wait of a fixed length: purge, rest, stabilisation.
+     *
+     * @param seconds its length
+     */
+    record Countdown(String title, List<String> onlyFor, String say, double seconds)
+            implements Step {
+        public Countdown {
+            onlyFor = List.copyOf(onlyFor);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.countdown(this);
+        }
+    }
+
+    /**
+     * Timed activities during which particles (or pressure) are sampled.
+     *
+     * @param fitFactor the fit-factor measure its concentrations feed, if any
+     * @param pressureTrace the pressure measure its pressures feed, if any
+     * @param unit the unit concentrations are typed in
+     * @param pressureUnit the unit pressures are typed in
+     * @param entering when the readings are typed
+     * @param exercises in order; at least one
+     */
+    record Exercises(
+            String title,
+            List<String> onlyFor,
+            String say,
+            Optional<String> fitFactor,
+            Optional<String> pressureTrace,
+            Unit unit,
+            Unit pressureUnit,
+            Entering entering,
+            List<Exercise> exercises)
+            implements Step {
+        public Exercises {
+            onlyFor = List.copyOf(onlyFor);
+            exercises = List.copyOf(exercises);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.exercises(this);
+        }
+
+        /** When the readings of the exercises are typed. */
+        public enum Entering {
+            AFTER_EACH,
+            AT_END
+        }
+    }
+
+    /**
+     * One timed activity.
+     *
+     * @param title its name
+     * @param say what to do and say
+     * @param seconds its length
+     * @param counted whether it enters the overall value
+     * @param ambient when ambient air is sampled, in time order; may be empty
+     * @param mask when the air in the mask is sampled
+     * @param pressure when the mask pressure is read
+     */
+    record Exercise(
+            String title,
+            String say,
+            double seconds,
+            boolean counted,
+            List<Window> ambient,
+            Optional<Window> mask,
+            Optional<Window> pressure) {
+        public Exercise {
+            ambient = List.copyOf(ambient);
+        }
+    }
+
+    /**
+     * A sample window within an exercise, in seconds from its start.
+     *
+     * @param from its start, 0 or more
+     * @param to its end, after {@code from}
+     */
+    record Window(double from, double to) {}
+
+    /**
+     * Repeated timed inhalations.
+     *
+     * @param measure the timed-inhalation measure they feed
+     * @param count how many valid trials a donning needs
+     * @param target the pressure to hold
+     * @param tolerance how far from the target still counts as held, as a share of it, if stated
+     * @param leadInSeconds the countdown before each trial
+     * @param restSeconds the rest between two trials
+     * @param shortest times below it are offered for voiding, in seconds
+     * @param longest times above it are offered for voiding, in seconds
+     */
+    record Trials(
+            String title,
+            List<String> onlyFor,
+            String say,
+            String measure,
+            int count,
+            Quantity target,
+            OptionalDouble tolerance,
+            double leadInSeconds,
+            double restSeconds,
+            double shortest,
+            double longest)
+            implements Step {
+        public Trials {
+            onlyFor = List.copyOf(onlyFor);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.trials(this);
+        }
+    }
+
+    /**
+     * What was felt and seen, on short scales and in words.
+     *
+     * @param fields at least one
+     */
+    record Observations(String title, List<String> onlyFor, String say, List<Field> fields)
+            implements Step {
+        public Observations {
+            onlyFor = List.copyOf(onlyFor);
+            fields = List.copyOf(fields);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.observations(this);
+        }
+    }
+
+    /** Words to read before going on. */
+    record Note(String title, List<String> onlyFor, String say) implements Step {
+        public Note {
+            onlyFor = List.copyOf(onlyFor);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.note(this);
+        }
+    }
+}
