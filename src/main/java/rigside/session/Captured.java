@@ -1,0 +1,87 @@
+package rigside.session;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything captured so far.
+ *
+ * @param entries all entries, struck out or not, by number
+ * @param leftOut gaps that stay empty
+ * @param looks the looks taken, in order
+ * @param notes the free notes
+ * @param failedChecks checklist items that were not so
+ */
+public record Captured(
+        List<Entry> entries,
+        List<LeftOut> leftOut,
+        List<Look> looks,
+        List<Note> notes,
+        List<FailedCheck> failedChecks) {
+    static final Captured START =
+            new Captured(List.of(), List.of(), List.of(), List.of(), List.of());
+
+    public Captured {
+        entries = List.copyOf(entries);
+        leftOut = List.copyOf(leftOut);
+        looks = List.copyOf(looks);
+        notes = List.copyOf(notes);
+        failedChecks = List.copyOf(failedChecks);
+    }
+
+    /** A gap that stays empty, with the reason. */
+    public record LeftOut(Slot slot, String reason) {}
+
+    /**
+     * A free note.
+     *
+     * @param donning the donning it was written in; 0 outside donnings
+     * @param at when, in nanoseconds of session time
+     */
+    public record Note(String text, int donning, long at) {}
+
+    /** A checklist item that was not so. */
+    public record FailedCheck(Place place, int item, String text) {}
+
+    /** The entry that counts for a gap, if it is filled. */
+    public Optional<Entry> standing(Slot slot) {
+        return entries.stream()
+                .filter(entry -> entry.stands() && entry.slot().equals(slot))
+                .findFirst();
+    }
+
+    /** Whether nothing more is asked for a gap. */
+    public boolean isSettled(Slot slot) {
+        return standing(slot).isPresent()
+                || leftOut.stream().anyMatch(left -> left.slot().equals(slot));
+    }
+
+    public Optional<Entry> entry(int number) {
+        return entries.stream().filter(entry -> entry.number() == number).findFirst();
+    }
+
+    /** The last look taken. */
+    public Optional<Look> lastLook() {
+        return looks.isEmpty() ? Optional.empty() : Optional.of(looks.get(looks.size() - 1));
+    }
+
+    Captured withEntries(List<Entry> changed) {
+        return new Captured(changed, leftOut, looks, notes, failedChecks);
+    }
+
+    Captured with(LeftOut left) {
+        return new Captured(entries, Lists.plus(leftOut, left), looks, notes, failedChecks);
+    }
+
+    Captured with(Look look) {
+        return new Captured(entries, leftOut, Lists.plus(looks, look), notes, failedChecks);
+    }
+
+    Captured with(Note note) {
+        return new Captured(entries, leftOut, looks, Lists.plus(notes, note), failedChecks);
+    }
+
+    Captured with(FailedCheck failed) {
+        return new Captured(entries, leftOut, looks, notes, Lists.plus(failedChecks, failed));
+    }
+}

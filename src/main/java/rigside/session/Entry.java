@@ -1,0 +1,35 @@
+package rigside.session;
+
+import java.util.Optional;
+
+/**
+ * One captured value.
+ *
+ * @param number its number in the session, from 1
+ * @param slot what it is the value of
+ * @param value what was entered
+ * @param source where it came from
+ * @param at when, in nanoseconds of session time
+ * @param struck how it was struck out, if it was
+ */
+public record Entry(
+        int number, Slot slot, Value value, Source source, long at, Optional<Struck> struck) {
+
+    /**
+     * A void: the value is kept, and left out of the analysis.
+     *
+     * @param reason why, in the tester's words
+     * @param looksBefore how many looks had been taken when it was struck out
+     */
+    public record Struck(String reason, int looksBefore) {}
+
+    /** Whether it counts. */
+    public boolean stands() {
+        return struck.isEmpty();
+    }
+
+    Entry struck(String reason, int looksBefore) {
+        return new Entry(
+                number, slot, value, source, at, Optional.of(new Struck(reason, looksBefore)));
+    }
+}

@@ -1,0 +1,381 @@
+package rigside.session;
+
+/** Everything that can have happened in a session: the journal is a list of these. */
+public sealed interface Event {
+    <R> R match(Cases<R> cases);
+
+    /** One case for each kind of event. */
+    interface Cases<R> {
+        R sessionOpened(SessionOpened event);
+
+        R sessionLeft(SessionLeft event);
+
+        R sessionReopened(SessionReopened event);
+
+        R cautionsAcknowledged(CautionsAcknowledged event);
+
+        R donningStarted(DonningStarted event);
+
+        R donningCompleted(DonningCompleted event);
+
+        R donningAbandoned(DonningAbandoned event);
+
+        R donningStruck(DonningStruck event);
+
+        R itemConfirmed(ItemConfirmed event);
+
+        R itemFailed(ItemFailed event);
+
+        R countdownStarted(CountdownStarted event);
+
+        R countdownFinished(CountdownFinished event);
+
+        R exerciseStarted(ExerciseStarted event);
+
+        R exerciseFinished(ExerciseFinished event);
+
+        R exerciseInterrupted(ExerciseInterrupted event);
+
+        R leadInStarted(LeadInStarted event);
+
+        R trialStarted(TrialStarted event);
+
+        R trialStopped(TrialStopped event);
+
+        R trialInterrupted(TrialInterrupted event);
+
+        R voidOffered(VoidOffered event);
+
+        R voidDeclined(VoidDeclined event);
+
+        R restFinished(RestFinished event);
+
+        R noteRead(NoteRead event);
+
+        R entryDoubted(EntryDoubted event);
+
+        R doubtDropped(DoubtDropped event);
+
+        R entryCaptured(EntryCaptured event);
+
+        R entryVoided(EntryVoided event);
+
+        R slotLeftOut(SlotLeftOut event);
+
+        R noteWritten(NoteWritten event);
+
+        R halted(Halted event);
+
+        R continued(Continued event);
+
+        R lookTaken(LookTaken event);
+
+        R wentOn(WentOn event);
+
+        R repeatsEnded(RepeatsEnded event);
+
+        R sessionClosed(SessionClosed event);
+    }
+
+    /**
+     * Always the first event.
+     *
+     * @param programVersion the version that wrote it
+     * @param protocolName the file's name as the tester knows it
+     * @param protocolText the exact text of the protocol
+     * @param seed drives the order of conditions and the simulated rig
+     * @param rig what answers for the instruments, in words
+     * @param simulated whether the rig is simulated: every value is then invented
+     * @param speed how many seconds of session time pass in one second; 1 unless simulated
+     */
+    record SessionOpened(
+            String programVersion,
+            String protocolName,
+            String protocolText,
+            long seed,
+            String rig,
+            boolean simulated,
+            double speed)
+            implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sessionOpened(this);
+        }
+    }
+
+    /** The program was left in an orderly way. */
+    record SessionLeft() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sessionLeft(this);
+        }
+    }
+
+    /**
+     * The session was taken up again, after it was left or the program was killed.
+     *
+     * @param programVersion the version that took it up
+     */
+    record SessionReopened(String programVersion) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sessionReopened(this);
+        }
+    }
+
+    record CautionsAcknowledged() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.cautionsAcknowledged(this);
+        }
+    }
+
+    record DonningStarted(int donning, int round, int turn, String condition) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.donningStarted(this);
+        }
+    }
+
+    record DonningCompleted(int donning) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.donningCompleted(this);
+        }
+    }
+
+    record DonningAbandoned(int donning, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.donningAbandoned(this);
+        }
+    }
+
+    /**
+     * A complete donning was struck out as a whole; it is done again in the same turn of the same
+     * round.
+     */
+    record DonningStruck(int donning, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.donningStruck(this);
+        }
+    }
+
+    record ItemConfirmed(Place place, int item) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.itemConfirmed(this);
+        }
+    }
+
+    record ItemFailed(Place place, int item) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.itemFailed(this);
+        }
+    }
+
+    record CountdownStarted(Place place) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.countdownStarted(this);
+        }
+    }
+
+    record CountdownFinished(Place place) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.countdownFinished(this);
+        }
+    }
+
+    record ExerciseStarted(Place place, int exercise) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.exerciseStarted(this);
+        }
+    }
+
+    record ExerciseFinished(Place place, int exercise) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.exerciseFinished(this);
+        }
+    }
+
+    /** It did not run to its end and is offered afresh from its beginning. */
+    record ExerciseInterrupted(Place place, int exercise) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.exerciseInterrupted(this);
+        }
+    }
+
+    record LeadInStarted(Place place, int trial) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.leadInStarted(this);
+        }
+    }
+
+    record TrialStarted(Place place, int trial) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.trialStarted(this);
+        }
+    }
+
+    /**
+     * The inhalation ended.
+     *
+     * @param seconds how long it took
+     */
+    record TrialStopped(Place place, int trial, double seconds) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.trialStopped(this);
+        }
+    }
+
+    /** It was broken off before its time was taken and is offered afresh. */
+    record TrialInterrupted(Place place, int trial) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.trialInterrupted(this);
+        }
+    }
+
+    /**
+     * An entry looks implausible and the tester is asked whether to strike it out.
+     *
+     * @param why what is implausible, in words
+     */
+    record VoidOffered(int entry, String why) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.voidOffered(this);
+        }
+    }
+
+    /** The entry offered for voiding is kept. */
+    record VoidDeclined(int entry) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.voidDeclined(this);
+        }
+    }
+
+    record RestFinished(Place place) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.restFinished(this);
+        }
+    }
+
+    record NoteRead(Place place) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.noteRead(this);
+        }
+    }
+
+    /**
+     * A value outside its plausible range was typed and is asked about once more.
+     *
+     * @param why what is implausible, in words
+     */
+    record EntryDoubted(Slot slot, Value value, String why) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.entryDoubted(this);
+        }
+    }
+
+    /** The doubted value was a mistake and is typed again. */
+    record DoubtDropped(Slot slot) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.doubtDropped(this);
+        }
+    }
+
+    record EntryCaptured(int entry, Slot slot, Value value, Source source) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.entryCaptured(this);
+        }
+    }
+
+    record EntryVoided(int entry, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.entryVoided(this);
+        }
+    }
+
+    /** A gap stays empty, with the reason. */
+    record SlotLeftOut(Slot slot, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.slotLeftOut(this);
+        }
+    }
+
+    record NoteWritten(String text) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.noteWritten(this);
+        }
+    }
+
+    /**
+     * Everything stands still.
+     *
+     * @param why what stopped it, in words
+     */
+    record Halted(String why) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.halted(this);
+        }
+    }
+
+    /** The tester goes on after a halt; in a donning this says that the mask stayed on. */
+    record Continued() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.continued(this);
+        }
+    }
+
+    record LookTaken(Look look) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.lookTaken(this);
+        }
+    }
+
+    /** The tester goes on although every deciding measure has settled. */
+    record WentOn() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.wentOn(this);
+        }
+    }
+
+    /** No further donning: the session goes on with what comes after. */
+    record RepeatsEnded(String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.repeatsEnded(this);
+        }
+    }
+
+    record SessionClosed() implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sessionClosed(this);
+        }
+    }
+}

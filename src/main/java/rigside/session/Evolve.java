@@ -1,0 +1,333 @@
+package rigside.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import rigside.protocol.Protocol;
+import rigside.protocol.ProtocolReader;
+import rigside.protocol.Read;
+import rigside.protocol.Step;
+
+/**
+ * The one reducer: what an event makes of the state before it.
+ *
+ * @param before the state before the event
+ * @param at when the event happened, in nanoseconds of session time
+ */
+public record Evolve(State before, long at) implements Event.Cases<State> {
+
+    /**
+     * The state a journal leads to.
+     *
+     * @throws DoesNotApply if an event cannot follow the ones before it
+     */
+    public static State fold(List<Recorded> journal) {
+        State state = State.START;
+        for (Recorded recorded : journal) {
+            state = step(state, recorded.event(), recorded.at());
+        }
+        return state;
+    }
+
+    /**
+     * The state after one more event.
+     *
+     * @throws DoesNotApply if the event cannot follow the ones before it
+     */
+    public static State step(State before, Event event, long at) {
+        if (before.opening().isPresent() == (event instanceof Event.SessionOpened)) {
+            throw new DoesNotApply(
+                    before.opening().isPresent()
+                            ? "the session is opened a second time"
+                            : "the session is not opened yet");
+        }
+        return event.match(new Evolve(before, at));
+    }
+
+    @Override
+    public State sessionOpened(Event.SessionOpened event) {
+        Read read = ProtocolReader.read(event.protocolName(), event.protocolText());
+        if (read instanceof Read.Good good) {
+            Protocol protocol = good.protocol();
+            return new State(
+                    Optional.of(new State.Opening(event, protocol)),
+                    before.course(),
+                    before.captured(),
+                    before.doing());
+        }
+        throw new DoesNotApply(
+                "its protocol cannot be read:\n" + ((Read.Bad) read).problems().get(0));
+    }
+
+    @Override
+    public State sessionLeft(Event.SessionLeft event) {
+        return before.with(before.doing().left(true));
+    }
+
+    @Override
+    public State sessionReopened(Event.SessionReopened event) {
+        return before.with(before.doing().left(false));
+    }
+
+    @Override
+    public State cautionsAcknowledged(Event.CautionsAcknowledged event) {
+        return before.with(before.course().withCautionsRead());
+    }
+
+    @Override
+    public State donningStarted(Event.DonningStarted event) {
+        Donning donning =
+                new Donning(
+                        event.donning(),
+                        event.round(),
+                        event.turn(),
+                        event.condition(),
+                        Donning.Outcome.OPEN,
+                        "",
+                        0,
+                        at,
+                        Optional.empty());
+        if (before.course().open().isPresent()) {
+            throw new DoesNotApply("a donning is started while another is going on");
+        }
+        if (before.protocol().condition(event.condition()).isEmpty()) {
+            throw new DoesNotApply("the protocol has no condition '" + event.condition() + "'");
+        }
+        return before.with(
+                        before.course()
+                                .at(Stage.DONNING)
+                                .with(Lists.plus(before.course().donnings(), donning)))
+                .with(before.doing().idle().rested());
+    }
+
+    @Override
+    public State donningCompleted(Event.DonningCompleted event) {
+        return ended(event.donning(), Donning.Outcome.COMPLETE, "");
+    }
+
+    @Override
+    public State donningAbandoned(Event.DonningAbandoned event) {
+        return ended(event.donning(), Donning.Outcome.ABANDONED, event.reason());
+    }
+
+    private State ended(int number, Donning.Outcome how, String why) {
+        List<Donning> donnings =
+                Lists.changed(
+                        before.course().donnings(),
+                        donning ->
+                                donning.number() == number
+                                        && donning.outcome() == Donning.Outcome.OPEN,
+                        donning -> donning.ended(how, why, at));
+        return before.with(before.course().with(donnings))
+                .with(before.doing().idle().goingOn().rested());
+    }
+
+    @Override
+    public State donningStruck(Event.DonningStruck event) {
+        int looks = before.captured().looks().size();
+        return before.with(
+                before.course()
+                        .with(
+                                Lists.changed(
+                                        before.course().donnings(),
+                                        donning ->
+                                                donning.number() == event.donning()
+                                                        && donning.outcome()
+                                                                == Donning.Outcome.COMPLETE,
+                                        donning -> donning.struck(event.reason(), looks))));
+    }
+
+    @Override
+    public State itemConfirmed(Event.ItemConfirmed event) {
+        return before.with(before.course().with(event.place(), event.item() + 1));
+    }
+
+    /** A checklist that failed anywhere is gone through from its first item again. */
+    @Override
+    public State itemFailed(Event.ItemFailed event) {
+        String text =
+                Procedure.step(before, event.place()) instanceof Step.Checklist checklist
+                                && event.item() < checklist.items().size()
+                        ? checklist.items().get(event.item()).text()
+                        : "";
+        return before.with(before.course().with(event.place(), 0))
+                .with(
+                        before.captured()
+                                .with(new Captured.FailedCheck(event.place(), event.item(), text)));
+    }
+
+    @Override
+    public State countdownStarted(Event.CountdownStarted event) {
+        return running(new Activity.Waiting(event.place(), OptionalLong.of(at)));
+    }
+
+    @Override
+    public State countdownFinished(Event.CountdownFinished event) {
+        return idle().with(before.course().with(event.place(), 1));
+    }
+
+    @Override
+    public State exerciseStarted(Event.ExerciseStarted event) {
+        return running(
+                new Activity.Exercising(event.place(), event.exercise(), OptionalLong.of(at)));
+    }
+
+    @Override
+    public State exerciseFinished(Event.ExerciseFinished event) {
+        return idle().with(before.course().with(event.place(), event.exercise() + 1));
+    }
+
+    @Override
+    public State exerciseInterrupted(Event.ExerciseInterrupted event) {
+        return idle();
+    }
+
+    @Override
+    public State leadInStarted(Event.LeadInStarted event) {
+        return running(new Activity.LeadIn(event.place(), event.trial(), at));
+    }
+
+    @Override
+    public State trialStarted(Event.TrialStarted event) {
+        return running(new Activity.Pulling(event.place(), event.trial(), at));
+    }
+
+    @Override
+    public State trialStopped(Event.TrialStopped event) {
+        return before.with(
+                before.doing()
+                        .running(
+                                new Activity.HoldAsked(
+                                        event.place(), event.trial(), event.seconds()))
+                        .restSince(at));
+    }
+
+    /** A pull that was broken off still needs its rest; a lead-in does not. */
+    @Override
+    public State trialInterrupted(Event.TrialInterrupted event) {
+        boolean pulled =
+                before.doing().running().filter(Activity.Pulling.class::isInstance).isPresent();
+        Doing idle = before.doing().idle();
+        return before.with(pulled ? idle.restSince(at) : idle);
+    }
+
+    @Override
+    public State voidOffered(Event.VoidOffered event) {
+        return running(new Activity.VoidAsked(event.entry(), event.why()));
+    }
+
+    @Override
+    public State voidDeclined(Event.VoidDeclined event) {
+        return idle();
+    }
+
+    @Override
+    public State restFinished(Event.RestFinished event) {
+        return before.with(before.doing().rested());
+    }
+
+    @Override
+    public State noteRead(Event.NoteRead event) {
+        return before.with(before.course().with(event.place(), 1));
+    }
+
+    @Override
+    public State entryDoubted(Event.EntryDoubted event) {
+        return running(new Activity.Doubting(event.slot(), event.value(), event.why()));
+    }
+
+    @Override
+    public State doubtDropped(Event.DoubtDropped event) {
+        return idle();
+    }
+
+    @Override
+    public State entryCaptured(Event.EntryCaptured event) {
+        if (event.entry() != before.captured().entries().size() + 1) {
+            throw new DoesNotApply(
+                    "entry " + event.entry() + " does not follow the entries before it");
+        }
+        Procedure.step(before, event.slot().place());
+        Entry entry =
+                new Entry(
+                        event.entry(),
+                        event.slot(),
+                        event.value(),
+                        event.source(),
+                        at,
+                        Optional.empty());
+        return idle().with(
+                        before.captured()
+                                .withEntries(Lists.plus(before.captured().entries(), entry)));
+    }
+
+    @Override
+    public State entryVoided(Event.EntryVoided event) {
+        int looks = before.captured().looks().size();
+        List<Entry> entries =
+                Lists.changed(
+                        before.captured().entries(),
+                        entry -> entry.number() == event.entry() && entry.stands(),
+                        entry -> entry.struck(event.reason(), looks));
+        boolean asked =
+                before.doing()
+                        .running()
+                        .filter(activity -> asksAbout(activity, event.entry()))
+                        .isPresent();
+        return (asked ? idle() : before).with(before.captured().withEntries(entries));
+    }
+
+    @Override
+    public State slotLeftOut(Event.SlotLeftOut event) {
+        return before.with(
+                before.captured().with(new Captured.LeftOut(event.slot(), event.reason())));
+    }
+
+    @Override
+    public State noteWritten(Event.NoteWritten event) {
+        int donning = before.course().open().map(Donning::number).orElse(0);
+        return before.with(before.captured().with(new Captured.Note(event.text(), donning, at)));
+    }
+
+    @Override
+    public State halted(Event.Halted event) {
+        return before.with(before.doing().halted(event.why()));
+    }
+
+    @Override
+    public State continued(Event.Continued event) {
+        return before.with(before.doing().goingOn());
+    }
+
+    @Override
+    public State lookTaken(Event.LookTaken event) {
+        return before.with(before.captured().with(event.look()));
+    }
+
+    @Override
+    public State wentOn(Event.WentOn event) {
+        return before.with(before.course().withWentOn());
+    }
+
+    @Override
+    public State repeatsEnded(Event.RepeatsEnded event) {
+        return before.with(before.course().at(Stage.AFTER));
+    }
+
+    @Override
+    public State sessionClosed(Event.SessionClosed event) {
+        return before.with(before.course().withClosed());
+    }
+
+    private static boolean asksAbout(Activity activity, int entry) {
+        return activity instanceof Activity.VoidAsked asked && asked.entry() == entry;
+    }
+
+    private State running(Activity activity) {
+        return before.with(before.doing().running(activity));
+    }
+
+    private State idle() {
+        return before.with(before.doing().idle());
+    }
+}

@@ -1,0 +1,197 @@
+package rigside.session;
+
+import rigside.measure.Quantity;
+
+/** Everything that can come in: keys, typed text, time, readings, and looks. */
+public sealed interface Input {
+    <R> R match(Cases<R> cases);
+
+    /** One case for each kind of input. */
+    interface Cases<R> {
+        R goOnPressed(GoOnPressed input);
+
+        R triggerPressed(TriggerPressed input);
+
+        R answered(Answered input);
+
+        R typed(Typed input);
+
+        R ticked(Ticked input);
+
+        R readingArrived(ReadingArrived input);
+
+        R pullEnded(PullEnded input);
+
+        R undoAsked(UndoAsked input);
+
+        R voidAsked(VoidAsked input);
+
+        R strikeAsked(StrikeAsked input);
+
+        R leaveOutAsked(LeaveOutAsked input);
+
+        R noteTyped(NoteTyped input);
+
+        R haltPressed(HaltPressed input);
+
+        R abandonAsked(AbandonAsked input);
+
+        R moreAsked(MoreAsked input);
+
+        R endAsked(EndAsked input);
+
+        R leaveAsked(LeaveAsked input);
+
+        R reopened(Reopened input);
+
+        R lookArrived(LookArrived input);
+    }
+
+    /** The go-on key (Enter). */
+    record GoOnPressed() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.goOnPressed(this);
+        }
+    }
+
+    /** The trigger key (Space, or what a foot switch sends). */
+    record TriggerPressed() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.triggerPressed(this);
+        }
+    }
+
+    /** Yes or no. */
+    record Answered(boolean yes) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.answered(this);
+        }
+    }
+
+    /** A line of text, finished with Enter. */
+    record Typed(String text) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.typed(this);
+        }
+    }
+
+    /** Time went by. */
+    record Ticked() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.ticked(this);
+        }
+    }
+
+    /** The rig answers for the gap that waits. */
+    record ReadingArrived(Slot slot, Quantity quantity, Source source) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.readingArrived(this);
+        }
+    }
+
+    /** The rig saw the inhalation end. */
+    record PullEnded() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pullEnded(this);
+        }
+    }
+
+    /** The last entry of this part was wrong. */
+    record UndoAsked() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.undoAsked(this);
+        }
+    }
+
+    record VoidAsked(int entry, String reason) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.voidAsked(this);
+        }
+    }
+
+    /** A complete donning is to be struck out and done again. */
+    record StrikeAsked(int donning, String reason) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.strikeAsked(this);
+        }
+    }
+
+    /** The gap that waits cannot be filled. */
+    record LeaveOutAsked(String reason) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.leaveOutAsked(this);
+        }
+    }
+
+    record NoteTyped(String text) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.noteTyped(this);
+        }
+    }
+
+    /** The stop key. */
+    record HaltPressed() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.haltPressed(this);
+        }
+    }
+
+    record AbandonAsked(String reason) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.abandonAsked(this);
+        }
+    }
+
+    /** Further rounds although every deciding measure has settled. */
+    record MoreAsked() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.moreAsked(this);
+        }
+    }
+
+    /** No further donnings. */
+    record EndAsked(String reason) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.endAsked(this);
+        }
+    }
+
+    /** The program is about to be left. */
+    record LeaveAsked() implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.leaveAsked(this);
+        }
+    }
+
+    /** The program took an open session up again. */
+    record Reopened(String programVersion) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.reopened(this);
+        }
+    }
+
+    record LookArrived(Look look) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.lookArrived(this);
+        }
+    }
+}

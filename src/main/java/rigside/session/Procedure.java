@@ -1,0 +1,215 @@
+package rigside.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
+
+/** What the protocol asks for next, given what has happened. */
+public final class Procedure {
+    private Procedure() {}
+
+    /** The title of the form that holds the facts of a session. */
+    public static final String FACTS = "About this session";
+
+    /**
+     * The steps of one part of the session, whatever the condition; their positions are the {@code
+     * step} of a place.
+     */
+    public static List<Step> steps(Protocol protocol, Stage stage) {
+        return switch (stage) {
+            case BEFORE -> {
+                List<Step> steps = new ArrayList<>();
+                steps.add(new Step.Form(FACTS, List.of(), "", protocol.facts()));
+                steps.addAll(protocol.before());
+                yield List.copyOf(steps);
+            }
+            case DONNING -> protocol.donning();
+            case AFTER -> protocol.after();
+        };
+    }
+
+    /**
+     * The step at a place.
+     *
+     * @throws DoesNotApply if the protocol has no such step
+     */
+    public static Step step(State state, Place place) {
+        List<Step> steps = steps(state.protocol(), place.stage());
+        if (place.step() >= steps.size()) {
+            throw new DoesNotApply("the protocol has no step " + (place.step() + 1) + " there");
+        }
+        return steps.get(place.step());
+    }
+
+    static Activity activity(State state) {
+        if (state.course().closed()) {
+            return new Activity.Closed();
+        }
+        if (state.doing().halted().isPresent()) {
+            return new Activity.Halted(state.doing().halted().get());
+        }
+        return state.doing().running().orElseGet(() -> next(state));
+    }
+
+    private static Activity next(State state) {
+        Course course = state.course();
+        if (!course.cautionsRead()) {
+            return new Activity.Cautions();
+        }
+        return switch (course.stage()) {
+            case BEFORE ->
+                    firstOpen(state, Stage.BEFORE, 0, "").orElseGet(() -> Schedule.next(state));
+            case DONNING ->
+                    course.open()
+                            .map(
+                                    open ->
+                                            firstOpen(
+                                                            state,
+                                                            Stage.DONNING,
+                                                            open.number(),
+                                                            open.condition())
+                                                    .orElse(
+                                                            new Activity.DonningDone(
+                                                                    open.number())))
+                            .orElseGet(() -> betweenDonnings(state));
+            case AFTER -> firstOpen(state, Stage.AFTER, 0, "").orElse(new Activity.Closing());
+        };
+    }
+
+    private static Activity betweenDonnings(State state) {
+        Optional<Look> last = state.captured().lastLook();
+        if (last.isPresent() && last.get().round() == Schedule.completeRounds(state).size()) {
+            boolean usedUp = last.get().planUsedUp();
+            if (usedUp || (last.get().enough() && !state.course().wentOn())) {
+                return new Activity.Recommended(!usedUp);
+            }
+        }
+        return Schedule.next(state);
+    }
+
+    private static Optional<Activity> firstOpen(
+            State state, Stage stage, int donning, String condition) {
+        List<Step> steps = steps(state.protocol(), stage);
+        for (int at = 0; at < steps.size(); at++) {
+            Place place = new Place(stage, donning, at);
+            if (stage != Stage.DONNING || steps.get(at).appliesTo(condition)) {
+                Optional<Activity> open = steps.get(at).match(new Open(state, place));
+                if (open.isPresent()) {
+                    return open;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What a step still asks for; empty when it is done. */
+    private record Open(State state, Place place) implements Step.Cases<Optional<Activity>> {
+        @Override
+        public Optional<Activity> checklist(Step.Checklist step) {
+            int confirmed = state.course().progress(place);
+            return confirmed < step.items().size()
+                    ? Optional.of(new Activity.Checking(place, confirmed))
+                    : Optional.empty();
+        }
+
+        @Override
+        public Optional<Activity> form(Step.Form step) {
+            return firstGap(Slots.of(place, step));
+        }
+
+        @Override
+        public Optional<Activity> countdown(Step.Countdown step) {
+            return state.course().progress(place) > 0
+                    ? Optional.empty()
+                    : Optional.of(new Activity.Waiting(place, OptionalLong.empty()));
+        }
+
+        @Override
+        public Optional<Activity> exercises(Step.Exercises step) {
+            int finished = state.course().progress(place);
+            boolean all = finished == step.exercises().size();
+            if (all || step.entering() == Step.Exercises.Entering.AFTER_EACH) {
+                Optional<Activity> gap =
+                        firstGap(
+                                Slots.of(place, step).stream()
+                                        .filter(slot -> exerciseOf(slot) < finished)
+                                        .toList());
+                if (gap.isPresent()) {
+                    return gap;
+                }
+            }
+            return all
+                    ? Optional.empty()
+                    : Optional.of(new Activity.Exercising(place, finished, OptionalLong.empty()));
+        }
+
+        @Override
+        public Optional<Activity> trials(Step.Trials step) {
+            return Slots.of(place, step).stream()
+                    .filter(slot -> !state.captured().isSettled(slot))
+                    .findFirst()
+                    .map(slot -> trial(((Slot.Trial) slot).trial()));
+        }
+
+        @Override
+        public Optional<Activity> observations(Step.Observations step) {
+            return firstGap(Slots.of(place, step));
+        }
+
+        @Override
+        public Optional<Activity> note(Step.Note step) {
+            return state.course().progress(place) > 0
+                    ? Optional.empty()
+                    : Optional.of(new Activity.Reading(place));
+        }
+
+        private Activity trial(int trial) {
+            OptionalLong since = state.doing().restSince();
+            return since.isPresent()
+                    ? new Activity.Resting(place, trial, since.getAsLong())
+                    : new Activity.TrialReady(place, trial);
+        }
+
+        private Optional<Activity> firstGap(List<Slot> slots) {
+            return slots.stream()
+                    .filter(slot -> !state.captured().isSettled(slot))
+                    .findFirst()
+                    .map(Activity.Filling::new);
+        }
+
+        private static int exerciseOf(Slot slot) {
+            return slot.match(new ExerciseOf());
+        }
+    }
+
+    /** The exercise a gap belongs to; -1 when it belongs to none. */
+    private record ExerciseOf() implements Slot.Cases<Integer> {
+        @Override
+        public Integer field(Slot.Field slot) {
+            return -1;
+        }
+
+        @Override
+        public Integer ambient(Slot.Ambient slot) {
+            return slot.exercise();
+        }
+
+        @Override
+        public Integer mask(Slot.Mask slot) {
+            return slot.exercise();
+        }
+
+        @Override
+        public Integer pressure(Slot.Pressure slot) {
+            return slot.exercise();
+        }
+
+        @Override
+        public Integer trial(Slot.Trial slot) {
+            return -1;
+        }
+    }
+}

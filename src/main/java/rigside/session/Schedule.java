@@ -1,0 +1,95 @@
+package rigside.session;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.protocol.Condition;
+import rigside.protocol.Protocol;
+
+/** Which donning comes next, and when a look is due. */
+public final class Schedule {
+    private Schedule() {}
+
+    /** The conditions of one round in the order they are worn. */
+    public static List<String> order(State state, int round) {
+        Protocol protocol = state.protocol();
+        List<String> ids = protocol.conditions().stream().map(Condition::id).toList();
+        return Order.of(
+                ids, protocol.plan().order(), state.opening().orElseThrow().event().seed(), round);
+    }
+
+    /**
+     * The first turn of the first round without a donning that counts. A donning that was struck
+     * out leaves its turn free, so its replacement keeps the round's number.
+     */
+    public static Activity.NextDonning next(State state) {
+        for (int round = 1; ; round++) {
+            List<String> order = order(state, round);
+            for (int turn = 1; turn <= order.size(); turn++) {
+                if (worn(state, round, order.get(turn - 1)).isEmpty()) {
+                    return new Activity.NextDonning(round, turn, order.get(turn - 1));
+                }
+            }
+        }
+    }
+
+    /** The complete donning of a condition in a round, if there is one that counts. */
+    public static Optional<Donning> worn(State state, int round, String condition) {
+        return state.course().donnings().stream()
+                .filter(
+                        donning ->
+                                donning.outcome() == Donning.Outcome.COMPLETE
+                                        && donning.round() == round
+                                        && donning.condition().equals(condition))
+                .findFirst();
+    }
+
+    /** The numbers of the rounds in which every condition has a complete donning. */
+    public static List<Integer> completeRounds(State state) {
+        return state.course().donnings().stream()
+                .map(Donning::round)
+                .distinct()
+                .sorted()
+                .filter(
+                        round ->
+                                state.protocol().conditions().stream()
+                                        .allMatch(
+                                                each -> worn(state, round, each.id()).isPresent()))
+                .toList();
+    }
+
+    /** Whether an entry stands and its donning, if it belongs to one, does too. */
+    public static boolean counts(State state, Entry entry) {
+        int donning = entry.slot().place().donning();
+        return entry.stands()
+                && (donning == 0
+                        || state.course()
+                                .donning(donning)
+                                .filter(
+                                        each ->
+                                                each.outcome() == Donning.Outcome.COMPLETE
+                                                        || each.outcome() == Donning.Outcome.OPEN)
+                                .isPresent());
+    }
+
+    static boolean lookDue(State state) {
+        int rounds = completeRounds(state).size();
+        if (rounds == 0 || state.course().closed()) {
+            return false;
+        }
+        return state.captured()
+                .lastLook()
+                .map(last -> last.round() != rounds || lostAnEntry(state, last))
+                .orElse(true);
+    }
+
+    private static boolean lostAnEntry(State state, Look look) {
+        return look.lines().stream()
+                .flatMap(line -> line.entries().stream())
+                .anyMatch(
+                        number ->
+                                state.captured()
+                                        .entry(number)
+                                        .filter(entry -> !counts(state, entry))
+                                        .isPresent());
+    }
+}

@@ -1,0 +1,61 @@
+package rigside.session;
+
+import java.util.Optional;
+import rigside.protocol.Protocol;
+
+/**
+ * Where a session stands: the fold of its events.
+ *
+ * @param opening how it was opened; empty only before the first event
+ * @param course how far the procedure has come
+ * @param captured everything that was captured
+ * @param doing what is going on this moment
+ */
+public record State(Optional<Opening> opening, Course course, Captured captured, Doing doing) {
+
+    /** Before the first event. */
+    public static final State START =
+            new State(Optional.empty(), Course.START, Captured.START, Doing.START);
+
+    /**
+     * How the session was opened.
+     *
+     * @param event the first event
+     * @param protocol its protocol, read
+     */
+    public record Opening(Event.SessionOpened event, Protocol protocol) {}
+
+    /**
+     * The protocol of an opened session.
+     *
+     * @throws java.util.NoSuchElementException before the first event
+     */
+    public Protocol protocol() {
+        return opening.orElseThrow().protocol();
+    }
+
+    /** What is going on now. */
+    public Activity activity() {
+        return Procedure.activity(this);
+    }
+
+    /**
+     * Whether rounds became complete, or values of complete rounds were struck out, since the last
+     * look.
+     */
+    public boolean lookDue() {
+        return Schedule.lookDue(this);
+    }
+
+    State with(Course changed) {
+        return new State(opening, changed, captured, doing);
+    }
+
+    State with(Captured changed) {
+        return new State(opening, course, changed, doing);
+    }
+
+    State with(Doing changed) {
+        return new State(opening, course, captured, changed);
+    }
+}
