@@ -1,0 +1,261 @@
+package rigside.session;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rigside.measure.Dimension;
+import rigside.measure.Numbers;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.protocol.Field;
+import rigside.protocol.Step;
+
+/** What typed text means for the gap that waits. */
+final class Typing {
+    private Typing() {}
+
+    /** The longest number typed, in characters; longer ones are slips. */
+    private static final int LONGEST_NUMBER = 40;
+
+    private static final Pattern NUMBER =
+            Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d{1,3})?)\\s*(.*)");
+
+    /** What typed text means. */
+    sealed interface Meaning {
+        /** It can be captured. */
+        record Taken(Value value) implements Meaning {}
+
+        /** It is outside what is plausible and is asked about once more. */
+        record Doubted(Value value, String why) implements Meaning {}
+
+        /** It means nothing here. */
+        record Refused(String why) implements Meaning {}
+
+        /** Nothing was typed where nothing need be. */
+        record Empty() implements Meaning {}
+    }
+
+    /** What {@code text} means for {@code slot}. */
+    static Meaning meaning(State state, Slot slot, String text) {
+        String stripped = text.strip();
+        if (stripped.chars().anyMatch(Character::isISOControl)) {
+            return new Meaning.Refused("control characters cannot be entered; type it again");
+        }
+        return slot.match(new OfSlot(state, stripped));
+    }
+
+    /** The field a gap belongs to. */
+    static Field field(State state, Slot.Field slot) {
+        Step step = Procedure.step(state, slot.place());
+        List<Field> fields =
+                step instanceof Step.Form form
+                        ? form.fields()
+                        : step instanceof Step.Observations seen ? seen.fields() : List.of();
+        return fields.stream()
+                .filter(field -> field.id().equals(slot.id()))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new DoesNotApply(
+                                        "the protocol has no field '" + slot.id() + "' there"));
+    }
+
+    private record OfSlot(State state, String text) implements Slot.Cases<Meaning> {
+        @Override
+        public Meaning field(Slot.Field slot) {
+            Field field = Typing.field(state, slot);
+            if (text.isEmpty()) {
+                return field.optional()
+                        ? new Meaning.Empty()
+                        : new Meaning.Refused(
+                                "nothing is typed yet; type an answer, then press Enter");
+            }
+            return field.answer().match(new OfAnswer(text));
+        }
+
+        @Override
+        public Meaning ambient(Slot.Ambient slot) {
+            return quantity(text, exercises(slot).unit())
+                    .match(
+                            value ->
+                                    value.si() > 0
+                                            ? new Meaning.Taken(new Value.Measured(value))
+                                            : new Meaning.Refused(
+                                                    "an ambient concentration of '"
+                                                            + text
+                                                            + "' gives no fit factor; type a number above 0,"
+                                                            + " or leave it out with a reason"));
+        }
+
+        @Override
+        public Meaning mask(Slot.Mask slot) {
+            return quantity(text, exercises(slot).unit()).match(value -> mask(slot, value));
+        }
+
+        private Meaning mask(Slot.Mask slot, Quantity value) {
+            Value measured = new Value.Measured(value);
+            if (value.si() < 0) {
+                return new Meaning.Refused(
+                        "'" + text + "' is below 0; a concentration is 0 or more");
+            }
+            Optional<Quantity> ambient = lastAmbient(slot.place());
+            if (ambient.isPresent() && value.si() > ambient.get().si() / 2) {
+                return new Meaning.Doubted(
+                        measured,
+                        value + " in the mask is more than half the ambient " + ambient.get());
+            }
+            return new Meaning.Taken(measured);
+        }
+
+        @Override
+        public Meaning pressure(Slot.Pressure slot) {
+            return quantity(text, exercises(slot).pressureUnit())
+                    .match(value -> new Meaning.Taken(new Value.Measured(value)));
+        }
+
+        @Override
+        public Meaning trial(Slot.Trial slot) {
+            return new Meaning.Refused("a trial is timed with the trigger key, not typed");
+        }
+
+        private Step.Exercises exercises(Slot slot) {
+            return (Step.Exercises) Procedure.step(state, slot.place());
+        }
+
+        private Optional<Quantity> lastAmbient(Place place) {
+            return state.captured().entries().stream()
+                    .filter(
+                            entry ->
+                                    entry.stands()
+                                            && entry.slot() instanceof Slot.Ambient
+                                            && entry.slot().place().equals(place)
+                                            && entry.value() instanceof Value.Measured)
+                    .reduce((earlier, later) -> later)
+                    .map(entry -> ((Value.Measured) entry.value()).quantity());
+        }
+    }
+
+    private record OfAnswer(String text) implements Field.Answer.Cases<Meaning> {
+        @Override
+        public Meaning numeric(Field.Numeric answer) {
+            return quantity(text, answer.unit()).match(value -> plausible(answer, value));
+        }
+
+        private static Meaning plausible(Field.Numeric answer, Quantity value) {
+            Value measured = new Value.Measured(value);
+            boolean low = answer.from().isPresent() && value.value() < answer.from().getAsDouble();
+            boolean high = answer.to().isPresent() && value.value() > answer.to().getAsDouble();
+            if (low || high) {
+                double limit = (low ? answer.from() : answer.to()).getAsDouble();
+                return new Meaning.Doubted(
+                        measured,
+                        value
+                                + (low
+                                        ? " is below the smallest plausible "
+                                        : " is above the largest plausible ")
+                                + new Quantity(limit, answer.unit()));
+            }
+            return new Meaning.Taken(measured);
+        }
+
+        @Override
+        public Meaning choice(Field.Choice answer) {
+            String wanted = text.toLowerCase(Locale.ROOT);
+            List<String> options = answer.options();
+            for (int at = 0; at < options.size(); at++) {
+                if (options.get(at).toLowerCase(Locale.ROOT).equals(wanted)
+                        || wanted.equals(String.valueOf(at + 1))) {
+                    return said(options.get(at));
+                }
+            }
+            List<String> begun =
+                    options.stream()
+                            .filter(option -> option.toLowerCase(Locale.ROOT).startsWith(wanted))
+                            .toList();
+            return begun.size() == 1
+                    ? said(begun.get(0))
+                    : new Meaning.Refused(
+                            "'"
+                                    + text
+                                    + "' is not one of the choices; type one of: "
+                                    + String.join(", ", options));
+        }
+
+        @Override
+        public Meaning scale(Field.Scale answer) {
+            String range = answer.from() + " to " + answer.to();
+            if (!text.matches("-?\\d{1,4}")) {
+                return new Meaning.Refused("'" + text + "' is not a whole number; type " + range);
+            }
+            int value = Integer.parseInt(text);
+            return value < answer.from() || value > answer.to()
+                    ? new Meaning.Refused("'" + text + "' is not on the scale; type " + range)
+                    : new Meaning.Taken(new Value.Measured(new Quantity(value, Unit.ONE)));
+        }
+
+        @Override
+        public Meaning words(Field.Words answer) {
+            return text.codePointCount(0, text.length()) > answer.longest()
+                    ? new Meaning.Refused(
+                            "that is longer than " + answer.longest() + " characters; shorten it")
+                    : said(text);
+        }
+
+        private static Meaning said(String words) {
+            return new Meaning.Taken(new Value.Said(words));
+        }
+    }
+
+    /** A typed number, or why it is none. */
+    private record Typed(Optional<Quantity> quantity, String refusal) {
+        Meaning match(java.util.function.Function<Quantity, Meaning> then) {
+            return quantity.map(then).orElseGet(() -> new Meaning.Refused(refusal));
+        }
+    }
+
+    /**
+     * A number with a decimal comma or point, in {@code unit} unless another unit of its dimension
+     * follows.
+     */
+    private static Typed quantity(String text, Unit unit) {
+        Matcher matcher = NUMBER.matcher(text);
+        if (text.length() > LONGEST_NUMBER || !matcher.matches()) {
+            return new Typed(
+                    Optional.empty(),
+                    "'" + shortened(text) + "' is not a number; type it like 12.4 or 12,4");
+        }
+        String symbol = matcher.group(2).strip();
+        if (symbol.startsWith(",") || symbol.startsWith(".")) {
+            return new Typed(
+                    Optional.empty(),
+                    "'" + text + "' has two decimal marks; type it like 1234.5, without thousands");
+        }
+        Optional<Unit> typed = symbol.isEmpty() ? Optional.of(unit) : Unit.of(symbol);
+        if (typed.isEmpty() || typed.get().dimension() != unit.dimension()) {
+            String units =
+                    unit.dimension() == Dimension.NUMBER
+                            ? "leave the unit out"
+                            : "leave the unit out or use one of: "
+                                    + String.join(", ", Unit.symbols(unit.dimension()));
+            return new Typed(
+                    Optional.empty(),
+                    "'" + symbol + "' is not a unit of " + unit.dimension().words() + "; " + units);
+        }
+        double value = Double.parseDouble(matcher.group(1).replace(',', '.'));
+        if (!(Math.abs(value) <= Double.MAX_VALUE)) {
+            return new Typed(Optional.empty(), "'" + text + "' is too large to be meant");
+        }
+        return new Typed(Optional.of(new Quantity(value, typed.get()).in(unit)), "");
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST_NUMBER ? text : text.substring(0, LONGEST_NUMBER) + "...";
+    }
+
+    /** Seconds as shown in messages. */
+    static String seconds(double seconds) {
+        return Numbers.plain(Math.rint(seconds * 10) / 10) + " s";
+    }
+}
