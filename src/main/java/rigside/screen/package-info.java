@@ -1,0 +1,9 @@
+/**
+ * Pictures of a session: what the tester sees, from the state, what may be shown, the time and the
+ * size. Keys are tables here, so that the bottom line and what a key does cannot differ; nothing
+ * here reads a key, a file or a clock.
+ *
+ * <p>Read {@link rigside.screen.View} first. May import {@code analysis}, {@code session}, {@code
+ * protocol}, {@code measure}, {@code decide}, and Lanterna.
+ */
+package rigside.screen;
