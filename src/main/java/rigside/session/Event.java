@@ -85,6 +85,8 @@ public sealed interface Event {
      * @param protocolText the exact text of the protocol
      * @param seed drives the order of conditions and the simulated rig
      * @param rig what answers for the instruments, in words
+     * @param rigText the exact text of the rig file, so that a resumed session goes on with the
+     *     same rig; empty without one
      * @param simulated whether the rig is simulated: every value is then invented
      * @param speed how many seconds of session time pass in one second; 1 unless simulated
      */
@@ -94,6 +96,7 @@ public sealed interface Event {
             String protocolText,
             long seed,
             String rig,
+            String rigText,
             boolean simulated,
             double speed)
             implements Event {
