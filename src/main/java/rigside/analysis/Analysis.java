@@ -1,0 +1,61 @@
+package rigside.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.protocol.Measure;
+import rigside.session.State;
+
+/**
+ * What a session says so far. Only complete donnings that count enter the comparisons; the open
+ * donning's values are there too, marked as such.
+ *
+ * @param completeRounds rounds in which every condition has a donning that counts
+ * @param measures one for each measure of the protocol, in its order
+ */
+public record Analysis(int completeRounds, List<MeasureResult> measures) {
+
+    public Analysis {
+        measures = List.copyOf(measures);
+    }
+
+    /**
+     * The analysis of a session: a pure function of its events. The forecast's random numbers come
+     * from the session's seed and the number of rounds.
+     *
+     * @throws java.util.NoSuchElementException before the session is opened
+     */
+    public static Analysis of(State state) {
+        Evidence evidence = Evidence.of(state);
+        return new Analysis(
+                evidence.completeRounds().size(),
+                state.protocol().measures().stream()
+                        .map(measure -> result(evidence, measure))
+                        .toList());
+    }
+
+    private static MeasureResult result(Evidence evidence, Measure measure) {
+        List<DonningValue> values = Values.of(evidence, measure);
+        return new MeasureResult(
+                measure,
+                values,
+                new Summaries(evidence.state(), measure, values).all(),
+                List.of(),
+                "",
+                List.of());
+    }
+
+    public Optional<MeasureResult> measure(String id) {
+        return measures.stream().filter(each -> each.measure().id().equals(id)).findFirst();
+    }
+
+    /** All comparisons, measure by measure. */
+    public List<Comparison> comparisons() {
+        return measures.stream().flatMap(each -> each.comparisons().stream()).toList();
+    }
+
+    /** Whether every deciding comparison has settled. False when none decides. */
+    public boolean isEnough() {
+        List<Comparison> deciding = comparisons().stream().filter(Comparison::decides).toList();
+        return !deciding.isEmpty() && deciding.stream().allMatch(Comparison::isSettled);
+    }
+}

@@ -1,0 +1,86 @@
+package rigside.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One condition against the reference, by one measure.
+ *
+ * @param measure the measure's id
+ * @param condition the id of the condition compared
+ * @param reference the id of the reference condition
+ * @param ratio whether numbers are ratios (condition over reference), else differences (condition
+ *     less reference) in the measure's unit
+ * @param decides whether the session goes on until this has settled
+ * @param n complete rounds used (values per condition where each trial or donning stands for
+ *     itself)
+ * @param estimate the estimated change; empty without a value
+ * @param interval holds at all looks together with the promised confidence; empty before the first
+ *     look
+ * @param critical the critical value behind it; empty before the first look
+ * @param band changes inside it are too small to matter
+ * @param verdict what holds now: the first verdict that settled, if one has and nothing struck out
+ *     speaks against it
+ * @param settledAt the number of complete rounds at which it first settled, and how
+ * @param present what this look would say for itself; differs from {@code verdict} when a later
+ *     look contradicts the settled one, or when agreement is lacking
+ * @param planUsedUp whether the plan has no further look
+ * @param outlook what to expect from going on; empty before there is a spread to judge by, and once
+ *     it has settled or the plan is used up
+ * @param atResolution whether the spread is below what rounding explains, so nothing settles
+ * @param dependsOnStruck whether the verdict differs with and without what was struck out after a
+ *     look
+ * @param boundedAgrees whether the verdict is the same when what the counter only bounded is taken
+ *     at half its penetration
+ * @param entries the numbers of the entries used
+ * @param sentence what was found, in plain words
+ * @param next what to do next for this question, in plain words
+ * @param remarks what else has to be known to read it rightly; may be empty
+ */
+public record Comparison(
+        String measure,
+        String condition,
+        String reference,
+        boolean ratio,
+        boolean decides,
+        int n,
+        OptionalDouble estimate,
+        Optional<Limits> interval,
+        OptionalDouble critical,
+        Limits band,
+        Verdict verdict,
+        Optional<Settled> settledAt,
+        Verdict present,
+        boolean planUsedUp,
+        Optional<Outlook> outlook,
+        boolean atResolution,
+        boolean dependsOnStruck,
+        boolean boundedAgrees,
+        List<Integer> entries,
+        String sentence,
+        String next,
+        List<String> remarks) {
+    public Comparison {
+        entries = List.copyOf(entries);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * When a question was first settled.
+     *
+     * @param round how many rounds were complete
+     * @param verdict how
+     */
+    public record Settled(int round, Verdict verdict) {}
+
+    /** Whether no further repeat is needed for this question. */
+    public boolean isSettled() {
+        return verdict.settles();
+    }
+
+    /** Whether this look contradicts the verdict that was reached before and stays. */
+    public boolean isContradicted() {
+        return verdict.settles() && present != verdict;
+    }
+}

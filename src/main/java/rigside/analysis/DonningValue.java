@@ -1,0 +1,64 @@
+package rigside.analysis;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One measure in one donning.
+ *
+ * @param donning the donning's number in the session
+ * @param round the round it belongs to
+ * @param condition the id of the condition worn
+ * @param standing what becomes of the value
+ * @param value on the scale people read, in the measure's unit; a lower bound where {@code
+ *     bounded}; empty when it cannot be stated, or is concealed
+ * @param halved the same with what is bounded at half its penetration; equal to {@code value} where
+ *     nothing is bounded
+ * @param bounded whether the counter only bounded it, in whole or in part
+ * @param unresolved whether every exercise was at or below the detection limit
+ * @param level how it stands to the level the protocol requires, by the protocol's rule
+ * @param parts what it is made of, in the order of the procedure
+ * @param entries the numbers of all entries used
+ * @param missing what is missing and why, each in words; empty when complete
+ */
+public record DonningValue(
+        int donning,
+        int round,
+        String condition,
+        Standing standing,
+        OptionalDouble value,
+        OptionalDouble halved,
+        boolean bounded,
+        boolean unresolved,
+        Level level,
+        List<Part> parts,
+        List<Integer> entries,
+        List<String> missing) {
+    public DonningValue {
+        parts = List.copyOf(parts);
+        entries = List.copyOf(entries);
+        missing = List.copyOf(missing);
+    }
+
+    /** Whether the value enters the comparisons. */
+    public boolean counts() {
+        return standing == Standing.COUNTS;
+    }
+
+    /** The same without what is concealed. */
+    DonningValue shown(boolean withValue, boolean withParts) {
+        return new DonningValue(
+                donning,
+                round,
+                condition,
+                standing,
+                withValue ? value : OptionalDouble.empty(),
+                withValue ? halved : OptionalDouble.empty(),
+                withValue && bounded,
+                withValue && unresolved,
+                withValue ? level : Level.NONE,
+                withParts ? parts : List.of(),
+                entries,
+                missing);
+    }
+}

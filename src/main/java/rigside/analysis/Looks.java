@@ -1,0 +1,49 @@
+package rigside.analysis;
+
+import java.util.OptionalDouble;
+import rigside.session.Look;
+import rigside.session.State;
+
+/** Looks as the session records them. */
+public final class Looks {
+
+    private Looks() {}
+
+    /** The look a session is due for, from its analysis. */
+    public static Look of(Analysis analysis, State state) {
+        return new Look(
+                analysis.completeRounds(),
+                analysis.isEnough(),
+                isPlanUsedUp(analysis, state),
+                analysis.comparisons().stream().map(Looks::line).toList());
+    }
+
+    /** Whether no comparison has a look left; without comparisons, whether all rounds are done. */
+    private static boolean isPlanUsedUp(Analysis analysis, State state) {
+        return analysis.comparisons().isEmpty()
+                ? analysis.completeRounds() >= state.protocol().plan().most()
+                : analysis.comparisons().stream().allMatch(Comparison::planUsedUp);
+    }
+
+    private static Look.Line line(Comparison comparison) {
+        return new Look.Line(
+                comparison.measure(),
+                comparison.condition(),
+                comparison.n(),
+                comparison.entries(),
+                comparison.estimate(),
+                comparison
+                        .interval()
+                        .map(Limits::low)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty()),
+                comparison
+                        .interval()
+                        .map(Limits::high)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty()),
+                comparison.critical(),
+                comparison.verdict().word(),
+                comparison.isSettled());
+    }
+}

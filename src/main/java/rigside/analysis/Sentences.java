@@ -1,0 +1,44 @@
+package rigside.analysis;
+
+import rigside.protocol.Plan;
+
+/** What a session says, in plain English. */
+final class Sentences {
+
+    private Sentences() {}
+
+    /** What is concealed and until when; empty when nothing is. */
+    static String concealed(Plan plan, boolean clock, boolean result) {
+        if (clock && result) {
+            return "";
+        }
+        if (!clock && !result && plan.trialClock() == plan.result()) {
+            return "times and results are concealed " + until(plan.result());
+        }
+        if (clock) {
+            return "results are concealed " + until(plan.result());
+        }
+        String times = "times of trials are concealed " + until(plan.trialClock());
+        return result ? times : times + ", results " + until(plan.result());
+    }
+
+    private static String until(Plan.Until until) {
+        return switch (until) {
+            case SHOWN -> "not at all";
+            case DONNING_ENDS -> "until the donning ends";
+            case SESSION_ENDS -> "until the session ends";
+        };
+    }
+
+    /** What to do next, in words that give no result away. */
+    static String next(Plan plan, int rounds, boolean enough, boolean usedUp) {
+        String done = rounds + (rounds == 1 ? " round" : " rounds") + " complete";
+        if (enough) {
+            return done + ". Enough repeats: no further round is needed";
+        }
+        if (usedUp) {
+            return done + ". The plan is used up: no further round";
+        }
+        return done + ". Go on with another round";
+    }
+}

@@ -1,0 +1,104 @@
+package rigside.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rigside.protocol.Measure;
+import rigside.protocol.Plan;
+import rigside.session.Activity;
+import rigside.session.Look;
+import rigside.session.State;
+
+/**
+ * The part of an analysis that concealment lets out now: all that a screen, or a command on an open
+ * session, may draw from.
+ *
+ * <p>The protocol conceals two things, each until the donning ends, until the session ends, or not
+ * at all. The <em>trial clock</em> is the running clock of an inhalation and the times of trials.
+ * The <em>result</em> is everything else: values of donnings and their parts, means, comparisons,
+ * verdicts, forecasts. "Until the donning ends" means that nothing of it is out while any donning
+ * is open, what earlier donnings gave included, since a running result seen during a donning
+ * changes how the next breath is drawn. "Until the session ends" means until nothing can be entered
+ * any more: the session waits to be closed, or is closed. While the result is concealed, not even a
+ * verdict is out: only how many rounds are done and whether the session goes on, as the last look
+ * says. Failed checks, abandoned and struck donnings are the tester's own doing and always shown.
+ *
+ * @param trialClock whether clocks and times of trials may be shown
+ * @param result whether values and comparisons may be shown
+ * @param concealed what is concealed and until when, in words; empty when nothing is
+ * @param completeRounds how many rounds are complete
+ * @param enough whether the last look found every deciding question settled
+ * @param planUsedUp whether the last look was the plan's last
+ * @param measures the analysis with what is concealed taken out: values without their numbers,
+ *     summaries without values, no comparisons
+ * @param next what to do next, in words that give no result away
+ */
+public record Shown(
+        boolean trialClock,
+        boolean result,
+        String concealed,
+        int completeRounds,
+        boolean enough,
+        boolean planUsedUp,
+        List<MeasureResult> measures,
+        String next) {
+
+    public Shown {
+        measures = List.copyOf(measures);
+    }
+
+    /** What may be shown now. */
+    public static Shown of(State state, Analysis analysis) {
+        Plan plan = state.protocol().plan();
+        boolean clock = isOut(plan.trialClock(), state);
+        boolean result = isOut(plan.result(), state);
+        Optional<Look> look = state.captured().lastLook();
+        boolean enough = look.map(Look::enough).orElse(false);
+        boolean usedUp = look.map(Look::planUsedUp).orElse(false);
+        return new Shown(
+                clock,
+                result,
+                Sentences.concealed(plan, clock, result),
+                analysis.completeRounds(),
+                enough,
+                usedUp,
+                analysis.measures().stream().map(each -> letOut(each, clock, result)).toList(),
+                Sentences.next(plan, analysis.completeRounds(), enough, usedUp));
+    }
+
+    private static boolean isOut(Plan.Until until, State state) {
+        return switch (until) {
+            case SHOWN -> true;
+            case DONNING_ENDS -> state.course().open().isEmpty();
+            case SESSION_ENDS ->
+                    state.activity() instanceof Activity.Closing
+                            || state.activity() instanceof Activity.Closed;
+        };
+    }
+
+    private static MeasureResult letOut(MeasureResult all, boolean clock, boolean result) {
+        boolean parts = all.measure().kind() instanceof Measure.TimedInhalation ? clock : result;
+        return new MeasureResult(
+                all.measure(),
+                all.values().stream().map(value -> value.shown(result, parts)).toList(),
+                result ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
+                result ? all.comparisons() : List.of(),
+                all.promise(),
+                result ? all.remarks() : List.of());
+    }
+
+    private static ConditionSummary bare(ConditionSummary all) {
+        return new ConditionSummary(
+                all.condition(),
+                List.of(),
+                all.geometric(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                0,
+                all.failedChecks(),
+                all.abandoned(),
+                all.struck());
+    }
+}

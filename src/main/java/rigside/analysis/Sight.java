@@ -1,0 +1,74 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.measure.Quantity;
+import rigside.protocol.Step;
+import rigside.session.Captured;
+import rigside.session.Donning;
+import rigside.session.Entry;
+import rigside.session.Place;
+import rigside.session.Slot;
+import rigside.session.Stage;
+import rigside.session.Value;
+
+/** What was captured in one donning, as an analysis looks at it. */
+record Sight(Evidence evidence, Donning donning) {
+
+    /** A step of the donning and where it stands. */
+    record Placed<S extends Step>(Place place, S step) {}
+
+    /** The steps of one kind that apply to the condition worn, in order. */
+    <S extends Step> List<Placed<S>> steps(Class<S> kind) {
+        List<Step> steps = evidence.state().protocol().donning();
+        List<Placed<S>> placed = new ArrayList<>();
+        for (int at = 0; at < steps.size(); at++) {
+            if (kind.isInstance(steps.get(at)) && steps.get(at).appliesTo(donning.condition())) {
+                Place place = new Place(Stage.DONNING, donning.number(), at);
+                placed.add(new Placed<>(place, kind.cast(steps.get(at))));
+            }
+        }
+        return List.copyOf(placed);
+    }
+
+    Optional<Entry> entry(Slot slot) {
+        return evidence.entry(slot);
+    }
+
+    /** The number that counts for a gap. */
+    Optional<Quantity> number(Slot slot) {
+        return entry(slot)
+                .map(Entry::value)
+                .filter(Value.Measured.class::isInstance)
+                .map(value -> ((Value.Measured) value).quantity());
+    }
+
+    List<Integer> entries(List<Slot> slots) {
+        return slots.stream().flatMap(slot -> entry(slot).stream()).map(Entry::number).toList();
+    }
+
+    /** Why a gap holds no number, in words. */
+    String whyEmpty(Slot slot) {
+        Captured captured = evidence.state().captured();
+        Optional<String> leftOut =
+                captured.leftOut().stream()
+                        .filter(left -> left.slot().equals(slot))
+                        .map(left -> "left out: " + left.reason())
+                        .findFirst();
+        Optional<String> struck =
+                captured.entries().stream()
+                        .filter(entry -> entry.slot().equals(slot))
+                        .flatMap(entry -> entry.struck().stream())
+                        .map(each -> "struck out: " + each.reason())
+                        .reduce((first, last) -> last);
+        if (entry(slot).isPresent()) {
+            return "left empty";
+        }
+        return leftOut.or(() -> struck)
+                .orElse(
+                        donning.outcome() == Donning.Outcome.OPEN
+                                ? "not captured yet"
+                                : "not captured");
+    }
+}
