@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import rigside.protocol.Field;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 
@@ -42,6 +43,26 @@ public final class Procedure {
             throw new DoesNotApply("the protocol has no step " + (place.step() + 1) + " there");
         }
         return steps.get(place.step());
+    }
+
+    /**
+     * The field a gap belongs to.
+     *
+     * @throws DoesNotApply if the protocol has no such field there
+     */
+    public static Field field(State state, Slot.Field slot) {
+        Step step = step(state, slot.place());
+        List<Field> fields =
+                step instanceof Step.Form form
+                        ? form.fields()
+                        : step instanceof Step.Observations seen ? seen.fields() : List.of();
+        return fields.stream()
+                .filter(field -> field.id().equals(slot.id()))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new DoesNotApply(
+                                        "the protocol has no field '" + slot.id() + "' there"));
     }
 
     static Activity activity(State state) {

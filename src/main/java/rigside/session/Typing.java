@@ -10,6 +10,7 @@ import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Field;
+import rigside.protocol.Measure;
 import rigside.protocol.Step;
 
 /** What typed text means for the gap that waits. */
@@ -46,26 +47,10 @@ final class Typing {
         return slot.match(new OfSlot(state, stripped));
     }
 
-    /** The field a gap belongs to. */
-    static Field field(State state, Slot.Field slot) {
-        Step step = Procedure.step(state, slot.place());
-        List<Field> fields =
-                step instanceof Step.Form form
-                        ? form.fields()
-                        : step instanceof Step.Observations seen ? seen.fields() : List.of();
-        return fields.stream()
-                .filter(field -> field.id().equals(slot.id()))
-                .findFirst()
-                .orElseThrow(
-                        () ->
-                                new DoesNotApply(
-                                        "the protocol has no field '" + slot.id() + "' there"));
-    }
-
     private record OfSlot(State state, String text) implements Slot.Cases<Meaning> {
         @Override
         public Meaning field(Slot.Field slot) {
-            Field field = Typing.field(state, slot);
+            Field field = Procedure.field(state, slot);
             if (text.isEmpty()) {
                 return field.optional()
                         ? new Meaning.Empty()
@@ -100,6 +85,11 @@ final class Typing {
                 return new Meaning.Refused(
                         "'" + text + "' is below 0; a concentration is 0 or more");
             }
+            if (value.si() == 0 && detectionLimit(slot) == 0) {
+                return new Meaning.Refused(
+                        "a mask concentration of 0 gives no fit factor, since the protocol states no detection limit;"
+                                + " type the smallest value the counter shows, or leave it out with a reason");
+            }
             Optional<Quantity> ambient = lastAmbient(slot.place());
             if (ambient.isPresent() && value.si() > ambient.get().si() / 2) {
                 return new Meaning.Doubted(
@@ -122,6 +112,16 @@ final class Typing {
 
         private Step.Exercises exercises(Slot slot) {
             return (Step.Exercises) Procedure.step(state, slot.place());
+        }
+
+        private double detectionLimit(Slot slot) {
+            return exercises(slot)
+                    .fitFactor()
+                    .flatMap(state.protocol()::measure)
+                    .map(Measure::kind)
+                    .filter(Measure.FitFactor.class::isInstance)
+                    .map(kind -> ((Measure.FitFactor) kind).detectionLimit())
+                    .orElse(0.0);
         }
 
         private Optional<Quantity> lastAmbient(Place place) {

@@ -1,0 +1,63 @@
+package rigside.runner;
+
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.Optional;
+import rigside.rig.Rig;
+import rigside.session.Event;
+import rigside.session.Input;
+import rigside.session.State;
+
+/**
+ * A whole session without a tester: the same runner with a fast clock, the keys pressed by a {@link
+ * Rehearser}. The same protocol, rig and seed give the same events at the same session times.
+ */
+public final class Rehearsal {
+    private Rehearsal() {}
+
+    private static final long TICK_NANOS = 50_000_000L;
+
+    /** How long the rehearsed tester takes for anything that is not timed. */
+    private static final long HAND_NANOS = 2_000_000_000L;
+
+    /** Longer than any session: a week of ticks. */
+    private static final long LONGEST_NANOS = 7L * 24 * 3600 * 1_000_000_000L;
+
+    /**
+     * Runs a session to its close.
+     *
+     * @param rig has to answer for the instruments, or the session could not go on
+     * @param start the wall clock at the opening
+     * @return the closed session
+     * @throws IOException if an event cannot be kept
+     * @throws IllegalStateException if the session does not come to its close
+     */
+    public static State run(
+            Ledger ledger, Rig rig, ZonedDateTime start, Event.SessionOpened opening)
+            throws IOException {
+        long[] at = {0};
+        Runner runner = Runner.open(ledger, rig, () -> start.plusNanos(at[0]), opening);
+        while (!runner.state().course().closed()) {
+            Optional<Input> key = Rehearser.key(runner.state(), at[0]);
+            at[0] +=
+                    key.isPresent() && !(key.get() instanceof Input.TriggerPressed)
+                            ? HAND_NANOS
+                            : TICK_NANOS;
+            Result result = key.isPresent() ? runner.accept(key.get(), at[0]) : runner.tick(at[0]);
+            refuse(result, at[0]);
+        }
+        return runner.state();
+    }
+
+    private static void refuse(Result result, long at) throws IOException {
+        if (result instanceof Result.NotKept notKept) {
+            throw new IOException(notKept.why());
+        }
+        if (result instanceof Result.Refused refused) {
+            throw new IllegalStateException("the rehearsed tester was refused: " + refused.why());
+        }
+        if (at > LONGEST_NANOS) {
+            throw new IllegalStateException("the rehearsal does not come to its end");
+        }
+    }
+}

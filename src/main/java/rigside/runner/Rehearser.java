@@ -1,0 +1,154 @@
+package rigside.runner;
+
+import java.util.Optional;
+import rigside.measure.Numbers;
+import rigside.protocol.Field;
+import rigside.protocol.Step;
+import rigside.session.Activity;
+import rigside.session.Input;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.State;
+
+/**
+ * The keys a rehearsed tester presses: does what is asked, types what is plausible, never skips
+ * anything.
+ */
+record Rehearser(State state, long now) implements Activity.Cases<Optional<Input>> {
+    private static final Optional<Input> WAIT = Optional.empty();
+    private static final Optional<Input> GO_ON = Optional.of(new Input.GoOnPressed());
+    private static final Optional<Input> YES = Optional.of(new Input.Answered(true));
+
+    /** The key pressed now; empty while time has to pass. */
+    static Optional<Input> key(State state, long now) {
+        return state.activity().match(new Rehearser(state, now));
+    }
+
+    @Override
+    public Optional<Input> cautions(Activity.Cautions activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> nextDonning(Activity.NextDonning activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> checking(Activity.Checking activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> filling(Activity.Filling activity) {
+        return activity.slot() instanceof Slot.Field field
+                ? Optional.of(
+                        new Input.Typed(
+                                Procedure.field(state, field).answer().match(new Plausible())))
+                : WAIT;
+    }
+
+    @Override
+    public Optional<Input> waiting(Activity.Waiting activity) {
+        return activity.startedAt().isEmpty() ? GO_ON : WAIT;
+    }
+
+    @Override
+    public Optional<Input> exercising(Activity.Exercising activity) {
+        return activity.startedAt().isEmpty() ? GO_ON : WAIT;
+    }
+
+    @Override
+    public Optional<Input> trialReady(Activity.TrialReady activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> leadIn(Activity.LeadIn lead) {
+        Step.Trials step = (Step.Trials) Procedure.step(state, lead.place());
+        return now - lead.startedAt() >= step.leadInSeconds() * 1e9
+                ? Optional.of(new Input.TriggerPressed())
+                : WAIT;
+    }
+
+    @Override
+    public Optional<Input> pulling(Activity.Pulling activity) {
+        return WAIT;
+    }
+
+    @Override
+    public Optional<Input> holdAsked(Activity.HoldAsked activity) {
+        return YES;
+    }
+
+    @Override
+    public Optional<Input> voidAsked(Activity.VoidAsked activity) {
+        return YES;
+    }
+
+    @Override
+    public Optional<Input> doubting(Activity.Doubting activity) {
+        return YES;
+    }
+
+    @Override
+    public Optional<Input> resting(Activity.Resting activity) {
+        return WAIT;
+    }
+
+    @Override
+    public Optional<Input> reading(Activity.Reading activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> donningDone(Activity.DonningDone activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> recommended(Activity.Recommended activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> halted(Activity.Halted activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> closing(Activity.Closing activity) {
+        return GO_ON;
+    }
+
+    @Override
+    public Optional<Input> closed(Activity.Closed activity) {
+        return WAIT;
+    }
+
+    /** An answer in the middle of what a field takes. */
+    private record Plausible() implements Field.Answer.Cases<String> {
+        @Override
+        public String numeric(Field.Numeric answer) {
+            double from = answer.from().orElse(Math.min(1, answer.to().orElse(1)));
+            double to = answer.to().orElse(from);
+            return Numbers.plain((from + to) / 2);
+        }
+
+        @Override
+        public String choice(Field.Choice answer) {
+            return answer.options().get(0);
+        }
+
+        @Override
+        public String scale(Field.Scale answer) {
+            return String.valueOf((answer.from() + answer.to()) / 2);
+        }
+
+        @Override
+        public String words(Field.Words answer) {
+            String words = "rehearsed";
+            return words.substring(0, Math.min(words.length(), answer.longest()));
+        }
+    }
+}

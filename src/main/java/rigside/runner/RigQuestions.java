@@ -1,0 +1,61 @@
+package rigside.runner;
+
+import java.util.Optional;
+import rigside.rig.Asked;
+import rigside.rig.Asked.Kind;
+import rigside.session.Activity;
+import rigside.session.Donning;
+import rigside.session.Slot;
+import rigside.session.State;
+
+/** What the rig is to be asked now. */
+final class RigQuestions {
+    private RigQuestions() {}
+
+    /** The question for the reading that waits, if an instrument could give it. */
+    static Optional<Asked> reading(State state, Slot slot) {
+        return state.course().open().flatMap(open -> slot.match(new OfSlot(state, open)));
+    }
+
+    /** The question how long the inhalation under way takes. */
+    static Optional<Asked> pull(State state, Activity.Pulling pulling) {
+        return reading(state, new Slot.Trial(pulling.place(), pulling.trial()));
+    }
+
+    private record OfSlot(State state, Donning donning) implements Slot.Cases<Optional<Asked>> {
+        @Override
+        public Optional<Asked> field(Slot.Field slot) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Asked> ambient(Slot.Ambient slot) {
+            return asked(Kind.AMBIENT, slot.exercise() * 2 + slot.window(), slot);
+        }
+
+        @Override
+        public Optional<Asked> mask(Slot.Mask slot) {
+            return asked(Kind.MASK, slot.exercise(), slot);
+        }
+
+        @Override
+        public Optional<Asked> pressure(Slot.Pressure slot) {
+            return asked(Kind.PRESSURE, slot.exercise(), slot);
+        }
+
+        @Override
+        public Optional<Asked> trial(Slot.Trial slot) {
+            return asked(Kind.INHALATION, slot.trial(), slot);
+        }
+
+        private Optional<Asked> asked(Kind kind, int position, Slot slot) {
+            int again =
+                    (int)
+                            state.captured().entries().stream()
+                                    .filter(entry -> entry.slot().equals(slot))
+                                    .count();
+            return Optional.of(
+                    new Asked(kind, donning.number(), donning.condition(), position, again));
+        }
+    }
+}

@@ -1,0 +1,224 @@
+package rigside.runner;
+
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import rigside.analysis.Analysis;
+import rigside.analysis.Looks;
+import rigside.analysis.Shown;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.protocol.Step;
+import rigside.rig.Asked;
+import rigside.rig.Cue;
+import rigside.rig.Rig;
+import rigside.session.Activity;
+import rigside.session.Event;
+import rigside.session.Evolve;
+import rigside.session.Input;
+import rigside.session.Procedure;
+import rigside.session.Respond;
+import rigside.session.Response;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.State;
+
+/**
+ * One session being run. Not thread-safe: one thread gives it inputs and asks it for its state.
+ *
+ * <p>Times are nanoseconds of session time; they never run backwards within a session.
+ */
+public final class Runner {
+    private final Ledger ledger;
+    private final Rig rig;
+    private final Supplier<ZonedDateTime> wall;
+    private State state;
+    private long lastTick;
+    private Optional<Unkept> unkept = Optional.empty();
+    private Optional<Shown> shown = Optional.empty();
+
+    /** Events that could not be written yet. */
+    private record Unkept(List<Event> events, ZonedDateTime wall, long at) {}
+
+    private Runner(Ledger ledger, Rig rig, Supplier<ZonedDateTime> wall, State state, long at) {
+        this.ledger = ledger;
+        this.rig = rig;
+        this.wall = wall;
+        this.state = state;
+        this.lastTick = at;
+    }
+
+    /**
+     * Opens a new session.
+     *
+     * @param wall tells the wall clock whenever something is kept
+     * @throws IOException if its first line cannot be kept
+     */
+    public static Runner open(
+            Ledger ledger, Rig rig, Supplier<ZonedDateTime> wall, Event.SessionOpened opening)
+            throws IOException {
+        Runner runner = new Runner(ledger, rig, wall, State.START, 0);
+        ledger.append(List.of(opening), wall.get(), 0);
+        runner.state = Evolve.step(State.START, opening, 0);
+        return runner;
+    }
+
+    /**
+     * Takes an open session up again.
+     *
+     * @param state where its journal leads
+     * @param at session time now
+     * @param version of the program that takes it up
+     */
+    public static Runner reopen(
+            Ledger ledger,
+            Rig rig,
+            Supplier<ZonedDateTime> wall,
+            State state,
+            long at,
+            String version) {
+        Runner runner = new Runner(ledger, rig, wall, state, at);
+        runner.accept(new Input.Reopened(version), at);
+        return runner;
+    }
+
+    public State state() {
+        return state;
+    }
+
+    /** What concealment lets out now. */
+    public Shown shown() {
+        if (shown.isEmpty()) {
+            shown = Optional.of(Shown.of(state, Analysis.of(state)));
+        }
+        return shown.get();
+    }
+
+    /** Whether something waits to be written; only the go-on key does anything then. */
+    public boolean holdsUnkept() {
+        return unkept.isPresent();
+    }
+
+    /**
+     * Takes an input.
+     *
+     * @param at when it came in; for a key, when it was pressed
+     */
+    public Result accept(Input input, long at) {
+        if (unkept.isPresent()) {
+            return input instanceof Input.GoOnPressed
+                    ? keep(unkept.get())
+                    : new Result.NotKept(
+                            "the last entry is not on disk yet; press Enter to try again");
+        }
+        Response response = Respond.to(state, input, at);
+        if (response instanceof Response.Refused refused) {
+            return new Result.Refused(refused.why());
+        }
+        List<Event> events = ((Response.Happened) response).events();
+        return events.isEmpty()
+                ? new Result.Done(List.of(), List.of())
+                : keep(new Unkept(withLook(events, at), wall.get(), at));
+    }
+
+    /** Lets time pass: countdowns end, the lead-in is cued, the rig answers what it can. */
+    public Result tick(long at) {
+        List<Event> events = new ArrayList<>();
+        List<Cue> cues = new ArrayList<>(Cues.leadIn(state, lastTick, at));
+        lastTick = Math.max(lastTick, at);
+        Result last = accept(new Input.Ticked(), at);
+        while (last instanceof Result.Done done) {
+            events.addAll(done.events());
+            cues.addAll(done.cues());
+            Optional<Due> due = due(at);
+            if (due.isEmpty()) {
+                return new Result.Done(events, cues);
+            }
+            last = accept(due.get().input(), due.get().at());
+            if (last instanceof Result.Done taken && taken.events().isEmpty()) {
+                return new Result.Done(events, cues);
+            }
+        }
+        return last;
+    }
+
+    /** An input the rig gives, and when. */
+    private record Due(Input input, long at) {}
+
+    private Optional<Due> due(long now) {
+        Activity activity = state.activity();
+        if (activity instanceof Activity.Filling filling) {
+            return reading(filling.slot()).map(input -> new Due(input, now));
+        }
+        if (activity instanceof Activity.Pulling pulling) {
+            OptionalDouble seconds = answer(RigQuestions.pull(state, pulling));
+            if (seconds.isPresent()) {
+                long end = pulling.startedAt() + Math.round(seconds.getAsDouble() * 1e9);
+                return end <= now
+                        ? Optional.of(new Due(new Input.PullEnded(), end))
+                        : Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Input> reading(Slot slot) {
+        OptionalDouble si = answer(RigQuestions.reading(state, slot));
+        if (si.isEmpty()) {
+            return Optional.empty();
+        }
+        Step.Exercises step = (Step.Exercises) Procedure.step(state, slot.place());
+        Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
+        Source source = rig.simulated() ? Source.SIMULATED : Source.INSTRUMENT;
+        return Optional.of(
+                new Input.ReadingArrived(
+                        slot, new Quantity(unit.fromSi(si.getAsDouble()), unit), source));
+    }
+
+    private OptionalDouble answer(Optional<Asked> asked) {
+        return asked.isPresent() ? rig.answer(asked.get()) : OptionalDouble.empty();
+    }
+
+    /**
+     * A round that these events complete is looked at in the same breath, so that no look can be
+     * lost between two writes.
+     */
+    private List<Event> withLook(List<Event> events, long at) {
+        State after = after(events, at);
+        if (!after.lookDue()) {
+            return events;
+        }
+        List<Event> more = new ArrayList<>(events);
+        Input look = new Input.LookArrived(Looks.of(Analysis.of(after), after));
+        more.addAll(((Response.Happened) Respond.to(after, look, at)).events());
+        return List.copyOf(more);
+    }
+
+    private State after(List<Event> events, long at) {
+        State after = state;
+        for (Event event : events) {
+            after = Evolve.step(after, event, at);
+        }
+        return after;
+    }
+
+    private Result keep(Unkept what) {
+        try {
+            ledger.append(what.events(), what.wall(), what.at());
+        } catch (IOException failure) {
+            unkept = Optional.of(what);
+            return new Result.NotKept(
+                    "not captured: the journal cannot be written ("
+                            + failure.getMessage()
+                            + "); free some space or mend the disk, then press Enter to try again; it is kept here");
+        }
+        unkept = Optional.empty();
+        state = after(what.events(), what.at());
+        shown = Optional.empty();
+        return new Result.Done(what.events(), Cues.of(what.events()));
+    }
+}
