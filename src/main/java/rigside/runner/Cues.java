@@ -43,7 +43,7 @@ final class Cues {
         double to = (now - lead.startedAt()) / NANOS;
         List<Cue> cues = new ArrayList<>();
         for (int second = 0; second < length; second++) {
-            if (from < second && second <= to || second == 0 && from <= 0 && to > 0) {
+            if (from <= second && second < to) {
                 cues.add(Cue.LEAD_IN);
             }
         }

@@ -37,22 +37,22 @@ public final class Story {
 
     /** A donning begun, its checks confirmed and its purge over. */
     public Story purged() {
-        return goOn().goOn().goOn().goOn().goOn().wait(10);
+        return goOn().goOn().goOn().goOn().goOn().pass(10);
     }
 
     /** The two exercises done and their readings typed. */
     public Story exercised(String mask) {
-        return goOn().wait(20).type("4000").type(mask).goOn().wait(20).type(mask).type("4000");
+        return goOn().pass(20).type("4000").type(mask).goOn().pass(20).type(mask).type("4000");
     }
 
     /** One inhalation, held. */
     public Story inhaled(double seconds) {
-        return trigger().wait(3).trigger().wait(seconds).trigger().answer(true);
+        return trigger().pass(3).trigger().pass(seconds).trigger().answer(true);
     }
 
     /** A whole donning of the small comparison. */
     public Story donning(String mask, double seconds) {
-        purged().exercised(mask).inhaled(seconds).wait(30).inhaled(seconds);
+        purged().exercised(mask).inhaled(seconds).pass(30).inhaled(seconds);
         if (state.activity() instanceof Activity.Filling) {
             type("3");
         }
@@ -76,7 +76,7 @@ public final class Story {
     }
 
     /** Lets time pass, then ticks once. */
-    public Story wait(double seconds) {
+    public Story pass(double seconds) {
         now += Math.round(seconds * 1e9);
         return send(new Input.Ticked());
     }
