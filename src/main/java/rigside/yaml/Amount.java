@@ -1,0 +1,44 @@
+package rigside.yaml;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A number with the unit written after it; which units there are is not known here.
+ *
+ * @param number finite
+ * @param unit as written, without spaces around it; empty for a bare number
+ */
+public record Amount(double number, String unit) {
+    private static final Pattern NUMBER_FIRST =
+            Pattern.compile("([-+]?[0-9.,_]+(?:[eE][-+]?[0-9]+)?)\\s*(.*)");
+
+    /**
+     * The amount a text is, such as {@code 90 s} or {@code 10%}; a problem for anything else.
+     *
+     * @param example what could be written, for the message
+     */
+    public static Value<Amount> read(Value<String> text, String example) {
+        return text.then(
+                written -> {
+                    Matcher parts = NUMBER_FIRST.matcher(written);
+                    if (!parts.matches()) {
+                        return text.wrong(
+                                text.label()
+                                        + " must begin with a number, not "
+                                        + Words.quoted(written),
+                                "write for example '" + example + "'");
+                    }
+                    String unit = parts.group(2).strip();
+                    if (!unit.isEmpty() && Character.isDigit(unit.charAt(0))) {
+                        return text.wrong(
+                                text.label()
+                                        + " has a space in its number "
+                                        + Words.quoted(written),
+                                "write the digits without spaces, such as 1500");
+                    }
+                    return Numeral.read(text.map(same -> parts.group(1)))
+                            .map(number -> new Amount(number, unit));
+                });
+    }
+}

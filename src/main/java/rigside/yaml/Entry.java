@@ -1,0 +1,192 @@
+package rigside.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/** What stands behind a key or in a list, not yet typed; perhaps nothing. */
+public final class Entry {
+    /** The longest text taken, in characters. */
+    public static final int LONGEST_TEXT = 4000;
+
+    /** The longest single line taken, in characters: titles, ids, words. */
+    public static final int LONGEST_LINE = 120;
+
+    private final Spot spot;
+    private final Tree tree;
+    private final boolean given;
+
+    private Entry(Spot spot, Tree tree, boolean given) {
+        this.spot = spot;
+        this.tree = tree;
+        this.given = given;
+    }
+
+    static Entry of(Spot spot, Tree tree) {
+        return new Entry(spot, tree, true);
+    }
+
+    /** An entry that is not there; every reading of it is absent. */
+    static Entry missing(Spot spot) {
+        return new Entry(spot, new Tree.Broken(spot.line(), spot.column()), false);
+    }
+
+    /** Whether anything was written here, right or wrong. */
+    public boolean isGiven() {
+        return given;
+    }
+
+    /** A text of one line, at most {@value #LONGEST_LINE} characters. */
+    public Value<String> line() {
+        return scalar("text")
+                .map(Tree.Scalar::text)
+                .then(text -> Texts.oneLine(Value.of(spot, text.strip())));
+    }
+
+    /** A text that may run over several lines, at most {@value #LONGEST_TEXT} characters. */
+    public Value<String> text() {
+        return scalar("text")
+                .map(Tree.Scalar::text)
+                .then(text -> Texts.anyLines(Value.of(spot, text.strip())));
+    }
+
+    /** A finite number, written without quotes. */
+    public Value<Double> number() {
+        return scalar("a number")
+                .must(
+                        Tree.Scalar::plain,
+                        scalar ->
+                                spot.label() + " must be a number, not the text " + scalar.words(),
+                        "write it without quotes")
+                .then(scalar -> Numeral.read(Value.of(spot, scalar.text())));
+    }
+
+    /** A whole number within limits, both included. */
+    public Value<Integer> whole(int least, int most) {
+        return number().must(
+                        number -> number == Math.rint(number),
+                        number -> spot.label() + " must be a whole number, not '" + written() + "'",
+                        "write it without a fraction")
+                .must(
+                        number -> number >= least && number <= most,
+                        number -> spot.label() + " is " + written(),
+                        "write a number from " + least + " to " + most)
+                .map(Double::intValue);
+    }
+
+    /** Yes or no; JSON's true and false are read as well. */
+    public Value<Boolean> yesOrNo() {
+        return line().then(
+                        word ->
+                                switch (word) {
+                                    case "yes", "true" -> Value.of(spot, true);
+                                    case "no", "false" -> Value.of(spot, false);
+                                    default ->
+                                            Value.<Boolean>absent(spot)
+                                                    .wrong(
+                                                            spot.label()
+                                                                    + " must be yes or no, not "
+                                                                    + Words.quoted(word),
+                                                            "write yes or no");
+                                });
+    }
+
+    /** One of a few words, each standing for something. */
+    public <T> Value<T> oneOf(Map<String, T> meanings) {
+        return line().then(
+                        word ->
+                                meanings.containsKey(word)
+                                        ? Value.of(spot, meanings.get(word))
+                                        : Value.<T>absent(spot)
+                                                .wrong(
+                                                        "unknown word "
+                                                                + Words.quoted(word)
+                                                                + " for "
+                                                                + spot.label(),
+                                                        Words.suggestion(word, meanings.keySet())));
+    }
+
+    /** One constant of an enum, written in lower case with hyphens. */
+    public <E extends Enum<E>> Value<E> oneOf(Class<E> type) {
+        Map<String, E> words = new LinkedHashMap<>();
+        for (E constant : type.getEnumConstants()) {
+            words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
+        }
+        return oneOf(words);
+    }
+
+    /**
+     * A list, each item read by {@code reader}; absent when any item is.
+     *
+     * @param least how many items there must be
+     * @param help what to write when there are fewer
+     */
+    public <T> Value<List<T>> list(int least, String help, Function<Entry, Value<T>> reader) {
+        if (tree instanceof Tree.Broken) {
+            return Value.absent(spot);
+        }
+        if (!(tree instanceof Tree.Items items)) {
+            return wrong(
+                    spot.label() + " must be a list, not " + tree.words(),
+                    "begin each item on a line of its own with '- '");
+        }
+        int size = items.items().size();
+        if (size < least) {
+            return wrong(spot.label() + " has " + size + " of at least " + least + " items", help);
+        }
+        List<T> read = new ArrayList<>();
+        for (int i = 0; i < size; i++) {
+            Tree item = items.items().get(i);
+            String name = "item " + (i + 1) + " of " + spot.label();
+            reader.apply(of(spot.at(item, name), item)).toOptional().ifPresent(read::add);
+        }
+        return read.size() == size ? Value.of(spot, List.copyOf(read)) : Value.absent(spot);
+    }
+
+    /** One item standing alone, or a list of at least one. */
+    public <T> Value<List<T>> oneOrList(Function<Entry, Value<T>> reader) {
+        return tree instanceof Tree.Scalar
+                ? reader.apply(this).map(List::of)
+                : list(1, "write at least one, or leave the key out", reader);
+    }
+
+    /** A group of keys; {@code reader} ends with {@link Fields#make}. */
+    public <T> Value<T> fields(Function<Fields, Value<T>> reader) {
+        if (tree instanceof Tree.Broken) {
+            return Value.absent(spot);
+        }
+        return tree instanceof Tree.Mapping mapping
+                ? reader.apply(new Fields(spot, mapping))
+                : wrong(
+                        spot.label()
+                                + " must be a group of 'key: value' lines, not "
+                                + tree.words(),
+                        "write each key on a line of its own, followed by ': ' and its value");
+    }
+
+    /** Notes a problem here, see {@link Value#wrong}. */
+    public <R> Value<R> wrong(String what, String help) {
+        return Value.<R>absent(spot).wrong(what, help);
+    }
+
+    private Value<Tree.Scalar> scalar(String wanted) {
+        if (tree instanceof Tree.Broken) {
+            return Value.absent(spot);
+        }
+        if (!(tree instanceof Tree.Scalar scalar)) {
+            return wrong(spot.label() + " must be " + wanted + ", not " + tree.words(), "");
+        }
+        return scalar.isNothing()
+                ? wrong(
+                        spot.label() + " has no value",
+                        "write " + wanted + " after the colon, or leave the key out")
+                : Value.of(spot, scalar);
+    }
+
+    private String written() {
+        return tree instanceof Tree.Scalar scalar ? scalar.text() : "";
+    }
+}

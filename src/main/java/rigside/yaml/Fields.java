@@ -1,0 +1,167 @@
+package rigside.yaml;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/**
+ * A group of keys being read. Ask for every key there can be, then call {@link #make}: it notes the
+ * keys that are missing and those nobody asked for, and builds the thing when all was well.
+ */
+public final class Fields {
+    private final Spot spot;
+    private final Tree.Mapping mapping;
+    private final int problemsBefore;
+    private final Set<String> asked = new LinkedHashSet<>();
+    private final Set<String> refused = new LinkedHashSet<>();
+    private final List<String> missing = new ArrayList<>();
+    private final List<String> alternatives = new ArrayList<>();
+
+    Fields(Spot spot, Tree.Mapping mapping) {
+        this.spot = spot;
+        this.mapping = mapping;
+        this.problemsBefore = spot.problems().count();
+    }
+
+    /** The entry behind a key that has to be there. */
+    public Entry required(String key) {
+        Entry entry = optional(key);
+        if (!entry.isGiven()) {
+            missing.add(key);
+        }
+        return entry;
+    }
+
+    /** The entry behind a key that may be left out. */
+    public Entry optional(String key) {
+        asked.add(key);
+        return mapping.entries().entrySet().stream()
+                .filter(entry -> entry.getKey().text().equals(key))
+                .findFirst()
+                .map(
+                        found ->
+                                Entry.of(
+                                        spot.at(found.getValue(), "'" + key + "'"),
+                                        found.getValue()))
+                .orElseGet(
+                        () ->
+                                Entry.missing(
+                                        new Spot(
+                                                spot.problems(),
+                                                spot.line(),
+                                                spot.column(),
+                                                "'" + key + "'")));
+    }
+
+    /**
+     * Says that a key, known elsewhere, has no place here; a problem if it is given.
+     *
+     * @param why what is wrong, to follow the key: {@code is for fit factors only}
+     */
+    public void refused(String key, String why, String help) {
+        mapping.entries().keySet().stream()
+                .filter(given -> given.text().equals(key))
+                .forEach(given -> spot.at(given, key).note("'" + key + "' " + why, help));
+        asked.add(key);
+        refused.add(key);
+    }
+
+    /**
+     * The entry behind a key that decides which other keys there are. Its absence is noted at once,
+     * and when it is absent or wrong the other keys are better left alone.
+     */
+    public Entry deciding(String key) {
+        Entry entry = optional(key);
+        if (!entry.isGiven()) {
+            Optional<Tree.Scalar> misspelt =
+                    mapping.entries().keySet().stream()
+                            .filter(given -> Words.nearest(given.text(), List.of(key)).isPresent())
+                            .findFirst();
+            misspelt.ifPresentOrElse(
+                    given -> noteStranger(given, List.of(key)), () -> noteMissing(key));
+        }
+        return entry;
+    }
+
+    /** The one key given of several that exclude each other; empty, and noted, otherwise. */
+    public Optional<String> oneKeyOf(List<String> keys) {
+        asked.addAll(keys);
+        List<Tree.Scalar> given =
+                mapping.entries().keySet().stream()
+                        .filter(key -> keys.contains(key.text()))
+                        .toList();
+        if (given.size() > 1) {
+            spot.at(given.get(1), "")
+                    .note(
+                            "'"
+                                    + given.get(0).text()
+                                    + "' and '"
+                                    + given.get(1).text()
+                                    + "' exclude each other",
+                            "keep one of them");
+        }
+        if (given.isEmpty()) {
+            alternatives.addAll(keys);
+        }
+        return given.size() == 1 ? Optional.of(given.get(0).text()) : Optional.empty();
+    }
+
+    /**
+     * What is built from these keys, once all were asked for; absent if anything in it is wrong.
+     */
+    public <T> Value<T> make(Supplier<T> maker) {
+        noteStrangers();
+        missing.forEach(this::noteMissing);
+        if (!alternatives.isEmpty()) {
+            spot.note(
+                    "missing key" + inside() + ", one of " + String.join(", ", alternatives),
+                    "add a line with one of them");
+        }
+        return spot.problems().count() == problemsBefore
+                ? Value.of(spot, maker.get())
+                : Value.absent(spot);
+    }
+
+    /** A content that is not read but known, at the place of these keys. */
+    public <T> Value<T> value(T content) {
+        return Value.of(spot, content);
+    }
+
+    /** Notes a problem with these keys as a whole, see {@link Value#wrong}. */
+    public <R> Value<R> wrong(String what, String help) {
+        return Value.<R>absent(spot).wrong(what, help);
+    }
+
+    /** Keys nobody asked for; one that is nearly a missing key is that key misspelt. */
+    private void noteStrangers() {
+        Set<String> known = new LinkedHashSet<>(asked);
+        known.removeAll(refused);
+        for (Tree.Scalar key : mapping.entries().keySet()) {
+            if (asked.contains(key.text())) {
+                continue;
+            }
+            noteStranger(key, known);
+            Words.nearest(key.text(), missing).ifPresent(missing::remove);
+            Words.nearest(key.text(), alternatives).ifPresent(near -> alternatives.clear());
+        }
+    }
+
+    private void noteStranger(Tree.Scalar key, Collection<String> known) {
+        spot.at(key, key.text())
+                .note(
+                        "unknown key " + Words.quoted(key.text()) + inside(),
+                        Words.suggestion(key.text(), known));
+    }
+
+    private void noteMissing(String key) {
+        spot.note("missing key '" + key + "'" + inside(), "add a line '" + key + ": ...'");
+    }
+
+    private String inside() {
+        return " in " + spot.label();
+    }
+}

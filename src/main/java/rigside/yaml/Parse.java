@@ -1,0 +1,181 @@
+package rigside.yaml;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.DocumentStartEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.MappingEndEvent;
+import org.yaml.snakeyaml.events.MappingStartEvent;
+import org.yaml.snakeyaml.events.NodeEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.events.SequenceEndEvent;
+import org.yaml.snakeyaml.events.SequenceStartEvent;
+
+/**
+ * From text to tree. The library's events are used rather than its nodes: they come with places
+ * too, and duplicate keys, anchors, tags, depth and further documents can be refused where they
+ * stand, all of them, before anything is resolved.
+ */
+final class Parse {
+    /** Levels of lists and groups inside each other. */
+    static final int DEEPEST = 20;
+
+    private final Problems problems;
+    private final Iterator<Event> events;
+    private Event last;
+
+    private Parse(String text, Problems problems) {
+        this.problems = problems;
+        this.events = new Yaml(new LoaderOptions()).parse(new StringReader(text)).iterator();
+        this.last = events.next();
+    }
+
+    /** The tree of the text's one document; empty when it cannot be read to its end. */
+    static Optional<Tree> tree(String text, Problems problems) {
+        try {
+            return new Parse(text, problems).document();
+        } catch (TooDeep e) {
+            return Optional.empty();
+        } catch (RuntimeException e) {
+            // The library reports syntax by several exceptions, a few of them not its own.
+            SyntaxWords.note(e, text, problems);
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Tree> document() {
+        if (!(next() instanceof DocumentStartEvent)) {
+            problems.note(1, 1, "the file is empty", "begin with the line 'format: 1'");
+            return Optional.empty();
+        }
+        Tree tree = node(next(), 0);
+        next();
+        if (next() instanceof DocumentStartEvent) {
+            note("a second document begins here", "keep one; delete this '---' line");
+            return Optional.empty();
+        }
+        return Optional.of(tree);
+    }
+
+    private Event next() {
+        last = events.next();
+        return last;
+    }
+
+    private Tree node(Event event, int depth) {
+        int line = line(event);
+        int column = column(event);
+        if (depth > DEEPEST) {
+            note("lists and groups are nested deeper than " + DEEPEST + " levels", "flatten them");
+            throw new TooDeep();
+        }
+        if (event instanceof AliasEvent alias) {
+            note(
+                    "'*" + alias.getAnchor() + "' refers to another part of the file",
+                    "write that part out again; a text that begins with * goes in quotes");
+            return new Tree.Broken(line, column);
+        }
+        boolean labelled = refuseLabels(event);
+        Tree tree;
+        if (event instanceof ScalarEvent scalar) {
+            boolean plain = scalar.getScalarStyle() == DumperOptions.ScalarStyle.PLAIN;
+            tree = new Tree.Scalar(scalar.getValue(), plain, line, column);
+        } else if (event instanceof SequenceStartEvent) {
+            tree = items(line, column, depth);
+        } else {
+            tree = mapping(line, column, depth);
+        }
+        return labelled ? new Tree.Broken(line, column) : tree;
+    }
+
+    private Tree items(int line, int column, int depth) {
+        List<Tree> items = new ArrayList<>();
+        for (Event event = next(); !(event instanceof SequenceEndEvent); event = next()) {
+            items.add(node(event, depth + 1));
+        }
+        return new Tree.Items(items, line, column);
+    }
+
+    private Tree mapping(int line, int column, int depth) {
+        Map<Tree.Scalar, Tree> entries = new LinkedHashMap<>();
+        Map<String, Integer> lines = new HashMap<>();
+        for (Event event = next(); !(event instanceof MappingEndEvent); event = next()) {
+            Tree key = node(event, depth + 1);
+            Tree value = node(next(), depth + 1);
+            if (!(key instanceof Tree.Scalar word)) {
+                if (!(key instanceof Tree.Broken)) {
+                    problems.note(
+                            key.line(),
+                            key.column(),
+                            "a key must be a word, not " + key.words(),
+                            "write 'key: value'");
+                }
+                continue;
+            }
+            Integer first = lines.putIfAbsent(word.text(), word.line());
+            if (first == null) {
+                entries.put(word, value);
+            } else {
+                problems.note(
+                        word.line(),
+                        word.column(),
+                        "the key " + Words.quoted(word.text()) + " is given twice",
+                        "the first is on line " + first + "; keep one of them");
+            }
+        }
+        return new Tree.Mapping(entries, line, column);
+    }
+
+    /** Notes an anchor or a tag; true when there was one. */
+    private boolean refuseLabels(Event event) {
+        String anchor = ((NodeEvent) event).getAnchor();
+        if (anchor != null) {
+            note(
+                    "'&" + anchor + "' names a part of the file",
+                    "delete it; a text that begins" + " with & goes in quotes");
+        }
+        String tag = tag(event);
+        if (tag != null) {
+            note(
+                    Words.quoted(tag) + " names a type",
+                    "delete it; a text that begins with ! goes in quotes");
+        }
+        return anchor != null || tag != null;
+    }
+
+    private static String tag(Event event) {
+        if (event instanceof ScalarEvent scalar) {
+            return scalar.getTag();
+        }
+        return event instanceof SequenceStartEvent sequence
+                ? sequence.getTag()
+                : ((MappingStartEvent) event).getTag();
+    }
+
+    private void note(String what, String help) {
+        problems.note(line(last), column(last), what, help);
+    }
+
+    private static int line(Event event) {
+        return event.getStartMark().getLine() + 1;
+    }
+
+    private static int column(Event event) {
+        return event.getStartMark().getColumn() + 1;
+    }
+
+    /** Ends the reading of a file nested too deep; its problem is noted already. */
+    private static final class TooDeep extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+}
