@@ -1,7 +1,18 @@
 package rigside.protocol;
 
+import java.util.List;
+import rigside.yaml.Document;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Value;
+
 /** Reads the text of a protocol file. */
 public final class ProtocolReader {
+    /** The format written and read by this version. */
+    public static final int FORMAT = 1;
+
+    private static final int LARGEST_FORMAT = 1000;
+
     private ProtocolReader() {}
 
     /**
@@ -11,7 +22,109 @@ public final class ProtocolReader {
      * @param text the whole text
      */
     public static Read read(String name, String text) {
-        return new Read.Bad(
-                java.util.List.of(new rigside.yaml.Problem(name, 1, 1, "not readable yet", text)));
+        return of(Document.read(name, text, ProtocolReader::protocol));
+    }
+
+    /**
+     * The protocol a file's bytes describe, or every problem in them.
+     *
+     * @param name the file's name, used in problems only
+     * @param bytes the whole file; of a file larger than {@link Document#MOST_BYTES} any part that
+     *     is larger will do
+     */
+    public static Read read(String name, byte[] bytes) {
+        return of(Document.read(name, bytes, ProtocolReader::protocol));
+    }
+
+    private static Read of(Document<Protocol> document) {
+        return document.value()
+                .<Read>map(Read.Good::new)
+                .orElseGet(() -> new Read.Bad(document.problems()));
+    }
+
+    private static Value<Protocol> protocol(Fields fields) {
+        Value<Integer> format =
+                fields.deciding("format")
+                        .whole(1, LARGEST_FORMAT)
+                        .must(
+                                number -> number <= FORMAT,
+                                number ->
+                                        "the file has format "
+                                                + number
+                                                + ", this program reads format "
+                                                + FORMAT,
+                                "use a newer version of the program");
+        return format.then(number -> formatOne(fields));
+    }
+
+    private static Value<Protocol> formatOne(Fields fields) {
+        Known known = new Known();
+        Value<String> title = fields.required("title").line();
+        Value<String> question = fields.required("question").text();
+        Value<String> about = fields.optional("about").text();
+        Value<List<String>> cautions =
+                fields.required("cautions")
+                        .list(
+                                1,
+                                "write what the tester must know before the first donning",
+                                Entry::text);
+        Value<List<Field>> facts =
+                fields.optional("facts")
+                        .list(
+                                1,
+                                "write at least one fact, or delete the line",
+                                item -> FieldReader.fact(item, known));
+        Entry measureList = fields.required("measures");
+        Value<List<Measure>> measures =
+                measureList.list(
+                        1,
+                        "write at least one measure, such as a timed-inhalation",
+                        item -> MeasureReader.read(item, known));
+        Value<List<Condition>> conditions =
+                fields.required("conditions")
+                        .list(
+                                2,
+                                "write two or more; the first is the reference the others are"
+                                        + " compared with",
+                                item -> ConditionReader.read(item, known));
+        Entry planEntry = fields.required("plan");
+        Value<Plan> plan = planEntry.fields(PlanReader::read);
+        Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
+        Value<List<Step>> donning =
+                steps(fields.required("donning"), StepReader.Part.DONNING, known);
+        Value<List<Step>> after = steps(fields.optional("after"), StepReader.Part.AFTER, known);
+        if (measures.isPresent()) {
+            WholeRules.somethingDecides(measureList, measures.get());
+            if (plan.isPresent()) {
+                WholeRules.replicatesFit(planEntry, plan.get().design(), measures.get());
+            }
+        }
+        if (donning.isPresent()) {
+            WholeRules.typedNumbersAreAsked(known);
+            if (measures.isPresent() && conditions.isPresent()) {
+                WholeRules.everyMeasureIsFed(known, measures.get(), conditions.get());
+            }
+        }
+        return fields.make(
+                () ->
+                        new Protocol(
+                                title.get(),
+                                question.get(),
+                                about.orElse(""),
+                                cautions.get(),
+                                facts.orElse(List.of()),
+                                conditions.get(),
+                                measures.get(),
+                                plan.get(),
+                                before.orElse(List.of()),
+                                donning.get(),
+                                after.orElse(List.of())));
+    }
+
+    private static Value<List<Step>> steps(Entry entry, StepReader.Part part, Known known) {
+        return entry.list(
+                1,
+                "write at least one step, such as '- step: note'",
+                item -> StepReader.read(item, part, known));
     }
 }

@@ -1,0 +1,76 @@
+package rigside.protocol;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.protocol.Step.Exercise;
+import rigside.protocol.Step.Exercises.Entering;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Value;
+
+/**
+ * Reads a step of exercises. Unless the file says otherwise concentrations are typed in /cm3,
+ * pressures in Pa, after each exercise.
+ */
+final class ExercisesReader {
+    private static final List<MeasureKind> FED =
+            List.of(MeasureKind.FIT_FACTOR, MeasureKind.PRESSURE_TRACE);
+
+    private ExercisesReader() {}
+
+    static Value<Step> read(
+            Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
+        StepReader.onlyInDonning(fields, part, "exercises");
+        Value<List<String>> feeds =
+                fields.required("feeds")
+                        .oneOrList(
+                                item ->
+                                        Feeds.feed(
+                                                item,
+                                                FED,
+                                                "exercises feed",
+                                                common.conditions(),
+                                                known));
+        feeds =
+                feeds.must(
+                        ids -> ids.size() == ids.stream().map(known.kinds::get).distinct().count(),
+                        ids -> "'feeds' names two measures of one kind",
+                        "name at most one fit-factor and one pressure-trace measure");
+        Entry list = fields.required("exercises");
+        Value<List<Exercise>> exercises =
+                list.list(1, "write at least one exercise", ExerciseReader::read);
+        Value<Unit> unit = unit(fields.optional("unit"), Dimension.CONCENTRATION);
+        Value<Unit> pressureUnit = unit(fields.optional("pressure-unit"), Dimension.PRESSURE);
+        Value<Entering> entering = fields.optional("entering").oneOf(Entering.class);
+        Optional<String> fitFactor = ofKind(MeasureKind.FIT_FACTOR, feeds, known);
+        Optional<String> pressure = ofKind(MeasureKind.PRESSURE_TRACE, feeds, known);
+        if (feeds.isPresent() && exercises.isPresent()) {
+            ExerciseRules.check(list, exercises.get(), fitFactor, pressure);
+        }
+        return fields.make(
+                () ->
+                        new Step.Exercises(
+                                common.title().get(),
+                                common.conditions(),
+                                common.words(),
+                                fitFactor,
+                                pressure,
+                                unit.orElse(Unit.PER_CUBIC_CENTIMETRE),
+                                pressureUnit.orElse(Unit.PASCAL),
+                                entering.orElse(Entering.AFTER_EACH),
+                                exercises.get()));
+    }
+
+    private static Value<Unit> unit(Entry entry, Dimension dimension) {
+        return QuantityText.unit(entry, dimension);
+    }
+
+    private static Optional<String> ofKind(
+            MeasureKind kind, Value<List<String>> feeds, Known known) {
+        return feeds.orElse(List.of()).stream()
+                .filter(id -> known.kinds.get(id) == kind)
+                .findFirst();
+    }
+}

@@ -1,0 +1,72 @@
+package rigside.protocol;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+import rigside.yaml.Entry;
+import rigside.yaml.Value;
+import rigside.yaml.Words;
+
+/** The short words of one sort that a file declares and other parts of it refer to. */
+final class Ids {
+    private static final Pattern SHAPE = Pattern.compile("[a-z][a-z0-9-]{0,39}");
+
+    private final String sort;
+    private final Set<String> declared = new LinkedHashSet<>();
+    private int expected;
+
+    /**
+     * @param sort what bears these ids, for messages: {@code condition}
+     */
+    Ids(String sort) {
+        this.sort = sort;
+    }
+
+    /** Announces one bearer, whether or not its id turns out to be readable. */
+    void expect() {
+        expected++;
+    }
+
+    /** An id given to a bearer. */
+    Value<String> declare(Entry entry) {
+        Value<String> id = entry.line();
+        return id.must(
+                        word -> SHAPE.matcher(word).matches(),
+                        word -> "the id " + Words.quoted(word) + " is not a short plain word",
+                        "write lower-case letters, digits and hyphens, such as 'with-disc'")
+                .must(
+                        word -> declared.add(word) || forget(),
+                        word -> "the id '" + word + "' is given to more than one " + sort,
+                        "give each its own");
+    }
+
+    /** An id that was checked when it was declared elsewhere. */
+    void add(String id) {
+        declared.add(id);
+    }
+
+    /** An id used to refer to a bearer. */
+    Value<String> refer(Value<String> id) {
+        return id.must(
+                word -> declared.contains(word) || isIncomplete(),
+                word -> "no " + sort + " has the id " + Words.quoted(word),
+                declared.isEmpty()
+                        ? "give one in this file that id"
+                        : id.toOptional().map(word -> Words.suggestion(word, declared)).orElse(""));
+    }
+
+    Set<String> all() {
+        return declared;
+    }
+
+    /** Some bearer's id could not be read, so that an unknown id may be that one. */
+    private boolean isIncomplete() {
+        return expected > declared.size();
+    }
+
+    /** A duplicate is noted where it stands; it makes no reference unknown. */
+    private boolean forget() {
+        expected--;
+        return false;
+    }
+}

@@ -1,0 +1,60 @@
+package rigside.protocol;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.yaml.Value;
+
+/** What the parts of a file read so far have declared and used, for the parts that refer to it. */
+final class Known {
+    /** A measure a step feeds, and the conditions the step is for (empty for all). */
+    record Feed(Value<String> measure, List<String> onlyFor) {
+        boolean appliesTo(String condition) {
+            return onlyFor.isEmpty() || onlyFor.contains(condition);
+        }
+    }
+
+    /** A measure's typed number: the form field that holds it and the unit it is shown in. */
+    record Typed(Value<String> measure, Value<String> field, Value<Unit> unit) {}
+
+    /** A field of a form of the donning, and the conditions the form is for (empty for all). */
+    record Asked(Field field, List<String> onlyFor) {}
+
+    final Ids conditions = new Ids("condition");
+    final Ids measures = new Ids("measure");
+    final Ids fields = new Ids("fact or field");
+    final Ids facts = new Ids("fact");
+
+    /** The facts read, by id. */
+    final Map<String, Field> factFields = new HashMap<>();
+
+    /** The kinds of the measures whose kind could be read, by id. */
+    final Map<String, MeasureKind> kinds = new HashMap<>();
+
+    /** The ids of the measures, at their places. */
+    final Map<String, Value<String>> measureIds = new HashMap<>();
+
+    final List<Feed> feeds = new ArrayList<>();
+
+    /** The fields that measures take typed numbers from. */
+    final List<Typed> typed = new ArrayList<>();
+
+    /** The fields of the donning's forms, by id. */
+    final Map<String, Asked> forms = new HashMap<>();
+
+    void addFact(Field fact) {
+        facts.add(fact.id());
+        factFields.put(fact.id(), fact);
+    }
+
+    /** Whether a fact is a number measured in a unit of volume; true for one that is unreadable. */
+    boolean isVolume(String fact) {
+        Field field = factFields.get(fact);
+        return field == null
+                || (field.answer() instanceof Field.Numeric number
+                        && number.unit().dimension() == Dimension.VOLUME);
+    }
+}

@@ -1,0 +1,155 @@
+package rigside.protocol;
+
+import java.util.Map;
+import java.util.Optional;
+import rigside.measure.Dimension;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.protocol.Measure.Compared;
+import rigside.protocol.Measure.Level;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Value;
+
+/** Reads one measure. */
+final class MeasureReader {
+    private static final double HIGHEST_LEVEL = 1e6;
+
+    /** Keys that belong to one kind only. */
+    private static final Map<String, MeasureKind> KEYS =
+            Map.of(
+                    "detection-limit", MeasureKind.FIT_FACTOR,
+                    "required", MeasureKind.FIT_FACTOR,
+                    "vital-capacity", MeasureKind.TIMED_INHALATION,
+                    "field", MeasureKind.TYPED_NUMBER);
+
+    private MeasureReader() {}
+
+    static Value<Measure> read(Entry entry, Known known) {
+        known.measures.expect();
+        return entry.fields(
+                fields -> {
+                    Value<String> id = known.measures.declare(fields.required("id"));
+                    Value<String> title = fields.required("title").line();
+                    return fields.deciding("kind")
+                            .oneOf(MeasureKind.class)
+                            .then(kind -> ofKind(fields, id, title, kind, known));
+                });
+    }
+
+    private static Value<Measure> ofKind(
+            Fields fields, Value<String> id, Value<String> title, MeasureKind kind, Known known) {
+        id.toOptional()
+                .ifPresent(
+                        word -> {
+                            known.kinds.put(word, kind);
+                            known.measureIds.put(word, id);
+                        });
+        Value<Unit> unit = unit(fields, kind);
+        Value<Double> resolution = resolution(fields, kind, unit);
+        Value<Optional<Compared>> compared = ComparedReader.read(fields, unit);
+        Value<? extends Measure.Kind> details = details(fields, id, kind, unit, known);
+        return fields.make(
+                () ->
+                        new Measure(
+                                id.get(),
+                                title.get(),
+                                details.get(),
+                                unit.get(),
+                                resolution.get(),
+                                compared.get()));
+    }
+
+    private static Value<Unit> unit(Fields fields, MeasureKind kind) {
+        if (kind == MeasureKind.TYPED_NUMBER) {
+            return QuantityText.unit(fields.required("unit"));
+        }
+        if (kind == MeasureKind.FIT_FACTOR) {
+            fields.refused("unit", "has no place here", "delete it: a fit factor has no unit");
+            return fields.value(Unit.ONE);
+        }
+        Entry entry = fields.optional("unit");
+        return entry.isGiven() ? QuantityText.unit(entry, kind.dimension) : fields.value(kind.unit);
+    }
+
+    private static Value<Double> resolution(Fields fields, MeasureKind kind, Value<Unit> unit) {
+        Entry entry =
+                kind == MeasureKind.TYPED_NUMBER
+                        ? fields.required("resolution")
+                        : fields.optional("resolution");
+        return unit.then(
+                shown ->
+                        entry.isGiven()
+                                ? QuantityText.quantity(entry.line(), shown.dimension())
+                                        .map(step -> QuantityText.differenceIn(step, shown))
+                                        .must(
+                                                step -> step > 0,
+                                                step -> "'resolution' must be above 0",
+                                                "write the smallest step the reading can show,"
+                                                        + " such as '0.1 s'")
+                                : unit.map(same -> kind.resolution / shown.toSi(1)));
+    }
+
+    private static Value<? extends Measure.Kind> details(
+            Fields fields, Value<String> id, MeasureKind kind, Value<Unit> unit, Known known) {
+        KEYS.forEach(
+                (key, owner) -> {
+                    if (owner != kind) {
+                        fields.refused(
+                                key,
+                                "is for measures of kind " + owner.word(),
+                                "delete it, or change 'kind'");
+                    }
+                });
+        return switch (kind) {
+            case FIT_FACTOR -> fitFactor(fields);
+            case TIMED_INHALATION -> timedInhalation(fields, known);
+            case PRESSURE_TRACE -> fields.value(new Measure.PressureTrace());
+            case TYPED_NUMBER -> {
+                Value<String> field = fields.required("field").line();
+                known.typed.add(new Known.Typed(id, field, unit));
+                yield field.map(Measure.TypedNumber::new);
+            }
+        };
+    }
+
+    private static Value<Measure.FitFactor> fitFactor(Fields fields) {
+        Value<String> text = fields.optional("detection-limit").line();
+        Value<Double> limit =
+                QuantityText.quantity(text, Dimension.CONCENTRATION)
+                        .must(
+                                quantity -> quantity.value() > 0,
+                                quantity ->
+                                        "'detection-limit' is '" + quantity + "', must be above 0",
+                                "write the lowest concentration the counter resolves, or delete it")
+                        .map(Quantity::si);
+        Value<Level> level = fields.optional("required").fields(MeasureReader::level);
+        return fields.value(new Measure.FitFactor(limit.orElse(0.0), level.toOptional()));
+    }
+
+    private static Value<Level> level(Fields fields) {
+        Value<Double> level =
+                fields.required("level")
+                        .number()
+                        .must(
+                                number -> number > 1 && number <= HIGHEST_LEVEL,
+                                number ->
+                                        "'level' is "
+                                                + QuantityText.plain(number)
+                                                + ", must be above 1",
+                                "write the fit factor to reach, such as 100");
+        Value<Level.Rule> rule = fields.required("rule").oneOf(Level.Rule.class);
+        return fields.make(() -> new Level(level.get(), rule.get()));
+    }
+
+    private static Value<Measure.TimedInhalation> timedInhalation(Fields fields, Known known) {
+        Value<String> fact =
+                known.facts
+                        .refer(fields.optional("vital-capacity").line())
+                        .must(
+                                id -> known.isVolume(id),
+                                id -> "the fact '" + id + "' is not a volume",
+                                "give that fact 'unit: L', or name another one");
+        return fields.value(new Measure.TimedInhalation(fact.toOptional()));
+    }
+}

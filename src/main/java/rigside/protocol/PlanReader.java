@@ -1,0 +1,125 @@
+package rigside.protocol;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import rigside.protocol.Plan.Design;
+import rigside.protocol.Plan.Order;
+import rigside.protocol.Plan.Until;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Value;
+
+/** Reads the plan. Unless the file says otherwise: 95 %, rounds in balanced order, concealed. */
+final class PlanReader {
+    /** More rounds than that nobody does at a bench; the number is a slip. */
+    static final int MOST_ROUNDS = 50;
+
+    private static final double DEFAULT_CONFIDENCE = 0.95;
+    private static final double LEAST_CONFIDENCE = 0.80;
+    private static final double MOST_CONFIDENCE = 0.999;
+    private static final double LEAST_EXPONENT = 0.5;
+    private static final double MOST_EXPONENT = 5;
+
+    private static final Map<String, Until> UNTIL =
+            Map.of(
+                    "shown", Until.SHOWN,
+                    "until-donning-ends", Until.DONNING_ENDS,
+                    "until-session-ends", Until.SESSION_ENDS);
+
+    /** The two words for a design; which independent one it is, {@code replicates} says. */
+    private enum DesignWord {
+        ROUNDS,
+        INDEPENDENT
+    }
+
+    private enum Replicates {
+        DONNINGS,
+        TRIALS
+    }
+
+    /** What is concealed and until when. */
+    private record Conceal(Until trialClock, Until result) {
+        static final Conceal DEFAULT = new Conceal(Until.DONNING_ENDS, Until.DONNING_ENDS);
+    }
+
+    private PlanReader() {}
+
+    static Value<Plan> read(Fields fields) {
+        Value<Integer> fewest = fields.required("fewest").whole(2, MOST_ROUNDS);
+        Value<Integer> most = fields.required("most").whole(2, MOST_ROUNDS);
+        if (fewest.isPresent() && most.isPresent() && most.get() < fewest.get()) {
+            most.wrong(
+                    "'most' is " + most.get() + ", below 'fewest', which is " + fewest.get(),
+                    "write the larger number in 'most'");
+        }
+        Value<Double> confidence = confidence(fields.optional("confidence"));
+        Value<Double> exponent = exponent(fields.optional("exponent"));
+        Value<Design> design = design(fields);
+        Value<Order> order = fields.optional("order").oneOf(Order.class);
+        Value<Conceal> conceal = fields.optional("conceal").fields(PlanReader::conceal);
+        Value<Boolean> shared = fields.optional("share-error-over-measures").yesOrNo();
+        Value<Double> donning = QuantityText.seconds(fields.optional("donning-takes"));
+        Value<Double> trial = QuantityText.seconds(fields.optional("trial-takes"));
+        return fields.make(
+                () ->
+                        new Plan(
+                                fewest.get(),
+                                most.get(),
+                                confidence.orElse(DEFAULT_CONFIDENCE),
+                                exponent.orElse(Plan.DEFAULT_EXPONENT),
+                                design.orElse(Design.ROUNDS),
+                                order.orElse(Order.BALANCED),
+                                conceal.orElse(Conceal.DEFAULT).trialClock(),
+                                conceal.orElse(Conceal.DEFAULT).result(),
+                                shared.orElse(false),
+                                seconds(donning),
+                                seconds(trial)));
+    }
+
+    private static Value<Double> confidence(Entry entry) {
+        return QuantityText.share(entry.line(), "95 %")
+                .must(
+                        share -> share >= LEAST_CONFIDENCE && share <= MOST_CONFIDENCE,
+                        share -> "'confidence' is " + QuantityText.plain(share * 100) + " %",
+                        "write a percentage from 80 % to 99.9 %, usually 95 %");
+    }
+
+    private static Value<Double> exponent(Entry entry) {
+        return entry.number()
+                .must(
+                        power -> power >= LEAST_EXPONENT && power <= MOST_EXPONENT,
+                        power -> "'exponent' is " + QuantityText.plain(power),
+                        "write a number from 0.5 to 5, or delete the line: 2 is good for most plans");
+    }
+
+    private static Value<Design> design(Fields fields) {
+        Value<DesignWord> word = fields.optional("design").oneOf(DesignWord.class);
+        if (word.orElse(DesignWord.ROUNDS) == DesignWord.ROUNDS) {
+            fields.refused(
+                    "replicates",
+                    "is for 'design: independent'",
+                    "delete it: in rounds every donning is compared within its round");
+            return word.map(rounds -> Design.ROUNDS);
+        }
+        Value<Replicates> replicates = fields.optional("replicates").oneOf(Replicates.class);
+        return word.map(
+                independent ->
+                        replicates.orElse(Replicates.DONNINGS) == Replicates.DONNINGS
+                                ? Design.INDEPENDENT_DONNINGS
+                                : Design.INDEPENDENT_TRIALS);
+    }
+
+    private static Value<Conceal> conceal(Fields fields) {
+        Value<Until> clock = fields.optional("trial-clock").oneOf(UNTIL);
+        Value<Until> result = fields.optional("result").oneOf(UNTIL);
+        return fields.make(
+                () ->
+                        new Conceal(
+                                clock.orElse(Until.DONNING_ENDS),
+                                result.orElse(Until.DONNING_ENDS)));
+    }
+
+    private static OptionalDouble seconds(Value<Double> value) {
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+    }
+}

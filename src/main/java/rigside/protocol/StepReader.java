@@ -1,0 +1,176 @@
+package rigside.protocol;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rigside.protocol.Step.Checklist.IfNot;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Value;
+
+/** Reads one step: what all kinds share, and the short kinds. */
+final class StepReader {
+    /** The part of the procedure a step stands in. */
+    enum Part {
+        BEFORE,
+        DONNING,
+        AFTER
+    }
+
+    /** What every kind of step says. */
+    record Common(Value<String> title, Value<List<String>> onlyFor, Value<String> say) {
+        String words() {
+            return say.orElse("");
+        }
+
+        List<String> conditions() {
+            return onlyFor.orElse(List.of());
+        }
+    }
+
+    /** The words for the kinds of step, each with its reader. */
+    private interface KindReader {
+        Value<? extends Step> read(Fields fields, Common common, Part part, Known known);
+    }
+
+    private static final Map<String, KindReader> KINDS = new LinkedHashMap<>();
+
+    static {
+        KINDS.put("checklist", StepReader::checklist);
+        KINDS.put("form", StepReader::form);
+        KINDS.put("countdown", StepReader::countdown);
+        KINDS.put("exercises", ExercisesReader::read);
+        KINDS.put("trials", TrialsReader::read);
+        KINDS.put("observations", StepReader::observations);
+        KINDS.put("note", StepReader::note);
+    }
+
+    private StepReader() {}
+
+    static Value<Step> read(Entry entry, Part part, Known known) {
+        return entry.fields(
+                fields ->
+                        fields.deciding("step")
+                                .oneOf(KINDS)
+                                .then(
+                                        kind ->
+                                                kind.read(
+                                                                fields,
+                                                                common(fields, part, known),
+                                                                part,
+                                                                known)
+                                                        .map(step -> step)));
+    }
+
+    private static Common common(Fields fields, Part part, Known known) {
+        Value<String> title = fields.required("title").line();
+        Value<String> say = fields.optional("say").text();
+        if (part != Part.DONNING) {
+            fields.refused(
+                    "only-for",
+                    "is for steps of a donning",
+                    "delete it: no condition is worn here");
+            return new Common(title, fields.value(List.of()), say);
+        }
+        Value<List<String>> onlyFor =
+                fields.optional("only-for")
+                        .list(
+                                1,
+                                "write at least one condition's id, or delete the line",
+                                item -> known.conditions.refer(item.line()));
+        return new Common(title, onlyFor, say);
+    }
+
+    /** Refuses a step that makes readings outside a donning. */
+    static void onlyInDonning(Fields fields, Part part, String kind) {
+        if (part != Part.DONNING) {
+            fields.wrong(
+                    "the step '" + kind + "' cannot stand before or after the donnings",
+                    "move it under 'donning': its readings belong to one");
+        }
+    }
+
+    private static Value<Step> checklist(Fields fields, Common common, Part part, Known known) {
+        Value<List<Step.Checklist.Item>> items =
+                fields.required("items")
+                        .list(
+                                1,
+                                "write what has to be so, each as '- check: ...'",
+                                item -> item.fields(keys -> check(keys, part)));
+        return fields.make(
+                () ->
+                        new Step.Checklist(
+                                common.title().get(),
+                                common.conditions(),
+                                common.words(),
+                                items.get()));
+    }
+
+    /** A failed check leads back to the first one unless the file says otherwise. */
+    private static Value<Step.Checklist.Item> check(Fields fields, Part part) {
+        Value<String> text = fields.required("check").text();
+        Value<IfNot> ifNot =
+                fields.optional("if-not")
+                        .oneOf(IfNot.class)
+                        .must(
+                                lead -> lead != IfNot.ABANDON || part == Part.DONNING,
+                                lead -> "'if-not: abandon' stands outside a donning",
+                                "write repeat or stop: there is no donning to abandon here");
+        return fields.make(() -> new Step.Checklist.Item(text.get(), ifNot.orElse(IfNot.REPEAT)));
+    }
+
+    private static Value<Step> form(Fields fields, Common common, Part part, Known known) {
+        Value<List<Field>> asked = asked(fields, known);
+        if (part == Part.DONNING && asked.isPresent()) {
+            asked.get()
+                    .forEach(
+                            field ->
+                                    known.forms.put(
+                                            field.id(),
+                                            new Known.Asked(field, common.conditions())));
+        }
+        return fields.make(
+                () ->
+                        new Step.Form(
+                                common.title().get(),
+                                common.conditions(),
+                                common.words(),
+                                asked.get()));
+    }
+
+    private static Value<Step> observations(Fields fields, Common common, Part part, Known known) {
+        Value<List<Field>> asked = asked(fields, known);
+        return fields.make(
+                () ->
+                        new Step.Observations(
+                                common.title().get(),
+                                common.conditions(),
+                                common.words(),
+                                asked.get()));
+    }
+
+    private static Value<List<Field>> asked(Fields fields, Known known) {
+        return fields.required("fields")
+                .list(
+                        1,
+                        "write what is asked, each as '- id: ...' with 'ask' below it",
+                        item -> FieldReader.read(item, known));
+    }
+
+    private static Value<Step> countdown(Fields fields, Common common, Part part, Known known) {
+        Value<Double> seconds = QuantityText.seconds(fields.required("for"));
+        return fields.make(
+                () ->
+                        new Step.Countdown(
+                                common.title().get(),
+                                common.conditions(),
+                                common.words(),
+                                seconds.get()));
+    }
+
+    private static Value<Step> note(Fields fields, Common common, Part part, Known known) {
+        fields.required("say");
+        return fields.make(
+                () -> new Step.Note(common.title().get(), common.conditions(), common.words()));
+    }
+}

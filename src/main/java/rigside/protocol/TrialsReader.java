@@ -1,0 +1,77 @@
+package rigside.protocol;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rigside.measure.Dimension;
+import rigside.measure.Quantity;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Value;
+
+/** Reads a step of timed inhalations. The lead-in is 3 s unless the file says otherwise. */
+final class TrialsReader {
+    private static final int MOST_TRIALS = 50;
+    private static final double DEFAULT_LEAD_IN = 3;
+
+    private TrialsReader() {}
+
+    static Value<Step> read(
+            Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
+        StepReader.onlyInDonning(fields, part, "trials");
+        Value<String> measure =
+                Feeds.feed(
+                        fields.required("feeds"),
+                        List.of(MeasureKind.TIMED_INHALATION),
+                        "trials feed",
+                        common.conditions(),
+                        known);
+        Value<Integer> count = fields.required("trials").whole(1, MOST_TRIALS);
+        Value<Quantity> target = target(fields.required("target"));
+        Value<Double> tolerance = tolerance(fields.optional("tolerance"));
+        Value<Double> leadIn = QuantityText.seconds(fields.optional("lead-in"));
+        Value<Double> rest = QuantityText.seconds(fields.required("rest"));
+        Value<Double> shortest = QuantityText.seconds(fields.required("shortest"));
+        Value<Double> longest = QuantityText.seconds(fields.required("longest"));
+        if (shortest.isPresent() && longest.isPresent() && shortest.get() >= longest.get()) {
+            longest.wrong(
+                    "'longest' is "
+                            + QuantityText.plain(longest.get())
+                            + " s, not above 'shortest', which is "
+                            + QuantityText.plain(shortest.get())
+                            + " s",
+                    "write the shortest and the longest time that one breath can plausibly take");
+        }
+        return fields.make(
+                () ->
+                        new Step.Trials(
+                                common.title().get(),
+                                common.conditions(),
+                                common.words(),
+                                measure.get(),
+                                count.get(),
+                                target.get(),
+                                tolerance.isPresent()
+                                        ? OptionalDouble.of(tolerance.get())
+                                        : OptionalDouble.empty(),
+                                leadIn.orElse(DEFAULT_LEAD_IN),
+                                rest.get(),
+                                shortest.get(),
+                                longest.get()));
+    }
+
+    private static Value<Quantity> target(Entry entry) {
+        return QuantityText.quantity(entry.line(), Dimension.PRESSURE)
+                .must(
+                        pressure -> pressure.value() > 0,
+                        pressure -> "'target' is '" + pressure + "', must be above 0",
+                        "write the suction to hold as a positive pressure, such as '250 Pa'");
+    }
+
+    private static Value<Double> tolerance(Entry entry) {
+        return QuantityText.share(entry.line(), "20 %")
+                .must(
+                        share -> share > 0 && share < 1,
+                        share -> "'tolerance' is " + QuantityText.plain(share * 100) + " %",
+                        "write a percentage of the target, above 0 % and below 100 %");
+    }
+}
