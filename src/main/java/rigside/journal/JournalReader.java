@@ -1,0 +1,160 @@
+package rigside.journal;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.session.DoesNotApply;
+import rigside.session.Evolve;
+import rigside.session.Recorded;
+import rigside.session.State;
+
+/**
+ * Reads a journal back. Whatever is in the file, reading gives all events before the first thing
+ * wrong, changes nothing on disk and throws nothing.
+ */
+public final class JournalReader {
+    /** The journal's file in a session's folder. */
+    static final String FILE = "journal.jsonl";
+
+    /**
+     * Bytes of the longest line, more than enough for the longest protocol (256 KiB) with every
+     * character escaped.
+     */
+    static final int LONGEST_LINE = 4 << 20;
+
+    /** Bytes of the longest journal: some hundred thousand events. */
+    static final int LONGEST_FILE = 64 << 20;
+
+    private static final String LEFT_AS_IT_IS =
+            "what comes before it can be read and reported; the file is left as it is";
+
+    private final Path file;
+    private final String name;
+    private final List<Recorded> events = new ArrayList<>();
+    private State state = State.START;
+
+    private JournalReader(Path file) {
+        this.file = file;
+        this.name = nameOf(file);
+    }
+
+    /**
+     * What a journal holds; a file that cannot be read at all is damage too.
+     *
+     * @param place a session's folder, or a journal's file
+     */
+    public static Reading read(Path place) {
+        Path file = Files.isDirectory(place) ? place.resolve(FILE) : place;
+        JournalReader reader = new JournalReader(file);
+        if (!Files.isRegularFile(file)) {
+            return reader.unread("there is no such file");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(LONGEST_FILE + 1);
+            return bytes.length > LONGEST_FILE
+                    ? reader.unread("far too long for a journal")
+                    : reader.lines(bytes);
+        } catch (IOException cannotBeRead) {
+            return reader.unread("cannot be read: " + Trouble.words(cannotBeRead));
+        }
+    }
+
+    /** With the folder, so that it is clear which session's journal is meant. */
+    private static String nameOf(Path file) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        return folder == null || folder.getFileName() == null
+                ? file.getFileName().toString()
+                : folder.getFileName() + "/" + file.getFileName();
+    }
+
+    private Reading unread(String what) {
+        return reading(Optional.empty(), List.of(new Damage(name, 0, what, "")));
+    }
+
+    private Reading lines(byte[] bytes) {
+        int from = 0;
+        for (int line = 1; from < bytes.length; line++) {
+            int end = endOfLine(bytes, from);
+            boolean last = end >= bytes.length - 1;
+            Optional<ObjectNode> object =
+                    end < bytes.length ? json(bytes, from, end) : Optional.empty();
+            if (object.isEmpty() && last) {
+                return whole(Optional.of(new TornLine(name, line, from, bytes.length - from)));
+            }
+            try {
+                add(line, object.orElseThrow(() -> new Unreadable("not a line of a journal")));
+            } catch (Unreadable unreadable) {
+                String help = unreadable.help().isEmpty() ? LEFT_AS_IT_IS : unreadable.help();
+                return damaged(line, unreadable.getMessage(), help);
+            } catch (DoesNotApply doesNotApply) {
+                return damaged(line, doesNotApply.getMessage(), LEFT_AS_IT_IS);
+            }
+            from = end + 1;
+        }
+        return whole(Optional.empty());
+    }
+
+    /** Read to the end, but for a torn line. */
+    private Reading whole(Optional<TornLine> torn) {
+        List<Damage> damage =
+                events.isEmpty()
+                        ? List.of(
+                                new Damage(name, 0, "nothing was recorded", "start a new session"))
+                        : List.of();
+        return reading(torn, damage);
+    }
+
+    /** Where the line's end stands; the length of the bytes when it has none. */
+    private static int endOfLine(byte[] bytes, int from) {
+        int end = from;
+        while (end < bytes.length && bytes[end] != '\n') {
+            end++;
+        }
+        return end;
+    }
+
+    private static Optional<ObjectNode> json(byte[] bytes, int from, int end) {
+        if (end - from > LONGEST_LINE) {
+            return Optional.empty();
+        }
+        try {
+            ByteBuffer line = ByteBuffer.wrap(bytes, from, end - from);
+            return Json.read(StandardCharsets.UTF_8.newDecoder().decode(line).toString());
+        } catch (CharacterCodingException notUtf8) {
+            return Optional.empty();
+        }
+    }
+
+    private void add(int line, ObjectNode object) {
+        if (line == 1) {
+            EventReader.checkFormat(object);
+        }
+        Recorded next = EventReader.read(object);
+        long before = events.isEmpty() ? 0 : events.get(events.size() - 1).at();
+        if (next.number() != line) {
+            throw new Unreadable(
+                    "event " + next.number() + " stands where event " + line + " must");
+        }
+        if (next.at() < before) {
+            throw new Unreadable("time runs backwards, from " + before + " to " + next.at());
+        }
+        state = Evolve.step(state, next.event(), next.at());
+        events.add(next);
+    }
+
+    private Reading damaged(int line, String what, String help) {
+        return reading(Optional.empty(), List.of(new Damage(name, line, what, help)));
+    }
+
+    private Reading reading(Optional<TornLine> torn, List<Damage> damage) {
+        return new Reading(file, events, state, torn, damage);
+    }
+}

@@ -1,0 +1,25 @@
+package rigside.journal;
+
+/**
+ * A last line that was cut off while it was written, as after a power cut: nobody was told that it
+ * is captured.
+ *
+ * @param file the name of the file as the tester knows it
+ * @param line the line, from 1
+ * @param offset where in the file it begins, in bytes
+ * @param length how much of it is there, in bytes; at least 1
+ */
+public record TornLine(String file, int line, long offset, long length) {
+
+    /** The tear in words. */
+    @Override
+    public String toString() {
+        return file
+                + ":"
+                + line
+                + ": the last line was cut off while it was written ("
+                + length
+                + (length == 1 ? " byte" : " bytes")
+                + "); everything before it is kept";
+    }
+}

@@ -1,0 +1,147 @@
+package rigside.journal;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.session.Event;
+import rigside.session.Look;
+import rigside.session.Place;
+import rigside.session.Recorded;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.Stage;
+import rigside.session.Value;
+
+/** Every kind of event, gap, value and source, with contents that are hard to write. Invented. */
+final class Samples {
+    static final Place BEFORE = new Place(Stage.BEFORE, 0, 0);
+    static final Place DONNING = new Place(Stage.DONNING, 3, 4);
+    static final Place AFTER = new Place(Stage.AFTER, 0, 1);
+
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+
+    private Samples() {}
+
+    static List<Event> events() {
+        return List.of(
+                new Event.SessionOpened(
+                        "0.1.0",
+                        "disc.yaml",
+                        "format: 1\ntitle: \"Vorfilter-Scheibe, 2 µm; \\ 80 % größer\"\n\t# ✓ \u2028\n",
+                        -9_223_372_036_854_775_808L,
+                        "typed by hand",
+                        "",
+                        false,
+                        1),
+                new Event.SessionLeft(),
+                new Event.SessionReopened("0.2.0"),
+                new Event.CautionsAcknowledged(),
+                new Event.DonningStarted(3, 2, 1, "disc"),
+                new Event.DonningCompleted(3),
+                new Event.DonningAbandoned(3, "strap slipped"),
+                new Event.DonningStruck(3, "the \"wrong\" disc\r\nwas worn"),
+                new Event.ItemConfirmed(DONNING, 0),
+                new Event.ItemFailed(DONNING, 1),
+                new Event.CountdownStarted(AFTER),
+                new Event.CountdownFinished(AFTER),
+                new Event.ExerciseStarted(DONNING, 0),
+                new Event.ExerciseFinished(DONNING, 0),
+                new Event.ExerciseInterrupted(DONNING, 1),
+                new Event.LeadInStarted(DONNING, 0),
+                new Event.TrialStarted(DONNING, 0),
+                new Event.TrialStopped(DONNING, 0, Math.PI),
+                new Event.TrialInterrupted(DONNING, 1),
+                new Event.VoidOffered(7, "4.1 s is shorter than 5 s"),
+                new Event.VoidDeclined(7),
+                new Event.RestFinished(DONNING),
+                new Event.NoteRead(AFTER),
+                new Event.EntryDoubted(
+                        new Slot.Field(BEFORE, "room-temperature"),
+                        measured(-40, Unit.DEGREE_CELSIUS),
+                        "below 5 degC"),
+                new Event.DoubtDropped(new Slot.Field(BEFORE, "room-temperature")),
+                new Event.EntryCaptured(
+                        1, new Slot.Field(BEFORE, "wearer"), new Value.Said("A"), Source.TYPED),
+                new Event.EntryCaptured(
+                        2,
+                        new Slot.Ambient(DONNING, 0, 1),
+                        measured(4200.5, Unit.PER_CUBIC_CENTIMETRE),
+                        Source.INSTRUMENT),
+                new Event.EntryCaptured(
+                        3,
+                        new Slot.Mask(DONNING, 0),
+                        measured(Double.MIN_VALUE, Unit.PER_CUBIC_METRE),
+                        Source.SIMULATED),
+                new Event.EntryCaptured(
+                        4,
+                        new Slot.Pressure(DONNING, 2),
+                        measured(-0.0, Unit.INCH_OF_WATER),
+                        Source.TYPED),
+                new Event.EntryCaptured(
+                        5,
+                        new Slot.Trial(DONNING, 2),
+                        measured(0.1 + 0.2, Unit.SECOND),
+                        Source.TIMED),
+                new Event.EntryCaptured(
+                        6, new Slot.Field(AFTER, "comfort"), measured(7, Unit.ONE), Source.TYPED),
+                new Event.EntryVoided(5, "coughed"),
+                new Event.SlotLeftOut(new Slot.Mask(DONNING, 1), "tube came off"),
+                new Event.NoteWritten(
+                        "half a key: \uD83D, a whole one: \uD83D\uDE00, \u0000\u001b"),
+                new Event.Halted("dizzy"),
+                new Event.Continued(),
+                new Event.LookTaken(new Look(1, false, false, List.of())),
+                new Event.LookTaken(
+                        new Look(
+                                4,
+                                true,
+                                false,
+                                List.of(
+                                        new Look.Line(
+                                                "breathing",
+                                                "disc",
+                                                4,
+                                                List.of(3, 4, 5, 6),
+                                                OptionalDouble.of(1.0987654321098765),
+                                                OptionalDouble.of(1e-300),
+                                                OptionalDouble.of(Double.MAX_VALUE),
+                                                OptionalDouble.of(4.3),
+                                                "a meaningful difference",
+                                                true),
+                                        new Look.Line(
+                                                "seal",
+                                                "disc",
+                                                1,
+                                                List.of(),
+                                                OptionalDouble.of(Double.NaN),
+                                                OptionalDouble.of(Double.NEGATIVE_INFINITY),
+                                                OptionalDouble.of(Double.POSITIVE_INFINITY),
+                                                NONE,
+                                                "too few rounds",
+                                                false)))),
+                new Event.WentOn(),
+                new Event.RepeatsEnded(""),
+                new Event.SessionClosed());
+    }
+
+    /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */
+    static List<Recorded> recorded() {
+        ZonedDateTime wall =
+                ZonedDateTime.parse("2026-10-25T02:59:45.123456789+02:00[Europe/Paris]");
+        List<Recorded> all = new ArrayList<>();
+        for (Event event : events()) {
+            int passed = all.size();
+            all.add(
+                    new Recorded(
+                            passed + 1L, wall.plusSeconds(passed), passed * 1_000_000_000L, event));
+        }
+        return List.copyOf(all);
+    }
+
+    private static Value measured(double value, Unit unit) {
+        return new Value.Measured(new Quantity(value, unit));
+    }
+}
