@@ -4,16 +4,21 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A session told in inputs and seconds, for tests. */
 public final class Story {
+    private static final ZonedDateTime OPENED =
+            ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
+
     private State state = State.START;
     private long now;
     private List<Event> last = List.of();
     private String refusal = "";
-    private final List<Event> events = new ArrayList<>();
+    private final List<Recorded> journal = new ArrayList<>();
 
     private Story() {}
 
@@ -95,8 +100,8 @@ public final class Story {
 
     private void take(List<Event> more) {
         last = more;
-        events.addAll(more);
         for (Event event : more) {
+            journal.add(new Recorded(journal.size() + 1, OPENED.plusNanos(now), now, event));
             state = Evolve.step(state, event, now);
         }
     }
@@ -114,8 +119,9 @@ public final class Story {
         return last;
     }
 
-    public List<Event> events() {
-        return List.copyOf(events);
+    /** Everything that happened, as a journal would give it back. */
+    public List<Recorded> journal() {
+        return List.copyOf(journal);
     }
 
     /** Why the last input was refused; empty if it was not. */
