@@ -1,0 +1,8 @@
+package rigside.decide;
+
+/** The direction in which a change matters. */
+public enum Matters {
+    EITHER,
+    INCREASE,
+    DECREASE
+}

@@ -1,0 +1,52 @@
+package rigside.decide;
+
+/**
+ * Everything about one comparison that is fixed before the first value.
+ *
+ * @param schedule the looks planned
+ * @param alpha two-sided error over all looks of this comparison (already divided among comparisons
+ *     that share it), in (0, 1)
+ * @param exponent of the spending function, above 0
+ * @param band what is too small to matter, on the analysis scale
+ * @param matters the direction in which a change matters
+ * @param resolution the step to which one value is read, on the analysis scale (for ratios the
+ *     relative step: step / typical value); 0 when unknown
+ */
+public record Rules(
+        Schedule schedule,
+        double alpha,
+        double exponent,
+        Band band,
+        Matters matters,
+        double resolution) {
+
+    /**
+     * @throws IllegalArgumentException if alpha, exponent or resolution is outside its range
+     */
+    public Rules {
+        if (!(alpha > 0 && alpha < 1)) {
+            throw new IllegalArgumentException("alpha " + alpha + " must be in (0, 1)");
+        }
+        if (!(exponent > 0 && exponent < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("exponent " + exponent + " must be above 0");
+        }
+        if (!(resolution >= 0 && resolution < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("resolution " + resolution + " must be 0 or more");
+        }
+    }
+
+    /** Critical values, one a look of the schedule. */
+    public double[] criticalValues() {
+        return CriticalValues.of(schedule, alpha, exponent);
+    }
+
+    /**
+     * The standard deviation that rounding alone gives: step / sqrt(12) for one value, the standard
+     * deviation of a uniform distribution one step wide (Sheppard 1898), times sqrt(2) for a
+     * difference of two.
+     */
+    public double roundingSpread() {
+        double one = resolution / Math.sqrt(12);
+        return schedule.design() == Schedule.Design.PAIRED ? one * Math.sqrt(2) : one;
+    }
+}
