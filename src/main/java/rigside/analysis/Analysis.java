@@ -25,23 +25,26 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
      * @throws java.util.NoSuchElementException before the session is opened
      */
     public static Analysis of(State state) {
-        Evidence evidence = Evidence.of(state);
         return new Analysis(
-                evidence.completeRounds().size(),
+                Evidence.of(state).completeRounds().size(),
                 state.protocol().measures().stream()
-                        .map(measure -> result(evidence, measure))
+                        .map(measure -> result(state, measure))
                         .toList());
     }
 
-    private static MeasureResult result(Evidence evidence, Measure measure) {
-        List<DonningValue> values = Values.of(evidence, measure);
+    private static MeasureResult result(State state, Measure measure) {
+        List<DonningValue> values = Values.of(Evidence.of(state), measure);
+        Optional<Comparisons> comparisons =
+                measure.compared().map(compared -> new Comparisons(state, measure));
         return new MeasureResult(
                 measure,
                 values,
-                new Summaries(evidence.state(), measure, values).all(),
-                List.of(),
-                "",
-                List.of());
+                new Summaries(state, measure, values).all(),
+                comparisons.map(Comparisons::all).orElse(List.of()),
+                comparisons
+                        .map(each -> Sentences.promise(state.protocol(), each.setting()))
+                        .orElse(""),
+                new MeasureRemarks(state, measure, values).all());
     }
 
     public Optional<MeasureResult> measure(String id) {

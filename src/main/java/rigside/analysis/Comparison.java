@@ -3,6 +3,7 @@ package rigside.analysis;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.decide.Verdict;
 
 /**
  * One condition against the reference, by one measure.
@@ -76,11 +77,11 @@ public record Comparison(
 
     /** Whether no further repeat is needed for this question. */
     public boolean isSettled() {
-        return verdict.settles();
+        return verdict.settled();
     }
 
     /** Whether this look contradicts the verdict that was reached before and stays. */
     public boolean isContradicted() {
-        return verdict.settles() && present != verdict;
+        return verdict.settled() && present != verdict;
     }
 }

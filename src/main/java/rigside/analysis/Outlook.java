@@ -2,6 +2,7 @@ package rigside.analysis;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import rigside.decide.Verdict;
 
 /**
  * How likely it is to settle, and after how many more rounds (values per condition where each trial

@@ -1,11 +1,37 @@
 package rigside.analysis;
 
 import rigside.protocol.Plan;
+import rigside.protocol.Protocol;
 
 /** What a session says, in plain English. */
 final class Sentences {
 
     private Sentences() {}
+
+    /** Text from outside as a message can quote it: printable, and not too long. */
+    static String clean(String text) {
+        String printable = text.replaceAll("\\p{C}", "?");
+        return printable.length() <= 60 ? printable : printable.substring(0, 57) + "...";
+    }
+
+    /** What the confidence of a measure's intervals covers. */
+    static String promise(Protocol protocol, Setting setting) {
+        Plan plan = setting.plan();
+        int comparisons = protocol.conditions().size() - 1;
+        int deciding = Sharing.deciding(protocol);
+        boolean together = plan.sharedOverMeasures() && deciding > 1;
+        return "The "
+                + Figures.confidence(plan.confidence())
+                + " covers every look from "
+                + plan.fewest()
+                + " to "
+                + plan.most()
+                + (setting.isPaired() ? " rounds" : " values per condition")
+                + (comparisons > 1 ? ", all " + comparisons + " comparisons" : "")
+                + (together
+                        ? " and all " + deciding + " deciding measures together."
+                        : " of this measure; other measures have a promise of their own.");
+    }
 
     /** What is concealed and until when; empty when nothing is. */
     static String concealed(Plan plan, boolean clock, boolean result) {

@@ -1,0 +1,84 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.protocol.Condition;
+import rigside.session.Captured;
+import rigside.session.Donning;
+import rigside.session.State;
+
+/** What has to be known to read one comparison rightly. */
+record ComparisonRemarks(
+        State state, Setting setting, Condition condition, Gathered gathered, Judged judged) {
+
+    List<String> all() {
+        List<String> remarks = new ArrayList<>();
+        if (judged.dependsOnStruck()) {
+            remarks.add(
+                    "Not settled: it depends on a struck entry. With and without what was"
+                            + " struck out after a look, the verdict differs.");
+        }
+        if (!judged.boundedAgrees()) {
+            remarks.add(
+                    "Not settled: it depends on fit factors that are only known as \"at"
+                            + " least\". With the bounded penetration taken as stated and at half (a"
+                            + " convention), the verdict differs.");
+        }
+        if (!gathered.lacking().isEmpty()) {
+            remarks.add(
+                    "Left out, for lack of a value: "
+                            + (gathered.lacking().size() == 1 ? "round " : "rounds ")
+                            + Figures.list(gathered.lacking())
+                            + ".");
+        }
+        if (setting.isByTrial()) {
+            remarks.add("Each trial stands for itself, so this speaks for these donnings only.");
+        }
+        outcomes(remarks);
+        remarks.add(
+                "One piece was worn in each condition: this speaks for these pieces, not for"
+                        + " their make.");
+        return List.copyOf(remarks);
+    }
+
+    /** Failed checks and broken-off donnings are outcomes: a condition that fails often says so. */
+    private void outcomes(List<String> remarks) {
+        for (Condition each : List.of(condition, state.protocol().reference())) {
+            long failed =
+                    state.captured().failedChecks().stream()
+                            .filter(check -> wornIn(check, each))
+                            .count();
+            long abandoned = ended(each, Donning.Outcome.ABANDONED);
+            long struck = ended(each, Donning.Outcome.STRUCK);
+            List<String> counts = new ArrayList<>();
+            add(counts, failed, "failed check", "failed checks");
+            add(counts, abandoned, "donning broken off", "donnings broken off");
+            add(counts, struck, "donning struck out", "donnings struck out");
+            if (!counts.isEmpty()) {
+                remarks.add(Figures.sentence(each.title()) + ": " + Figures.list(counts) + ".");
+            }
+        }
+    }
+
+    private static void add(List<String> counts, long number, String one, String more) {
+        if (number > 0) {
+            counts.add(Figures.count((int) number, one, more));
+        }
+    }
+
+    private boolean wornIn(Captured.FailedCheck check, Condition worn) {
+        return state.course()
+                .donning(check.place().donning())
+                .filter(donning -> donning.condition().equals(worn.id()))
+                .isPresent();
+    }
+
+    private long ended(Condition worn, Donning.Outcome outcome) {
+        return state.course().donnings().stream()
+                .filter(
+                        donning ->
+                                donning.outcome() == outcome
+                                        && donning.condition().equals(worn.id()))
+                .count();
+    }
+}

@@ -1,0 +1,135 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import rigside.decide.Course;
+import rigside.decide.Finding;
+import rigside.decide.Verdict;
+import rigside.protocol.Condition;
+import rigside.protocol.Measure;
+import rigside.session.Look;
+import rigside.session.State;
+
+/** The comparisons of one measure in a session. */
+final class Comparisons {
+
+    private final State state;
+    private final Setting setting;
+    private final List<Evidence> alternatives;
+
+    Comparisons(State state, Measure measure) {
+        this.state = state;
+        this.setting = Sharing.setting(state.protocol(), measure);
+        this.alternatives = Evidence.alternatives(state, measure.id());
+    }
+
+    /** One for each condition but the reference. */
+    List<Comparison> all() {
+        return state.protocol().conditions().stream()
+                .skip(1)
+                .map(condition -> of(condition))
+                .toList();
+    }
+
+    Setting setting() {
+        return setting;
+    }
+
+    private Comparison of(Condition condition) {
+        Condition reference = state.protocol().reference();
+        Gathered gathered = gathered(Evidence.of(state), condition);
+        Judged judged = judged(gathered, condition);
+        Wording wording = new Wording(setting, condition.title(), reference.title());
+        boolean unresolved =
+                Values.of(Evidence.of(state), setting.measure()).stream()
+                        .anyMatch(each -> each.counts() && each.unresolved());
+        return judged.comparison(
+                wording,
+                new Judged.Ids(condition.id(), reference.id()),
+                Outlooks.of(setting, judged, gathered.stated(), seed()),
+                unresolved && !judged.boundedAgrees(),
+                gathered.entries(),
+                new ComparisonRemarks(state, setting, condition, gathered, judged).all());
+    }
+
+    private Judged judged(Gathered gathered, Condition condition) {
+        Course course = setting.course(gathered.stated());
+        Verdict halved = setting.course(gathered.halved()).standing();
+        boolean boundedAgrees = halved == course.standing();
+        Optional<Comparison.Settled> recorded = recorded(condition);
+        boolean struckAgrees =
+                alternatives.stream()
+                                .map(each -> gathered(each, condition))
+                                .allMatch(each -> leadsTo(each, course.standing(), halved))
+                        && (alternatives.isEmpty()
+                                || recorded.map(Comparison.Settled::verdict)
+                                        .filter(each -> each != course.standing())
+                                        .isEmpty());
+        Optional<Comparison.Settled> settled =
+                recorded.or(() -> course.settling().map(finding -> settled(finding, gathered)));
+        boolean usedUp =
+                gathered.counts().size() >= setting.lastRound() || course.latest().planUsedUp();
+        return new Judged(
+                course,
+                verdict(course, boundedAgrees && struckAgrees, settled),
+                settled,
+                usedUp,
+                boundedAgrees,
+                !struckAgrees);
+    }
+
+    private static Verdict verdict(
+            Course course, boolean agreed, Optional<Comparison.Settled> settled) {
+        if (course.latest().interval().isEmpty()) {
+            return Verdict.TOO_FEW_ROUNDS;
+        }
+        return agreed
+                ? settled.map(Comparison.Settled::verdict).orElse(course.latest().verdict())
+                : Verdict.NOT_SETTLED;
+    }
+
+    private boolean leadsTo(Gathered gathered, Verdict stated, Verdict halved) {
+        return setting.course(gathered.stated()).standing() == stated
+                && setting.course(gathered.halved()).standing() == halved;
+    }
+
+    private static Comparison.Settled settled(Finding finding, Gathered gathered) {
+        return new Comparison.Settled(gathered.roundsUntil(finding.n()), finding.verdict());
+    }
+
+    /** The first look on record that settled it: whatever version reads it, that verdict stays. */
+    private Optional<Comparison.Settled> recorded(Condition condition) {
+        List<Comparison.Settled> settled = new ArrayList<>();
+        for (Look look : state.captured().looks()) {
+            for (Look.Line line : look.lines()) {
+                if (line.settled()
+                        && line.measure().equals(setting.measure().id())
+                        && line.condition().equals(condition.id())) {
+                    verdict(line.verdict())
+                            .map(verdict -> new Comparison.Settled(look.round(), verdict))
+                            .ifPresent(settled::add);
+                }
+            }
+        }
+        return settled.stream().findFirst();
+    }
+
+    private static Optional<Verdict> verdict(String word) {
+        return Arrays.stream(Verdict.values()).filter(each -> each.word().equals(word)).findFirst();
+    }
+
+    private Gathered gathered(Evidence evidence, Condition condition) {
+        return Gathered.of(
+                setting,
+                Values.of(evidence, setting.measure()),
+                evidence.completeRounds(),
+                state.protocol().reference().id(),
+                condition.id());
+    }
+
+    private long seed() {
+        return state.opening().orElseThrow().event().seed();
+    }
+}

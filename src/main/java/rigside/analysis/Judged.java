@@ -1,0 +1,84 @@
+package rigside.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rigside.decide.Course;
+import rigside.decide.Finding;
+import rigside.decide.Interval;
+import rigside.decide.Verdict;
+
+/**
+ * What the looks at one comparison led to.
+ *
+ * @param course all looks at the values as they stand and as stated
+ * @param verdict what holds
+ * @param settledAt when it first settled
+ * @param planUsedUp whether the plan has no further look
+ * @param boundedAgrees whether bounded values at half their penetration lead to the same
+ * @param dependsOnStruck whether what was struck out after a look would lead to something else
+ */
+record Judged(
+        Course course,
+        Verdict verdict,
+        Optional<Comparison.Settled> settledAt,
+        boolean planUsedUp,
+        boolean boundedAgrees,
+        boolean dependsOnStruck) {
+
+    /**
+     * The comparison in full.
+     *
+     * @param ids the ids of the condition and of the reference
+     * @param unresolved whether the counter resolved none of some donning's exercises
+     */
+    Comparison comparison(
+            Wording wording,
+            Ids ids,
+            Optional<Outlook> outlook,
+            boolean unresolved,
+            List<Integer> entries,
+            List<String> remarks) {
+        Setting setting = wording.setting();
+        Finding latest = course.latest();
+        double estimate = setting.scale().outward(latest.estimate());
+        Optional<Limits> interval = latest.interval().map(each -> read(each, setting.scale()));
+        boolean contradicted = verdict.settled() && latest.verdict() != verdict;
+        String found =
+                wording.found(
+                        latest.n(), estimate, interval, contradicted ? latest.verdict() : verdict);
+        return new Comparison(
+                setting.measure().id(),
+                ids.condition(),
+                ids.reference(),
+                setting.scale().isRatio(),
+                setting.compared().decides(),
+                latest.n(),
+                Double.isNaN(estimate) ? OptionalDouble.empty() : OptionalDouble.of(estimate),
+                interval,
+                latest.interval().isPresent()
+                        ? OptionalDouble.of(latest.interval().get().critical())
+                        : OptionalDouble.empty(),
+                setting.band(),
+                verdict,
+                settledAt,
+                latest.verdict(),
+                planUsedUp,
+                outlook,
+                latest.atResolution(),
+                dependsOnStruck,
+                boundedAgrees,
+                entries,
+                contradicted ? wording.staying(settledAt.orElseThrow()) + found : found,
+                new Advice(wording, latest.n())
+                        .next(verdict, planUsedUp, latest.atResolution(), unresolved, outlook),
+                remarks);
+    }
+
+    /** The ids of the two conditions compared. */
+    record Ids(String condition, String reference) {}
+
+    private static Limits read(Interval interval, Scale scale) {
+        return new Limits(scale.outward(interval.lower()), scale.outward(interval.upper()));
+    }
+}

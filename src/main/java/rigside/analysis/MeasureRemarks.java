@@ -1,0 +1,180 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rigside.measure.Quantity;
+import rigside.measure.TimedInhalation;
+import rigside.measure.Unit;
+import rigside.protocol.Condition;
+import rigside.protocol.Measure;
+import rigside.protocol.Step;
+import rigside.session.Place;
+import rigside.session.Slot;
+import rigside.session.Stage;
+import rigside.session.State;
+import rigside.session.Value;
+
+/** What has to be known of one measure's values. */
+record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
+        implements Measure.Kind.Cases<List<String>> {
+
+    /** From this share of the flow on, a leak is warned of: design of this program, no source. */
+    private static final double LEAK_WARNING = 0.02;
+
+    List<String> all() {
+        return measure.kind().match(this);
+    }
+
+    @Override
+    public List<String> fitFactor(Measure.FitFactor kind) {
+        List<String> remarks = new ArrayList<>();
+        List<String> mixed =
+                state.protocol().conditions().stream()
+                        .filter(each -> each.reading() == Condition.ParticleReading.SEAL_AND_FILTER)
+                        .map(Condition::title)
+                        .toList();
+        if (!mixed.isEmpty()) {
+            remarks.add(
+                    "The particle reading includes what passes the filter ("
+                            + Figures.list(mixed)
+                            + "): the fit factor then mixes seal and filter.");
+        }
+        values.stream()
+                .filter(each -> each.counts() && each.unresolved())
+                .map(
+                        each ->
+                                "Donning "
+                                        + each.donning()
+                                        + ": every exercise was at or below the detection limit,"
+                                        + " so the counter cannot resolve the fit factor. Use more"
+                                        + " ambient particles or sample longer.")
+                .forEach(remarks::add);
+        kind.required().ifPresent(level -> levels(level, remarks));
+        return List.copyOf(remarks);
+    }
+
+    private void levels(Measure.Level level, List<String> remarks) {
+        for (ConditionSummary each : new Summaries(state, measure, values).all()) {
+            int open = each.n() - each.reached() - each.missed();
+            if (each.n() > 0) {
+                remarks.add(
+                        title(each.condition())
+                                + ": "
+                                + each.reached()
+                                + " of "
+                                + Figures.count(each.n(), "donning reaches", "donnings reach")
+                                + " the required fit factor "
+                                + Figures.three(level.value())
+                                + (level.rule() == Measure.Level.Rule.EVERY_EXERCISE
+                                        ? " in every exercise"
+                                        : " overall")
+                                + (open > 0 ? "; left open in " + open : "")
+                                + ".");
+            }
+        }
+    }
+
+    @Override
+    public List<String> timedInhalation(Measure.TimedInhalation kind) {
+        List<String> remarks = new ArrayList<>();
+        for (ConditionSummary each : new Summaries(state, measure, values).all()) {
+            if (each.mean().isPresent()) {
+                double seconds = measure.unit().toSi(each.mean().getAsDouble());
+                OptionalDouble volume = volume(kind);
+                OptionalDouble pressure = pressure(each.condition());
+                if (volume.isPresent() && pressure.isPresent()) {
+                    remarks.add(flow(each, seconds, volume.getAsDouble(), pressure.getAsDouble()));
+                }
+                leak(each.condition()).ifPresent(remarks::add);
+            }
+        }
+        return List.copyOf(remarks);
+    }
+
+    @Override
+    public List<String> pressureTrace(Measure.PressureTrace kind) {
+        return List.of();
+    }
+
+    @Override
+    public List<String> typedNumber(Measure.TypedNumber kind) {
+        return List.of();
+    }
+
+    private String flow(ConditionSummary summary, double seconds, double volume, double pressure) {
+        double resistance = TimedInhalation.resistance(pressure, seconds, volume);
+        return title(summary.condition())
+                + ": mean flow "
+                + Figures.three(
+                        Unit.LITRE_PER_MINUTE.fromSi(TimedInhalation.meanFlow(volume, seconds)))
+                + " L/min, resistance "
+                + Figures.three(Unit.PASCAL_SECOND_PER_LITRE.fromSi(resistance))
+                + " Pa s/L; estimated pressure drop at 85 L/min "
+                + Figures.three(TimedInhalation.estimatedDropAt85LitresPerMinute(resistance))
+                + " Pa (an estimate that takes the resistance as the same at every flow).";
+    }
+
+    /** The share of the flow that can have leaked, from the first fit factor there is. */
+    private Optional<String> leak(String condition) {
+        return state.protocol().measures().stream()
+                .filter(each -> each.kind() instanceof Measure.FitFactor)
+                .map(each -> new Summaries(state, each, Values.of(Evidence.of(state), each)))
+                .flatMap(each -> each.all().stream())
+                .filter(each -> each.condition().equals(condition) && each.mean().isPresent())
+                .findFirst()
+                .map(each -> leak(each, each.mean().getAsDouble()));
+    }
+
+    private String leak(ConditionSummary summary, double fitFactor) {
+        double share = TimedInhalation.possibleLeakShare(fitFactor);
+        String percent = Figures.three(100 * share) + " %";
+        return title(summary.condition())
+                + ": up to about "
+                + percent
+                + " of the flow can have leaked past the seal (fit factor "
+                + Figures.three(fitFactor)
+                + ")"
+                + (share > LEAK_WARNING
+                        ? ". Warning: a leak makes breathing look easier than it is."
+                        : ".");
+    }
+
+    private OptionalDouble volume(Measure.TimedInhalation kind) {
+        return kind.vitalCapacityFact()
+                .flatMap(
+                        fact ->
+                                state.captured()
+                                        .standing(
+                                                new Slot.Field(
+                                                        new Place(Stage.BEFORE, 0, 0), fact)))
+                .map(entry -> entry.value())
+                .filter(Value.Measured.class::isInstance)
+                .map(value -> ((Value.Measured) value).quantity())
+                .map(Quantity::si)
+                .filter(volume -> volume > 0)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** The pressure held in a condition's trials, in Pa, if it is one and the same. */
+    private OptionalDouble pressure(String condition) {
+        List<Double> targets =
+                state.protocol().donningOf(condition).stream()
+                        .filter(Step.Trials.class::isInstance)
+                        .map(Step.Trials.class::cast)
+                        .filter(step -> step.measure().equals(measure.id()))
+                        .map(step -> Math.abs(step.target().si()))
+                        .distinct()
+                        .toList();
+        return targets.size() == 1 && targets.get(0) > 0
+                ? OptionalDouble.of(targets.get(0))
+                : OptionalDouble.empty();
+    }
+
+    private String title(String condition) {
+        return Figures.sentence(
+                state.protocol().condition(condition).map(Condition::title).orElse(condition));
+    }
+}

@@ -1,0 +1,100 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.decide.Band;
+import rigside.decide.Course;
+import rigside.decide.Matters;
+import rigside.decide.Rules;
+import rigside.decide.Schedule;
+import rigside.decide.Sequential;
+import rigside.protocol.Measure;
+import rigside.protocol.Plan;
+
+/**
+ * Everything about the comparisons of one measure that was fixed beforehand.
+ *
+ * @param measure a measure that is compared
+ * @param plan the plan
+ * @param sharing how many comparisons share the error equally (Bonferroni)
+ * @param perRound how many values a condition gives in a round: the trials of a donning where each
+ *     stands for itself, else 1
+ */
+record Setting(Measure measure, Plan plan, int sharing, int perRound) {
+
+    Measure.Compared compared() {
+        return measure.compared().orElseThrow();
+    }
+
+    Scale scale() {
+        return Scale.of(measure);
+    }
+
+    boolean isPaired() {
+        return plan.design() == Plan.Design.ROUNDS;
+    }
+
+    /** Whether each trial is a value of its own. */
+    boolean isByTrial() {
+        return plan.design() == Plan.Design.INDEPENDENT_TRIALS
+                && measure.kind() instanceof Measure.TimedInhalation;
+    }
+
+    double alpha() {
+        return (1 - plan.confidence()) / sharing;
+    }
+
+    /** Changes too small to matter, as people read them. */
+    Limits band() {
+        return new Limits(
+                scale().outward(compared().bandLow()), scale().outward(compared().bandHigh()));
+    }
+
+    /**
+     * The looks: after each complete round. Where rounds bring several values each, from the first
+     * round with the fewest to the last that keeps within the most; one look at least.
+     */
+    Schedule schedule() {
+        if (isPaired()) {
+            return Schedule.paired(plan.fewest(), plan.most());
+        }
+        List<Schedule.Arms> looks = new ArrayList<>();
+        int first = -Math.floorDiv(-plan.fewest(), perRound);
+        int last = Math.max(first, plan.most() / perRound);
+        for (int rounds = first; rounds <= last; rounds++) {
+            looks.add(new Schedule.Arms(rounds * perRound, rounds * perRound));
+        }
+        return Schedule.independent(looks);
+    }
+
+    /** The number of complete rounds after which the plan has no further look. */
+    int lastRound() {
+        return -Math.floorDiv(-schedule().last().arms().other(), perRound);
+    }
+
+    /**
+     * The rules, with the step values are read to taken relative to their size where that is so.
+     */
+    Rules rules(Rows rows) {
+        double step = measure.resolution();
+        return new Rules(
+                schedule(),
+                alpha(),
+                plan.exponent(),
+                new Band(compared().bandLow(), compared().bandHigh()),
+                switch (compared().matters()) {
+                    case EITHER -> Matters.EITHER;
+                    case INCREASE -> Matters.INCREASE;
+                    case DECREASE -> Matters.DECREASE;
+                },
+                scale().isRatio() && !rows.isEmpty() ? step / rows.typical() : step);
+    }
+
+    /** All looks at these values, in order. */
+    Course course(Rows rows) {
+        return isPaired()
+                ? Sequential.pairedCourse(rules(rows), rows.differences(scale()))
+                : Sequential.independentCourse(
+                        rules(rows), rows.reference(scale()), rows.other(scale()));
+    }
+}

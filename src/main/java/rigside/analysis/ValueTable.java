@@ -1,0 +1,115 @@
+package rigside.analysis;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Values by round and condition, as a table holds them.
+ *
+ * @param rows each round and condition at most once
+ */
+public record ValueTable(List<Row> rows) {
+
+    public ValueTable {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One value.
+     *
+     * @param round from 1
+     * @param condition the condition's name
+     * @param value the number, on the scale people read
+     * @param step the last digit it was written to: 0.1 for 12.4
+     */
+    public record Row(int round, String condition, double value, double step) {}
+
+    /**
+     * One thing wrong in the text of a table.
+     *
+     * @param line from 1
+     * @param column from 1
+     * @param what what is wrong
+     * @param help what to do
+     */
+    public record Problem(int line, int column, String what, String help) {}
+
+    /** What reading a table gives: the table, or everything that is wrong with it. */
+    public sealed interface Read {
+        /** A table without problems. */
+        record Good(ValueTable table) implements Read {}
+
+        /**
+         * A table that cannot be used.
+         *
+         * @param problems at least one, in the order of the text
+         */
+        record Bad(List<Problem> problems) implements Read {
+            public Bad {
+                problems = List.copyOf(problems);
+            }
+        }
+    }
+
+    /**
+     * Reads {@code round,condition,value}: a header line with these three words in any order, then
+     * one line a value. Cells are parted by commas, or by semicolons, with which a decimal comma is
+     * read too; a cell may stand in double quotes. Empty lines are skipped.
+     *
+     * @param text the whole text
+     * @param ratio whether the values will be compared as ratios, so that each must be above 0
+     */
+    public static Read read(String text, boolean ratio) {
+        return new TableReader(ratio).read(text);
+    }
+
+    /** The conditions in the order they are met; the first is the reference. */
+    List<String> conditions() {
+        Set<String> met = new LinkedHashSet<>();
+        rows.forEach(row -> met.add(row.condition()));
+        return List.copyOf(met);
+    }
+
+    /** The rounds that have a value for every condition, rising. */
+    List<Integer> completeRounds() {
+        int conditions = conditions().size();
+        return rows.stream()
+                .collect(Collectors.groupingBy(Row::round, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .filter(each -> each.getValue() == conditions)
+                .map(Map.Entry::getKey)
+                .sorted()
+                .toList();
+    }
+
+    /** The rounds that lack a value of some condition, rising. */
+    List<Integer> incompleteRounds() {
+        List<Integer> complete = completeRounds();
+        return rows.stream()
+                .map(Row::round)
+                .filter(round -> !complete.contains(round))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** The values of one condition by rising round. */
+    List<Row> of(String condition) {
+        return rows.stream()
+                .filter(row -> row.condition().equals(condition))
+                .sorted(Comparator.comparingInt(Row::round))
+                .toList();
+    }
+
+    /** The finest last digit any value was written to: what rounding can hide. */
+    double resolution() {
+        OptionalDouble finest = rows.stream().mapToDouble(Row::step).min();
+        return finest.orElse(0);
+    }
+}

@@ -1,0 +1,145 @@
+package rigside.analysis;
+
+import java.util.Locale;
+import java.util.Optional;
+import rigside.decide.Verdict;
+import rigside.protocol.Measure;
+
+/**
+ * What one comparison found, in plain English.
+ *
+ * @param setting what was fixed beforehand
+ * @param condition the words for the condition
+ * @param reference the words for the reference
+ */
+record Wording(Setting setting, String condition, String reference) {
+
+    /**
+     * What was found.
+     *
+     * @param estimate on the scale people read; NaN when there is no value
+     * @param interval on that scale; empty before the first look
+     * @param verdict what holds
+     */
+    String found(int n, double estimate, Optional<Limits> interval, Verdict verdict) {
+        String against = Figures.sentence(condition) + ", compared with " + reference + ": ";
+        if (Double.isNaN(estimate)) {
+            return against + "no complete round yet.";
+        }
+        if (interval.isEmpty()) {
+            return against
+                    + change(estimate)
+                    + " so far. Too few "
+                    + unit(2)
+                    + " for an interval: "
+                    + n
+                    + " of at least "
+                    + setting.plan().fewest()
+                    + ".";
+        }
+        return against
+                + change(estimate)
+                + " ("
+                + Figures.confidence(setting.plan().confidence())
+                + " interval "
+                + figures(interval.get())
+                + where(verdict)
+                + "): "
+                + judgement(verdict)
+                + ".";
+    }
+
+    /** Said before a look that contradicts the verdict reached before it. */
+    String staying(Comparison.Settled settled) {
+        return "Settled after "
+                + Figures.count(settled.round(), "round", "rounds")
+                + " as "
+                + judgement(settled.verdict())
+                + ", which stays. A later look contradicts it: ";
+    }
+
+    /** "1 round", "3 rounds"; values where each donning or trial stands for itself. */
+    String units(int n) {
+        return n + " " + unit(n);
+    }
+
+    private String unit(int n) {
+        String one = setting.isPaired() ? "round" : "value";
+        String more = setting.isPaired() ? "rounds" : "values per condition";
+        return n == 1 ? one : more;
+    }
+
+    /** An estimate as what it means: "inhaling takes 1.20 times as long". */
+    String change(double estimate) {
+        boolean timed = setting.measure().kind() instanceof Measure.TimedInhalation;
+        String verb = timed ? "inhaling takes " : subject() + " is ";
+        if (setting.scale().isRatio()) {
+            return verb + Figures.three(estimate) + " times as " + (timed ? "long" : "high");
+        }
+        String size = withUnit(Figures.three(Math.abs(estimate)));
+        return verb
+                + size
+                + (timed
+                        ? (estimate < 0 ? " less" : " longer")
+                        : (estimate < 0 ? " lower" : " higher"));
+    }
+
+    private String subject() {
+        String title = setting.measure().title();
+        boolean isName = title.length() < 2 || Character.isUpperCase(title.charAt(1));
+        return "the "
+                + (isName
+                        ? title
+                        : title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1));
+    }
+
+    private String figures(Limits limits) {
+        String both = Figures.three(limits.low()) + " to " + Figures.three(limits.high());
+        return setting.scale().isRatio() ? both : withUnit(both);
+    }
+
+    private String withUnit(String figures) {
+        return (figures + " " + setting.measure().unit().symbol()).strip();
+    }
+
+    private String where(Verdict verdict) {
+        return switch (verdict) {
+            case MEANINGFUL_DIFFERENCE -> ", wholly beyond " + band("that matters");
+            case NO_MEANINGFUL_DIFFERENCE ->
+                    switch (setting.compared().matters()) {
+                        case EITHER -> ", wholly inside " + band("that would matter");
+                        case INCREASE -> ", wholly below " + band("that would matter");
+                        case DECREASE -> ", wholly above " + band("that would matter");
+                    };
+            case DIFFERENCE_SIZE_UNSETTLED ->
+                    ", off "
+                            + (setting.scale().isRatio() ? "1" : "0")
+                            + " but not wholly beyond "
+                            + band("that matters");
+            case NOT_SETTLED, TOO_FEW_ROUNDS -> "";
+        };
+    }
+
+    private String band(String matters) {
+        String meaningful = setting.compared().meaningful();
+        return meaningful.contains(" to ")
+                ? meaningful + ", the range too small to matter"
+                : "the " + meaningful + " " + matters;
+    }
+
+    private String judgement(Verdict verdict) {
+        String kind =
+                switch (setting.compared().matters()) {
+                    case EITHER -> "difference";
+                    case INCREASE -> "increase";
+                    case DECREASE -> "decrease";
+                };
+        return switch (verdict) {
+            case MEANINGFUL_DIFFERENCE -> "a meaningful " + kind;
+            case NO_MEANINGFUL_DIFFERENCE -> "no meaningful " + kind;
+            case DIFFERENCE_SIZE_UNSETTLED ->
+                    "there is a difference; whether it matters is not settled";
+            case NOT_SETTLED, TOO_FEW_ROUNDS -> "not settled";
+        };
+    }
+}
