@@ -10,8 +10,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rigside.measure.Quantity;
-import rigside.measure.Unit;
 
 /** One session's story at a time: inputs in, events and activities out. */
 class RespondTest {
