@@ -1,0 +1,78 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.protocol.Step;
+import rigside.session.Activity;
+import rigside.session.Procedure;
+import rigside.session.Stage;
+
+/** The bottom of every picture of a session: safety, the prompt or a message, and the keys. */
+record Footer(View view, int columns) {
+
+    private static final String UNWELL =
+            "Dizzy or unwell? Stop at once: [Esc], take the mask off, sit down.";
+
+    static List<Line> of(View view, int columns) {
+        Footer footer = new Footer(view, columns);
+        List<Line> lines = new ArrayList<>();
+        if (isBreathing(view)) {
+            lines.add(Line.of(Tone.WARN, " ! " + UNWELL));
+        }
+        lines.add(Line.of(Tone.QUIET, view.glyphs().light().repeat(columns)));
+        lines.addAll(footer.said());
+        KeyLine.of(Keys.of(view), columns - 2).forEach(line -> lines.add(line.indented(1)));
+        return List.copyOf(lines);
+    }
+
+    /** Whether the tester breathes through the mask against a clock now. */
+    static boolean isBreathing(View view) {
+        Activity activity = view.state().activity();
+        boolean timed =
+                activity instanceof Activity.Exercising
+                        || activity instanceof Activity.TrialReady
+                        || activity instanceof Activity.LeadIn
+                        || activity instanceof Activity.Pulling
+                        || activity instanceof Activity.HoldAsked
+                        || activity instanceof Activity.VoidAsked
+                        || activity instanceof Activity.Resting;
+        boolean inMask =
+                activity instanceof Activity.Waiting waiting
+                        && waiting.place().stage() == Stage.DONNING;
+        boolean between =
+                activity instanceof Activity.Filling filling
+                        && filling.slot().place().stage() == Stage.DONNING
+                        && Procedure.step(view.state(), filling.slot().place())
+                                instanceof Step.Exercises;
+        return timed || inMask || between;
+    }
+
+    /** One line is always kept for what is said, so that nothing jumps. */
+    private List<Line> said() {
+        if (view.prompt().isPresent()) {
+            Line asked = Line.of(Tone.STRONG, " " + view.prompt().get().words() + ": ");
+            return List.of(typed(asked, view.typed(), columns - 1));
+        }
+        List<Line> lines =
+                view.message()
+                        .map(
+                                message ->
+                                        Wrap.hanging(
+                                                Line.of(Tone.WARN, " > "),
+                                                Tone.STRONG,
+                                                message,
+                                                columns - 1))
+                        .orElse(List.of());
+        return lines.isEmpty() ? List.of(Line.BLANK) : lines.subList(0, Math.min(2, lines.size()));
+    }
+
+    /** Text being typed, its end always in sight, with a cursor. */
+    static Line typed(Line asked, String typed, int columns) {
+        int room = Math.max(4, columns - asked.width() - 1);
+        String shown = Clean.text(typed);
+        while (Clean.width(shown) > room) {
+            shown = shown.substring(1);
+        }
+        return asked.plus(shown).plus(Tone.INVERSE, "_");
+    }
+}

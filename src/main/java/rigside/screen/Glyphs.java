@@ -1,0 +1,26 @@
+package rigside.screen;
+
+/**
+ * The signs pictures are made of, each one column wide: those of the oldest terminals' fonts, or
+ * plain ASCII.
+ */
+record Glyphs(
+        String block,
+        String heavy,
+        String light,
+        String tick,
+        String here,
+        String dot,
+        String mark,
+        String before,
+        String beyond,
+        String cut) {
+    private static final Glyphs LINES =
+            new Glyphs("█", "═", "─", "√", "►", "·", "■", "◄", "►", "…");
+    private static final Glyphs ASCII =
+            new Glyphs("#", "=", "-", "*", ">", ".", "o", "<", ">", "~");
+
+    static Glyphs of(View.Style style) {
+        return style.unicode() ? LINES : ASCII;
+    }
+}

@@ -1,0 +1,26 @@
+package rigside.screen;
+
+/** What a key does away from a session. */
+public enum HomeAction {
+    UP,
+    DOWN,
+    /** From the protocols to the sessions and back. */
+    OTHER_LIST,
+    /** Start a session by the selected protocol. */
+    START,
+    /** Take the selected session up again. */
+    RESUME,
+    /** Read through the selected session. */
+    REVIEW,
+    /** Read the problems of the selected protocol's file. */
+    PROBLEMS,
+    /** Change what answers for the instruments. */
+    RIG,
+    /** Change the speed of the simulated rig. */
+    SPEED,
+    HELP,
+    /** Back to the home page. */
+    HOME,
+    /** Leave the program. */
+    LEAVE
+}

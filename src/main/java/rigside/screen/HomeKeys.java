@@ -1,0 +1,109 @@
+package rigside.screen;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The keys away from a session: one table for what the bottom line says and what a key does. */
+public final class HomeKeys {
+    private HomeKeys() {}
+
+    private static final Stroke ENTER = Stroke.of(KeyType.Enter);
+
+    /**
+     * A key that is live now.
+     *
+     * @param label the key as the bottom line names it
+     * @param help what it does; empty when the next key says it for both
+     * @param action what it does
+     * @param strokes every press that means it
+     */
+    public record HomeKey(String label, String help, HomeAction action, List<Stroke> strokes) {
+        public HomeKey {
+            strokes = List.copyOf(strokes);
+        }
+    }
+
+    /** Every key live now, in the order of the bottom line. */
+    public static List<HomeKey> of(HomeView view) {
+        return switch (view.page()) {
+            case HOME -> home(view);
+            case HELP -> reading(Stroke.of(KeyType.F1));
+            case REVIEW -> reading(Stroke.of('v'));
+        };
+    }
+
+    /** What a press does now; empty when it does nothing. */
+    public static Optional<HomeAction> action(HomeView view, KeyStroke pressed) {
+        if (pressed.isAltDown()) {
+            return Optional.empty();
+        }
+        Stroke stroke = Stroke.of(pressed);
+        return of(view).stream()
+                .filter(key -> key.strokes().contains(stroke))
+                .map(HomeKey::action)
+                .findFirst();
+    }
+
+    private static List<HomeKey> home(HomeView view) {
+        List<HomeKey> keys = new ArrayList<>();
+        view.protocol()
+                .map(
+                        protocol ->
+                                protocol.problems() == 0
+                                        ? key("start a session", HomeAction.START, ENTER)
+                                        : key("see the problems", HomeAction.PROBLEMS, ENTER))
+                .ifPresent(keys::add);
+        view.session().ifPresent(session -> keys.addAll(ofSession(session)));
+        if (view.protocols().size() + view.sessions().size() > 1) {
+            keys.addAll(scroll("choose"));
+        }
+        if (!view.protocols().isEmpty() && !view.sessions().isEmpty()) {
+            String other = view.session().isPresent() ? "to the protocols" : "to the sessions";
+            keys.add(key(other, HomeAction.OTHER_LIST, Stroke.of(KeyType.Tab)));
+        }
+        keys.add(key("change the rig", HomeAction.RIG, Stroke.of('r')));
+        if (view.rig().simulated()) {
+            keys.add(key("speed", HomeAction.SPEED, Stroke.of('s')));
+        }
+        keys.add(key("help", HomeAction.HELP, Stroke.of(KeyType.F1), Stroke.of('?')));
+        keys.add(leave());
+        return List.copyOf(keys);
+    }
+
+    private static List<HomeKey> ofSession(HomeView.SessionItem session) {
+        HomeKey review = key("review", HomeAction.REVIEW, Stroke.of('v'));
+        return session.open()
+                ? List.of(key("go on with it", HomeAction.RESUME, ENTER), review)
+                : List.of(
+                        new HomeKey(
+                                "Enter",
+                                "review",
+                                HomeAction.REVIEW,
+                                List.of(ENTER, Stroke.of('v'))));
+    }
+
+    private static List<HomeKey> reading(Stroke led) {
+        List<HomeKey> keys = new ArrayList<>();
+        keys.add(key("back", HomeAction.HOME, ENTER, Stroke.of(KeyType.Escape), led));
+        keys.addAll(scroll("scroll"));
+        keys.add(leave());
+        return List.copyOf(keys);
+    }
+
+    private static List<HomeKey> scroll(String help) {
+        return List.of(
+                key("", HomeAction.UP, Stroke.of(KeyType.ArrowUp)),
+                key(help, HomeAction.DOWN, Stroke.of(KeyType.ArrowDown)));
+    }
+
+    private static HomeKey leave() {
+        return key("leave", HomeAction.LEAVE, Stroke.of('q'), Stroke.ctrl('q'), Stroke.ctrl('c'));
+    }
+
+    private static HomeKey key(String help, HomeAction action, Stroke... strokes) {
+        return new HomeKey(strokes[0].label(), help, action, List.of(strokes));
+    }
+}

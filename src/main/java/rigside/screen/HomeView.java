@@ -1,0 +1,110 @@
+package rigside.screen;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that a picture away from a session depends on, besides its size.
+ *
+ * @param page what is looked at
+ * @param protocols the protocols to start from
+ * @param sessions the sessions to resume or review, the latest first
+ * @param selected on the home page the selected line, protocols first, then sessions, from 0; on
+ *     other pages the first line shown; see {@link HomeScreen#limit}
+ * @param rig what will answer for the instruments
+ * @param review what is reviewed; empty on other pages
+ * @param message the last refusal or confirmation, if any
+ * @param style what the terminal can show
+ */
+public record HomeView(
+        Page page,
+        List<ProtocolItem> protocols,
+        List<SessionItem> sessions,
+        int selected,
+        Rig rig,
+        Review review,
+        Optional<String> message,
+        View.Style style) {
+    public HomeView {
+        protocols = List.copyOf(protocols);
+        sessions = List.copyOf(sessions);
+    }
+
+    /** What is looked at. */
+    public enum Page {
+        HOME,
+        HELP,
+        /** A session's lines, or the problems of a protocol file. */
+        REVIEW
+    }
+
+    /**
+     * A protocol to start from.
+     *
+     * @param name the file's name
+     * @param title its title; empty when the file cannot be read that far
+     * @param problems how many problems the file has; 0 when it can be run
+     * @param round how long a round takes, in words; may be empty
+     * @param detail what the pane beside the list says: the question, the conditions, or the
+     *     problems; one paragraph each
+     */
+    public record ProtocolItem(
+            String name, String title, int problems, String round, List<String> detail) {
+        public ProtocolItem {
+            detail = List.copyOf(detail);
+        }
+    }
+
+    /**
+     * A session to take up again or review.
+     *
+     * @param title its protocol's title
+     * @param when when it was begun, in words
+     * @param state where it stands, in words
+     * @param open whether it can be gone on with
+     * @param detail what the pane beside the list says; one paragraph each
+     */
+    public record SessionItem(
+            String title, String when, String state, boolean open, List<String> detail) {
+        public SessionItem {
+            detail = List.copyOf(detail);
+        }
+    }
+
+    /**
+     * What answers for the instruments in a session started now.
+     *
+     * @param words what it is, in words
+     * @param simulated whether every value will be invented
+     * @param speed how many seconds of session time pass in one second; 1 unless simulated
+     */
+    public record Rig(String words, boolean simulated, double speed) {}
+
+    /**
+     * Lines to read.
+     *
+     * @param title what they are of
+     * @param lines one paragraph each
+     */
+    public record Review(String title, List<String> lines) {
+        /** Nothing to read. */
+        public static final Review NONE = new Review("", List.of());
+
+        public Review {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** The selected protocol, if a protocol is selected. */
+    public Optional<ProtocolItem> protocol() {
+        return selected >= 0 && selected < protocols.size()
+                ? Optional.of(protocols.get(selected))
+                : Optional.empty();
+    }
+
+    /** The selected session, if a session is selected. */
+    public Optional<SessionItem> session() {
+        int at = selected - protocols.size();
+        return at >= 0 && at < sessions.size() ? Optional.of(sessions.get(at)) : Optional.empty();
+    }
+}

@@ -1,0 +1,83 @@
+package rigside.screen;
+
+import com.googlecode.lanterna.input.KeyType;
+import java.util.ArrayList;
+import java.util.List;
+import rigside.session.Activity;
+
+/** The keys of a prompt, and of the pages beside the step. */
+record PageKeys(View view) {
+
+    List<Key> ofPrompt() {
+        Lettered letters = Lettered.of(view);
+        List<Key> keys = new ArrayList<>(stop(view));
+        keys.add(
+                Key.of(
+                        Stroke.of(KeyType.Enter),
+                        view.typed().isBlank() ? "drop it" : "write it down",
+                        Action.GO_ON));
+        keys.add(letters.leave(true));
+        return List.copyOf(keys);
+    }
+
+    List<Key> ofPage() {
+        Lettered letters = Lettered.of(view);
+        List<Key> keys = new ArrayList<>(stop(view));
+        keys.add(back(letters));
+        if (view.page() == View.Page.ENTRIES) {
+            keys.addAll(scroll("choose"));
+            if (isVoidable()) {
+                keys.add(letters.key('v', "strike it out", Action.VOID));
+            }
+        } else {
+            keys.addAll(scroll("scroll"));
+        }
+        if (view.page() != View.Page.TALLY) {
+            keys.add(letters.key('t', "tally", Action.TALLY_PAGE));
+        }
+        if (view.page() != View.Page.ENTRIES) {
+            keys.add(letters.key('e', "entries", Action.ENTRIES_PAGE));
+        }
+        if (view.page() != View.Page.HELP) {
+            keys.add(letters.help());
+        }
+        keys.add(letters.leave(true));
+        return List.copyOf(keys);
+    }
+
+    /** Enter goes back, and so does the key that led here. */
+    private Key back(Lettered letters) {
+        List<Stroke> strokes = new ArrayList<>(List.of(Stroke.of(KeyType.Enter)));
+        strokes.addAll(
+                switch (view.page()) {
+                    case STEP -> List.of();
+                    case TALLY -> letters.key('t', "", Action.STEP_PAGE).strokes();
+                    case ENTRIES -> letters.key('e', "", Action.STEP_PAGE).strokes();
+                    case HELP -> letters.help().strokes();
+                });
+        return new Key("Enter", "back to the step", Action.STEP_PAGE, strokes);
+    }
+
+    private boolean isVoidable() {
+        List<Listing.Row> rows = Listing.of(view.state());
+        return view.selected() >= 0
+                && view.selected() < rows.size()
+                && rows.get(view.selected()).stands()
+                && !view.state().course().closed();
+    }
+
+    static List<Key> scroll(String help) {
+        return List.of(
+                Key.of(Stroke.of(KeyType.ArrowUp), "", Action.UP),
+                Key.of(Stroke.of(KeyType.ArrowDown), help, Action.DOWN));
+    }
+
+    /** Esc stops at once, whatever is looked at, while there is something to stop. */
+    static List<Key> stop(View view) {
+        Activity activity = view.state().activity();
+        boolean still = activity instanceof Activity.Halted || activity instanceof Activity.Closed;
+        return still
+                ? List.of()
+                : List.of(Key.of(Stroke.of(KeyType.Escape), "stop at once", Action.STOP));
+    }
+}

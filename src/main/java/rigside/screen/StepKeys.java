@@ -1,0 +1,207 @@
+package rigside.screen;
+
+import com.googlecode.lanterna.input.KeyType;
+import java.util.ArrayList;
+import java.util.List;
+import rigside.session.Activity;
+import rigside.session.Donning;
+import rigside.session.State;
+
+/**
+ * The keys of a step: to stop at once, then what the step itself takes, then what can be done
+ * beside it.
+ */
+record StepKeys(View view) implements Activity.Cases<List<Key>> {
+
+    static List<Key> of(View view) {
+        StepKeys keys = new StepKeys(view);
+        Activity activity = view.state().activity();
+        List<Key> all = new ArrayList<>(PageKeys.stop(view));
+        all.addAll(activity.match(keys));
+        all.addAll(isTimed(activity) ? keys.whileTimed() : keys.beside(activity));
+        return List.copyOf(all);
+    }
+
+    /** A lead-in or a pull: a stray letter must not end it. */
+    static boolean isTimed(Activity activity) {
+        return activity instanceof Activity.LeadIn || activity instanceof Activity.Pulling;
+    }
+
+    private List<Key> whileTimed() {
+        return List.of(letters().leave(false));
+    }
+
+    private List<Key> beside(Activity activity) {
+        Lettered letters = letters();
+        List<Key> keys = new ArrayList<>();
+        boolean closed = activity instanceof Activity.Closed;
+        if (canUndo(view.state())) {
+            keys.add(letters.key('u', "undo", Action.UNDO));
+        }
+        if (view.state().course().open().isPresent()) {
+            keys.add(letters.key('a', abandonWords(activity), Action.ABANDON));
+        }
+        if (!closed) {
+            keys.add(letters.key('o', "note", Action.NOTE));
+        }
+        keys.add(letters.key('t', "tally", Action.TALLY_PAGE));
+        keys.add(letters.key('e', "entries", Action.ENTRIES_PAGE));
+        keys.add(letters.help());
+        keys.add(letters.leave(true));
+        return List.copyOf(keys);
+    }
+
+    private static String abandonWords(Activity activity) {
+        return activity instanceof Activity.Halted ? "the mask came off" : "abandon donning";
+    }
+
+    /** Undo takes back the last entry of this part, and only while nothing runs. */
+    private static boolean canUndo(State state) {
+        int part = state.course().open().map(Donning::number).orElse(0);
+        return !state.course().closed()
+                && state.doing().running().isEmpty()
+                && state.captured().entries().stream()
+                        .anyMatch(
+                                entry ->
+                                        entry.stands()
+                                                && entry.slot().place().donning() == part
+                                                && entry.slot().place().stage()
+                                                        == state.course().stage());
+    }
+
+    @Override
+    public List<Key> cautions(Activity.Cautions activity) {
+        return scrolling(enter("read and understood"));
+    }
+
+    @Override
+    public List<Key> nextDonning(Activity.NextDonning activity) {
+        return List.of(
+                enter("begin this donning"), letters().key('d', "no further donnings", Action.END));
+    }
+
+    @Override
+    public List<Key> checking(Activity.Checking activity) {
+        Key yes = letters().key('y', "", Action.YES);
+        List<Stroke> strokes = new ArrayList<>(List.of(Stroke.of(KeyType.Enter)));
+        strokes.addAll(yes.strokes());
+        return List.of(
+                new Key("Enter or y", "it is so", Action.YES, strokes),
+                letters().key('n', "it is not so", Action.NO));
+    }
+
+    @Override
+    public List<Key> filling(Activity.Filling activity) {
+        return List.of(enter("take it"), letters().key('l', "leave out", Action.LEAVE_OUT));
+    }
+
+    @Override
+    public List<Key> waiting(Activity.Waiting activity) {
+        return activity.startedAt().isEmpty()
+                ? List.of(trigger(""), enter("start the clock"))
+                : List.of();
+    }
+
+    @Override
+    public List<Key> exercising(Activity.Exercising activity) {
+        return activity.startedAt().isEmpty()
+                ? List.of(trigger(""), enter("start the exercise"))
+                : List.of();
+    }
+
+    @Override
+    public List<Key> trialReady(Activity.TrialReady activity) {
+        return List.of(
+                trigger(""),
+                enter("start the lead-in"),
+                letters().key('l', "leave out", Action.LEAVE_OUT));
+    }
+
+    @Override
+    public List<Key> leadIn(Activity.LeadIn activity) {
+        return List.of(trigger("I begin to pull"));
+    }
+
+    @Override
+    public List<Key> pulling(Activity.Pulling activity) {
+        return List.of(trigger("my lungs are full"));
+    }
+
+    @Override
+    public List<Key> holdAsked(Activity.HoldAsked activity) {
+        return yesOrNo("it was held", "it was not");
+    }
+
+    @Override
+    public List<Key> voidAsked(Activity.VoidAsked activity) {
+        return yesOrNo("strike it out", "keep it");
+    }
+
+    @Override
+    public List<Key> doubting(Activity.Doubting activity) {
+        return yesOrNo("it is right", "type it again");
+    }
+
+    @Override
+    public List<Key> resting(Activity.Resting activity) {
+        return List.of(letters().key('l', "leave the next out", Action.LEAVE_OUT));
+    }
+
+    @Override
+    public List<Key> reading(Activity.Reading activity) {
+        return scrolling(enter("go on"));
+    }
+
+    @Override
+    public List<Key> donningDone(Activity.DonningDone activity) {
+        return List.of(enter("complete this donning"));
+    }
+
+    @Override
+    public List<Key> recommended(Activity.Recommended activity) {
+        List<Key> keys = new ArrayList<>(List.of(enter("finish")));
+        if (activity.mayGoOn()) {
+            // Not with Ctrl: a terminal sends Ctrl-M as Enter.
+            keys.add(Key.of(Stroke.of('m'), "more rounds", Action.MORE));
+        }
+        return keys;
+    }
+
+    @Override
+    public List<Key> halted(Activity.Halted activity) {
+        boolean worn = view.state().course().open().isPresent();
+        return List.of(enter(worn ? "go on, the mask stayed on" : "go on"));
+    }
+
+    @Override
+    public List<Key> closing(Activity.Closing activity) {
+        return List.of(enter("close the session"));
+    }
+
+    @Override
+    public List<Key> closed(Activity.Closed activity) {
+        return List.of(Key.of(Stroke.of(KeyType.Enter), "home", Action.LEAVE));
+    }
+
+    private static Key enter(String help) {
+        return Key.of(Stroke.of(KeyType.Enter), help, Action.GO_ON);
+    }
+
+    private Key trigger(String help) {
+        return Key.of(view.style().trigger(), help, Action.TRIGGER);
+    }
+
+    private List<Key> yesOrNo(String yes, String no) {
+        return List.of(letters().key('y', yes, Action.YES), letters().key('n', no, Action.NO));
+    }
+
+    private static List<Key> scrolling(Key first) {
+        List<Key> keys = new ArrayList<>(List.of(first));
+        keys.addAll(PageKeys.scroll("scroll"));
+        return keys;
+    }
+
+    private Lettered letters() {
+        return Lettered.of(view);
+    }
+}

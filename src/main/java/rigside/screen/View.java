@@ -1,0 +1,98 @@
+package rigside.screen;
+
+import java.util.Optional;
+import rigside.analysis.Shown;
+import rigside.session.Activity;
+import rigside.session.State;
+
+/**
+ * All that a picture of a session depends on, besides its size.
+ *
+ * @param state where the session stands; opened
+ * @param shown what concealment lets out now
+ * @param now session time, in nanoseconds
+ * @param page what is looked at
+ * @param selected the selected line of a page that has lines, or the first line shown of one that
+ *     scrolls, from 0; see {@link SessionScreen#limit}
+ * @param prompt the question asked on the bottom lines, if any
+ * @param typed the text typed so far, for the prompt or else for the gap that waits
+ * @param message the last refusal or confirmation, if any
+ * @param style what the terminal can show, and the trigger
+ */
+public record View(
+        State state,
+        Shown shown,
+        long now,
+        Page page,
+        int selected,
+        Optional<Prompt> prompt,
+        String typed,
+        Optional<String> message,
+        Style style) {
+
+    private static final double NANOS = 1e9;
+
+    /** What is looked at. */
+    public enum Page {
+        /** The step that is going on. */
+        STEP,
+        /** The running tally and what it says. */
+        TALLY,
+        /** All entries and donnings, to void or strike out. */
+        ENTRIES,
+        /** The keys and the words. */
+        HELP
+    }
+
+    /** What the typed line is for. */
+    public enum Prompt {
+        NOTE("Note"),
+        VOID_REASON("Why is the entry struck out"),
+        STRIKE_REASON("Why is the donning struck out"),
+        LEAVE_OUT_REASON("Why is it left out"),
+        ABANDON_REASON("Why is the donning abandoned"),
+        END_REASON("Why no further donnings");
+
+        private final String words;
+
+        Prompt(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /**
+     * What the terminal can show.
+     *
+     * @param colour whether colours may be used (never the only sign of anything)
+     * @param unicode whether lines and blocks beyond ASCII can be drawn
+     * @param trigger the key that starts and stops timing
+     */
+    public record Style(boolean colour, boolean unicode, Stroke trigger) {
+        /** A style with the space bar as trigger. */
+        public Style(boolean colour, boolean unicode) {
+            this(colour, unicode, Stroke.SPACE);
+        }
+    }
+
+    /**
+     * Whether plain characters are text now: a prompt is open, or the step asks for an entry. Then
+     * letters type, and Ctrl with the letter is the key.
+     */
+    public boolean isTyping() {
+        return prompt.isPresent()
+                || (page == Page.STEP && state.activity() instanceof Activity.Filling);
+    }
+
+    /** Seconds of session time since {@code then}. */
+    double secondsSince(long then) {
+        return (now - then) / NANOS;
+    }
+
+    Glyphs glyphs() {
+        return Glyphs.of(style);
+    }
+}

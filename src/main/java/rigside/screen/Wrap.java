@@ -1,0 +1,69 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text broken into lines between words, by columns. */
+final class Wrap {
+    private Wrap() {}
+
+    /** The text in lines of at most {@code columns}; line ends in it are kept. */
+    static List<Line> lines(Tone tone, String text, int columns) {
+        List<Line> lines = new ArrayList<>();
+        for (String paragraph : text.strip().split("\\R", -1)) {
+            for (String line : paragraph(Clean.text(paragraph), Math.max(columns, 2))) {
+                lines.add(Line.of(tone, line));
+            }
+        }
+        return text.isBlank() ? List.of() : List.copyOf(lines);
+    }
+
+    static List<Line> lines(String text, int columns) {
+        return lines(Tone.PLAIN, text, columns);
+    }
+
+    /** The same with {@code first} before the first line and as many spaces before the others. */
+    static List<Line> hanging(Line first, Tone tone, String text, int columns) {
+        int margin = first.width();
+        List<Line> wrapped = lines(tone, text, columns - margin);
+        List<Line> lines = new ArrayList<>();
+        for (int at = 0; at < wrapped.size(); at++) {
+            lines.add(at == 0 ? first.plus(wrapped.get(0)) : wrapped.get(at).indented(margin));
+        }
+        return wrapped.isEmpty() ? List.of(first) : List.copyOf(lines);
+    }
+
+    private static List<String> paragraph(String text, int columns) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split(" +", -1)) {
+            String rest = word;
+            if (!line.isEmpty() && Clean.width(line.toString()) + 1 + Clean.width(rest) > columns) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (Clean.width(rest) > columns) {
+                String head = head(rest, columns);
+                lines.add(head);
+                rest = rest.substring(head.length());
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** The longest beginning that takes at most {@code columns}. */
+    static String head(String text, int columns) {
+        int end = 0;
+        int used = 0;
+        while (end < text.length()) {
+            used += Clean.width(text.substring(end, end + 1));
+            if (used > columns) {
+                break;
+            }
+            end++;
+        }
+        return text.substring(0, end);
+    }
+}
