@@ -1,0 +1,45 @@
+package rigside.decide;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What the rounds to come may bring.
+ *
+ * @param settlesWithinPlan chance that some look up to the last settles the question; empty when
+ *     nothing can be said yet
+ * @param median further rounds (values per condition when independent) until it settles: half of
+ *     the time no more are needed; empty when beyond the plan or when nothing can be said
+ * @param low the tenth percentile of the same; empty likewise
+ * @param high the ninetieth percentile of the same; empty likewise
+ * @param meaningful chance of settling on a meaningful difference; 0 when nothing can be said
+ * @param noMeaningful chance of settling on no meaningful difference; 0 when nothing can be said
+ * @param likely the likeliest of the two settling verdicts and {@code NOT_SETTLED}; empty when
+ *     nothing can be said
+ * @param needed when settling within the plan is less likely than not: about how many rounds in all
+ *     a plan would need to settle in 8 of 10 cases, as far as the values so far can tell; empty
+ *     otherwise, and when more than {@link Forecasts#FARTHEST} would be needed
+ */
+public record Forecast(
+        OptionalDouble settlesWithinPlan,
+        OptionalInt median,
+        OptionalInt low,
+        OptionalInt high,
+        double meaningful,
+        double noMeaningful,
+        Optional<Verdict> likely,
+        OptionalInt needed) {
+
+    /** Nothing can be said yet. */
+    public static final Forecast SILENT =
+            new Forecast(
+                    OptionalDouble.empty(),
+                    OptionalInt.empty(),
+                    OptionalInt.empty(),
+                    OptionalInt.empty(),
+                    0,
+                    0,
+                    Optional.empty(),
+                    OptionalInt.empty());
+}
