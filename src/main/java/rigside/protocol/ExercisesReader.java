@@ -22,22 +22,14 @@ final class ExercisesReader {
 
     static Value<Step> read(
             Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
-        StepReader.onlyInDonning(fields, part, "exercises");
+        boolean inDonning = StepReader.isInDonning(fields, part, "exercises");
         Value<List<String>> feeds =
                 fields.required("feeds")
-                        .oneOrList(
-                                item ->
-                                        Feeds.feed(
-                                                item,
-                                                FED,
-                                                "exercises feed",
-                                                common.conditions(),
-                                                known));
-        feeds =
-                feeds.must(
-                        ids -> ids.size() == ids.stream().map(known.kinds::get).distinct().count(),
-                        ids -> "'feeds' names two measures of one kind",
-                        "name at most one fit-factor and one pressure-trace measure");
+                        .oneOrList(item -> feed(item, inDonning, common, known))
+                        .must(
+                                ids -> ofDifferentKinds(ids, known),
+                                ids -> "'feeds' names two measures of one kind",
+                                "name at most one fit-factor and one pressure-trace measure");
         Entry list = fields.required("exercises");
         Value<List<Exercise>> exercises =
                 list.list(1, "write at least one exercise", ExerciseReader::read);
@@ -46,7 +38,7 @@ final class ExercisesReader {
         Value<Entering> entering = fields.optional("entering").oneOf(Entering.class);
         Optional<String> fitFactor = ofKind(MeasureKind.FIT_FACTOR, feeds, known);
         Optional<String> pressure = ofKind(MeasureKind.PRESSURE_TRACE, feeds, known);
-        if (feeds.isPresent() && exercises.isPresent()) {
+        if (kindsAreKnown(feeds, known) && exercises.isPresent()) {
             ExerciseRules.check(list, exercises.get(), fitFactor, pressure);
         }
         return fields.make(
@@ -61,6 +53,25 @@ final class ExercisesReader {
                                 pressureUnit.orElse(Unit.PASCAL),
                                 entering.orElse(Entering.AFTER_EACH),
                                 exercises.get()));
+    }
+
+    private static Value<String> feed(
+            Entry entry, boolean inDonning, StepReader.Common common, Known known) {
+        Value<String> measure = Feeds.measure(entry, FED, "exercises feed", known);
+        if (inDonning) {
+            known.feed(measure, common.conditions());
+        }
+        return measure;
+    }
+
+    private static boolean ofDifferentKinds(List<String> ids, Known known) {
+        List<MeasureKind> kinds =
+                ids.stream().filter(known.kinds::containsKey).map(known.kinds::get).toList();
+        return kinds.stream().distinct().count() == kinds.size();
+    }
+
+    private static boolean kindsAreKnown(Value<List<String>> feeds, Known known) {
+        return feeds.isPresent() && known.kinds.keySet().containsAll(feeds.get());
     }
 
     private static Value<Unit> unit(Entry entry, Dimension dimension) {

@@ -10,32 +10,26 @@ final class Feeds {
     private Feeds() {}
 
     /**
-     * The id of a measure of one of some kinds, noted as fed.
+     * The id of a measure of one of some kinds.
      *
      * @param does the step and its verb, for messages: {@code trials feed}
      */
-    static Value<String> feed(
-            Entry entry, List<MeasureKind> kinds, String does, List<String> onlyFor, Known known) {
-        Value<String> id =
-                known.measures
-                        .refer(entry.line())
-                        .must(
-                                word ->
-                                        !known.kinds.containsKey(word)
-                                                || kinds.contains(known.kinds.get(word)),
-                                word ->
-                                        does
-                                                + " measures of kind "
-                                                + words(kinds)
-                                                + ", but '"
-                                                + word
-                                                + "' is of kind "
-                                                + known.kinds.get(word).word(),
-                                "name a measure of that kind, or change its 'kind'");
-        if (id.isPresent()) {
-            known.feeds.add(new Known.Feed(id, onlyFor));
-        }
-        return id;
+    static Value<String> measure(Entry entry, List<MeasureKind> kinds, String does, Known known) {
+        return known.measures
+                .refer(entry.line())
+                .must(
+                        word ->
+                                !known.kinds.containsKey(word)
+                                        || kinds.contains(known.kinds.get(word)),
+                        word ->
+                                does
+                                        + " measures of kind "
+                                        + words(kinds)
+                                        + ", but '"
+                                        + word
+                                        + "' is of kind "
+                                        + known.kinds.get(word).word(),
+                        "name a measure of that kind, or change its 'kind'");
     }
 
     private static String words(List<MeasureKind> kinds) {

@@ -35,7 +35,7 @@ final class Ids {
                         word -> "the id " + Words.quoted(word) + " is not a short plain word",
                         "write lower-case letters, digits and hyphens, such as 'with-disc'")
                 .must(
-                        word -> declared.add(word) || forget(),
+                        word -> declared.add(word),
                         word -> "the id '" + word + "' is given to more than one " + sort,
                         "give each its own");
     }
@@ -59,14 +59,8 @@ final class Ids {
         return declared;
     }
 
-    /** Some bearer's id could not be read, so that an unknown id may be that one. */
+    /** Some bearer has no id of its own, so that an unknown id may be meant for it. */
     private boolean isIncomplete() {
         return expected > declared.size();
-    }
-
-    /** A duplicate is noted where it stands; it makes no reference unknown. */
-    private boolean forget() {
-        expected--;
-        return false;
     }
 }

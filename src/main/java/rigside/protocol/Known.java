@@ -45,6 +45,13 @@ final class Known {
     /** The fields of the donning's forms, by id. */
     final Map<String, Asked> forms = new HashMap<>();
 
+    /** Notes that a step feeds a measure; one that could not be read is left out. */
+    void feed(Value<String> measure, List<String> onlyFor) {
+        if (measure.isPresent()) {
+            feeds.add(new Feed(measure, onlyFor));
+        }
+    }
+
     void addFact(Field fact) {
         facts.add(fact.id());
         factFields.put(fact.id(), fact);

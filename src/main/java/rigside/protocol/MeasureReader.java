@@ -31,7 +31,7 @@ final class MeasureReader {
                 fields -> {
                     Value<String> id = known.measures.declare(fields.required("id"));
                     Value<String> title = fields.required("title").line();
-                    return fields.deciding("kind")
+                    return fields.deciding("kind", "fit-factor")
                             .oneOf(MeasureKind.class)
                             .then(kind -> ofKind(fields, id, title, kind, known));
                 });

@@ -16,8 +16,8 @@ import java.util.OptionalDouble;
  * @param trialClock until when the time of a trial is concealed
  * @param result until when the running result is concealed
  * @param sharedOverMeasures whether the error is shared over the deciding measures too
- * @param donningSeconds what one donning costs, in seconds, if stated
- * @param trialSeconds what one trial costs, in seconds, if stated
+ * @param donningSeconds what one donning costs beside its trials, in seconds, if stated
+ * @param trialSeconds what one trial costs with its rest, in seconds, if stated
  */
 public record Plan(
         int fewest,

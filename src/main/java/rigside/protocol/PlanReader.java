@@ -42,9 +42,17 @@ final class PlanReader {
         static final Conceal DEFAULT = new Conceal(Until.DONNING_ENDS, Until.DONNING_ENDS);
     }
 
+    /**
+     * A plan with the places of what other parts of the file are checked against.
+     *
+     * @param donningTakes seconds; absent if not stated
+     * @param replicates the word for them; absent if not stated
+     */
+    record Planned(Plan plan, Value<Double> donningTakes, Value<?> replicates) {}
+
     private PlanReader() {}
 
-    static Value<Plan> read(Fields fields) {
+    static Value<Planned> read(Fields fields) {
         Value<Integer> fewest = fields.required("fewest").whole(2, MOST_ROUNDS);
         Value<Integer> most = fields.required("most").whole(2, MOST_ROUNDS);
         if (fewest.isPresent() && most.isPresent() && most.get() < fewest.get()) {
@@ -54,7 +62,8 @@ final class PlanReader {
         }
         Value<Double> confidence = confidence(fields.optional("confidence"));
         Value<Double> exponent = exponent(fields.optional("exponent"));
-        Value<Design> design = design(fields);
+        Value<Replicates> replicates = fields.optional("replicates").oneOf(Replicates.class);
+        Value<Design> design = design(fields, replicates);
         Value<Order> order = fields.optional("order").oneOf(Order.class);
         Value<Conceal> conceal = fields.optional("conceal").fields(PlanReader::conceal);
         Value<Boolean> shared = fields.optional("share-error-over-measures").yesOrNo();
@@ -62,18 +71,21 @@ final class PlanReader {
         Value<Double> trial = QuantityText.seconds(fields.optional("trial-takes"));
         return fields.make(
                 () ->
-                        new Plan(
-                                fewest.get(),
-                                most.get(),
-                                confidence.orElse(DEFAULT_CONFIDENCE),
-                                exponent.orElse(Plan.DEFAULT_EXPONENT),
-                                design.orElse(Design.ROUNDS),
-                                order.orElse(Order.BALANCED),
-                                conceal.orElse(Conceal.DEFAULT).trialClock(),
-                                conceal.orElse(Conceal.DEFAULT).result(),
-                                shared.orElse(false),
-                                seconds(donning),
-                                seconds(trial)));
+                        new Planned(
+                                new Plan(
+                                        fewest.get(),
+                                        most.get(),
+                                        confidence.orElse(DEFAULT_CONFIDENCE),
+                                        exponent.orElse(Plan.DEFAULT_EXPONENT),
+                                        design.orElse(Design.ROUNDS),
+                                        order.orElse(Order.BALANCED),
+                                        conceal.orElse(Conceal.DEFAULT).trialClock(),
+                                        conceal.orElse(Conceal.DEFAULT).result(),
+                                        shared.orElse(false),
+                                        seconds(donning),
+                                        seconds(trial)),
+                                donning,
+                                replicates));
     }
 
     private static Value<Double> confidence(Entry entry) {
@@ -92,7 +104,8 @@ final class PlanReader {
                         "write a number from 0.5 to 5, or delete the line: 2 is good for most plans");
     }
 
-    private static Value<Design> design(Fields fields) {
+    /** Rounds unless the file says otherwise; independent values are donnings unless it does. */
+    private static Value<Design> design(Fields fields, Value<Replicates> replicates) {
         Value<DesignWord> word = fields.optional("design").oneOf(DesignWord.class);
         if (word.orElse(DesignWord.ROUNDS) == DesignWord.ROUNDS) {
             fields.refused(
@@ -101,7 +114,6 @@ final class PlanReader {
                     "delete it: in rounds every donning is compared within its round");
             return word.map(rounds -> Design.ROUNDS);
         }
-        Value<Replicates> replicates = fields.optional("replicates").oneOf(Replicates.class);
         return word.map(
                 independent ->
                         replicates.orElse(Replicates.DONNINGS) == Replicates.DONNINGS

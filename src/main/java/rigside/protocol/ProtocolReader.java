@@ -44,7 +44,7 @@ public final class ProtocolReader {
 
     private static Value<Protocol> protocol(Fields fields) {
         Value<Integer> format =
-                fields.deciding("format")
+                fields.deciding("format", "1")
                         .whole(1, LARGEST_FORMAT)
                         .must(
                                 number -> number <= FORMAT,
@@ -87,8 +87,7 @@ public final class ProtocolReader {
                                 "write two or more; the first is the reference the others are"
                                         + " compared with",
                                 item -> ConditionReader.read(item, known));
-        Entry planEntry = fields.required("plan");
-        Value<Plan> plan = planEntry.fields(PlanReader::read);
+        Value<PlanReader.Planned> plan = fields.required("plan").fields(PlanReader::read);
         Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
         Value<List<Step>> donning =
                 steps(fields.required("donning"), StepReader.Part.DONNING, known);
@@ -96,29 +95,36 @@ public final class ProtocolReader {
         if (measures.isPresent()) {
             WholeRules.somethingDecides(measureList, measures.get());
             if (plan.isPresent()) {
-                WholeRules.replicatesFit(planEntry, plan.get().design(), measures.get());
+                WholeRules.replicatesFit(plan.get(), measures.get());
             }
         }
         if (donning.isPresent()) {
-            WholeRules.typedNumbersAreAsked(known);
+            TypedRules.typedNumbersAreAsked(known);
             if (measures.isPresent() && conditions.isPresent()) {
-                WholeRules.everyMeasureIsFed(known, measures.get(), conditions.get());
+                FeedRules.everyMeasureIsFed(known, measures.get(), conditions.get());
             }
         }
-        return fields.make(
-                () ->
-                        new Protocol(
-                                title.get(),
-                                question.get(),
-                                about.orElse(""),
-                                cautions.get(),
-                                facts.orElse(List.of()),
-                                conditions.get(),
-                                measures.get(),
-                                plan.get(),
-                                before.orElse(List.of()),
-                                donning.get(),
-                                after.orElse(List.of())));
+        Value<Protocol> protocol =
+                fields.make(
+                        () ->
+                                new Protocol(
+                                        title.get(),
+                                        question.get(),
+                                        about.orElse(""),
+                                        cautions.get(),
+                                        facts.orElse(List.of()),
+                                        conditions.get(),
+                                        measures.get(),
+                                        plan.get().plan(),
+                                        before.orElse(List.of()),
+                                        donning.get(),
+                                        after.orElse(List.of())));
+        protocol.toOptional()
+                .ifPresent(
+                        whole ->
+                                WholeRules.donningTakesLongEnough(
+                                        plan.get().donningTakes(), whole));
+        return protocol;
     }
 
     private static Value<List<Step>> steps(Entry entry, StepReader.Part part, Known known) {

@@ -82,7 +82,7 @@ final class QuantityText {
                         number -> number.unit() == Unit.PERCENT,
                         number -> text.label() + " is '" + number + "', must be a percentage",
                         "write it with its sign, such as '" + example + "'")
-                .map(Quantity::si);
+                .map(percentage -> percentage.value() / 100);
     }
 
     /**

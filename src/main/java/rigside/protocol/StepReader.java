@@ -50,7 +50,7 @@ final class StepReader {
     static Value<Step> read(Entry entry, Part part, Known known) {
         return entry.fields(
                 fields ->
-                        fields.deciding("step")
+                        fields.deciding("step", "note")
                                 .oneOf(KINDS)
                                 .then(
                                         kind ->
@@ -81,13 +81,13 @@ final class StepReader {
         return new Common(title, onlyFor, say);
     }
 
-    /** Refuses a step that makes readings outside a donning. */
-    static void onlyInDonning(Fields fields, Part part, String kind) {
-        if (part != Part.DONNING) {
-            fields.wrong(
-                    "the step '" + kind + "' cannot stand before or after the donnings",
-                    "move it under 'donning': its readings belong to one");
-        }
+    /** Whether a step that makes readings stands in a donning; noted if not. */
+    static boolean isInDonning(Fields fields, Part part, String kind) {
+        return part == Part.DONNING
+                || fields.wrong(
+                                "the step '" + kind + "' cannot stand before or after the donnings",
+                                "move it under 'donning': its readings belong to one")
+                        .isPresent();
     }
 
     private static Value<Step> checklist(Fields fields, Common common, Part part, Known known) {

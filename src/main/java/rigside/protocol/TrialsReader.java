@@ -17,14 +17,15 @@ final class TrialsReader {
 
     static Value<Step> read(
             Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
-        StepReader.onlyInDonning(fields, part, "trials");
         Value<String> measure =
-                Feeds.feed(
+                Feeds.measure(
                         fields.required("feeds"),
                         List.of(MeasureKind.TIMED_INHALATION),
                         "trials feed",
-                        common.conditions(),
                         known);
+        if (StepReader.isInDonning(fields, part, "trials")) {
+            known.feed(measure, common.conditions());
+        }
         Value<Integer> count = fields.required("trials").whole(1, MOST_TRIALS);
         Value<Quantity> target = target(fields.required("target"));
         Value<Double> tolerance = tolerance(fields.optional("tolerance"));

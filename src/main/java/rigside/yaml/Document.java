@@ -63,19 +63,22 @@ public record Document<T>(Optional<T> value, List<Problem> problems) {
         if (!Characters.check(body, problems)) {
             return new Document<>(Optional.empty(), problems.all());
         }
+        Optional<Tree> whole = Parse.tree(body, problems);
+        if (problems.count() > 0) {
+            problems.bar();
+        }
         Optional<T> value =
-                Parse.tree(body, problems)
-                        .flatMap(
-                                tree ->
-                                        Entry.of(
-                                                        new Spot(
-                                                                problems,
-                                                                tree.line(),
-                                                                tree.column(),
-                                                                "the file"),
-                                                        tree)
-                                                .fields(reader)
-                                                .toOptional());
+                whole.flatMap(
+                        tree ->
+                                Entry.of(
+                                                new Spot(
+                                                        problems,
+                                                        tree.line(),
+                                                        tree.column(),
+                                                        "the file"),
+                                                tree)
+                                        .fields(reader)
+                                        .toOptional());
         return new Document<>(problems.count() == 0 ? value : Optional.empty(), problems.all());
     }
 

@@ -72,7 +72,11 @@ public final class Entry {
                         "write it without a fraction")
                 .must(
                         number -> number >= least && number <= most,
-                        number -> spot.label() + " is " + written(),
+                        number ->
+                                spot.label()
+                                        + " is "
+                                        + written()
+                                        + (number < least ? ", too low" : ", too high"),
                         "write a number from " + least + " to " + most)
                 .map(Double::intValue);
     }
@@ -134,14 +138,14 @@ public final class Entry {
                     "begin each item on a line of its own with '- '");
         }
         int size = items.items().size();
-        if (size < least) {
-            return wrong(spot.label() + " has " + size + " of at least " + least + " items", help);
-        }
         List<T> read = new ArrayList<>();
         for (int i = 0; i < size; i++) {
             Tree item = items.items().get(i);
             String name = "item " + (i + 1) + " of " + spot.label();
             reader.apply(of(spot.at(item, name), item)).toOptional().ifPresent(read::add);
+        }
+        if (size < least) {
+            return wrong(spot.label() + " has " + size + " of at least " + least + " items", help);
         }
         return read.size() == size ? Value.of(spot, List.copyOf(read)) : Value.absent(spot);
     }
@@ -177,7 +181,9 @@ public final class Entry {
             return Value.absent(spot);
         }
         if (!(tree instanceof Tree.Scalar scalar)) {
-            return wrong(spot.label() + " must be " + wanted + ", not " + tree.words(), "");
+            return wrong(
+                    spot.label() + " must be " + wanted + ", not " + tree.words(),
+                    "write " + wanted + " after the colon");
         }
         return scalar.isNothing()
                 ? wrong(

@@ -73,8 +73,10 @@ public final class Fields {
     /**
      * The entry behind a key that decides which other keys there are. Its absence is noted at once,
      * and when it is absent or wrong the other keys are better left alone.
+     *
+     * @param example what could stand there, for the message
      */
-    public Entry deciding(String key) {
+    public Entry deciding(String key, String example) {
         Entry entry = optional(key);
         if (!entry.isGiven()) {
             Optional<Tree.Scalar> misspelt =
@@ -82,7 +84,7 @@ public final class Fields {
                             .filter(given -> Words.nearest(given.text(), List.of(key)).isPresent())
                             .findFirst();
             misspelt.ifPresentOrElse(
-                    given -> noteStranger(given, List.of(key)), () -> noteMissing(key));
+                    given -> noteStranger(given, List.of(key)), () -> noteMissing(key, example));
         }
         return entry;
     }
@@ -115,13 +117,13 @@ public final class Fields {
      */
     public <T> Value<T> make(Supplier<T> maker) {
         noteStrangers();
-        missing.forEach(this::noteMissing);
+        missing.forEach(key -> noteMissing(key, "..."));
         if (!alternatives.isEmpty()) {
             spot.note(
                     "missing key" + inside() + ", one of " + String.join(", ", alternatives),
                     "add a line with one of them");
         }
-        return spot.problems().count() == problemsBefore
+        return spot.problems().count() == problemsBefore && !spot.problems().isBarred()
                 ? Value.of(spot, maker.get())
                 : Value.absent(spot);
     }
@@ -157,8 +159,10 @@ public final class Fields {
                         Words.suggestion(key.text(), known));
     }
 
-    private void noteMissing(String key) {
-        spot.note("missing key '" + key + "'" + inside(), "add a line '" + key + ": ...'");
+    private void noteMissing(String key, String example) {
+        spot.note(
+                "missing key '" + key + "'" + inside(),
+                "add a line '" + key + ": " + example + "'");
     }
 
     private String inside() {

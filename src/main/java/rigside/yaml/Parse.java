@@ -1,16 +1,13 @@
 package rigside.yaml;
 
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.events.AliasEvent;
 import org.yaml.snakeyaml.events.DocumentStartEvent;
 import org.yaml.snakeyaml.events.Event;
@@ -20,6 +17,9 @@ import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceEndEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * From text to tree. The library's events are used rather than its nodes: they come with places
@@ -31,13 +31,13 @@ final class Parse {
     static final int DEEPEST = 20;
 
     private final Problems problems;
-    private final Iterator<Event> events;
+    private final Parser events;
     private Event last;
 
     private Parse(String text, Problems problems) {
         this.problems = problems;
-        this.events = new Yaml(new LoaderOptions()).parse(new StringReader(text)).iterator();
-        this.last = events.next();
+        this.events = new ParserImpl(new StreamReader(text), new LoaderOptions());
+        this.last = events.getEvent();
     }
 
     /** The tree of the text's one document; empty when it cannot be read to its end. */
@@ -68,7 +68,7 @@ final class Parse {
     }
 
     private Event next() {
-        last = events.next();
+        last = events.getEvent();
         return last;
     }
 
@@ -147,7 +147,7 @@ final class Parse {
         String tag = tag(event);
         if (tag != null) {
             note(
-                    Words.quoted(tag) + " names a type",
+                    Words.quoted(tag.replace("tag:yaml.org,2002:", "!!")) + " names a type",
                     "delete it; a text that begins with ! goes in quotes");
         }
         return anchor != null || tag != null;

@@ -8,6 +8,7 @@ import java.util.List;
 final class Problems {
     private final String file;
     private final List<Problem> noted = new ArrayList<>();
+    private boolean barred;
 
     Problems(String file) {
         this.file = file;
@@ -15,6 +16,18 @@ final class Problems {
 
     void note(int line, int column, String what, String help) {
         noted.add(new Problem(file, line, column, what, help));
+    }
+
+    /**
+     * Says that parts of the file are missing from its tree, so that nothing can be built from it;
+     * what is there is still read, for its problems.
+     */
+    void bar() {
+        barred = true;
+    }
+
+    boolean isBarred() {
+        return barred;
     }
 
     int count() {

@@ -103,10 +103,19 @@ final class SyntaxWords {
             Mark at = saying.atStart() ? marked.getContextMark() : null;
             mark = Optional.ofNullable(at == null ? marked.getProblemMark() : at);
         }
-        problems.note(
-                mark.map(Mark::getLine).orElse(0) + 1,
-                mark.map(Mark::getColumn).orElse(0) + 1,
-                saying.what(),
-                saying.help());
+        note(
+                mark.map(Mark::getLine).orElse(0),
+                mark.map(Mark::getColumn).orElse(0),
+                text,
+                saying,
+                problems);
+    }
+
+    /** The library's marks may lie a step behind the end of a text; the problem never does. */
+    private static void note(int line, int column, String text, Saying saying, Problems problems) {
+        String[] lines = text.split("\r\n|\r|\n", -1);
+        int row = Math.min(line, lines.length - 1);
+        int width = lines[row].codePointCount(0, lines[row].length());
+        problems.note(row + 1, Math.min(column, width) + 1, saying.what(), saying.help());
     }
 }

@@ -44,10 +44,7 @@ public final class Words {
         }
         String asked = plain(word);
         return known.stream()
-                .filter(
-                        candidate ->
-                                distance(asked, plain(candidate))
-                                        <= Math.max(1, candidate.length() / 3))
+                .filter(candidate -> isNear(asked, plain(candidate)))
                 .min(Comparator.comparingInt(candidate -> distance(asked, plain(candidate))));
     }
 
@@ -55,6 +52,12 @@ public final class Words {
     public static String suggestion(String word, Collection<String> known) {
         String all = known.isEmpty() ? "" : "known here: " + String.join(", ", known);
         return nearest(word, known).map(near -> "did you mean '" + near + "'?").orElse(all);
+    }
+
+    private static boolean isNear(String asked, String candidate) {
+        int allowed = Math.max(1, candidate.length() / 3);
+        return Math.abs(asked.length() - candidate.length()) <= allowed
+                && distance(asked, candidate) <= allowed;
     }
 
     private static String plain(String word) {

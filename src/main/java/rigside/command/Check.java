@@ -1,0 +1,93 @@
+package rigside.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rigside.protocol.BenchTime;
+import rigside.protocol.Protocol;
+import rigside.protocol.ProtocolReader;
+import rigside.protocol.Read;
+import rigside.yaml.Document;
+
+/** {@code rigside check FILE...}: says whether protocol files can be run, and what they are. */
+@Command(
+        name = "check",
+        description = "Check protocol files and print everything that is wrong with them.")
+final class Check implements Callable<Integer> {
+    private static final int DONE = 0;
+    private static final int INPUT_HAS_PROBLEMS = 1;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Protocol files.")
+    private final List<Path> files = new ArrayList<>();
+
+    @Override
+    public Integer call() {
+        int bad = 0;
+        for (Path file : files) {
+            bad += isClean(file) ? 0 : 1;
+        }
+        return bad == 0 ? DONE : INPUT_HAS_PROBLEMS;
+    }
+
+    private boolean isClean(Path file) {
+        try {
+            Read read = ProtocolReader.read(file.toString(), bytes(file));
+            if (read instanceof Read.Good good) {
+                say(file + ": ok, " + summary(good.protocol()));
+                return true;
+            }
+            ((Read.Bad) read).problems().forEach(problem -> complain(problem.toString()));
+        } catch (IOException e) {
+            complain(file + ": " + words(file, e));
+        }
+        return false;
+    }
+
+    /** The file, or of one that is too large just enough to show that it is. */
+    private static byte[] bytes(Path file) throws IOException {
+        try (InputStream stream = Files.newInputStream(file)) {
+            return stream.readNBytes(Document.MOST_BYTES + 1);
+        }
+    }
+
+    private static String summary(Protocol protocol) {
+        return "'"
+                + protocol.title()
+                + "', "
+                + protocol.conditions().size()
+                + " conditions, a round takes about "
+                + BenchTime.words(BenchTime.round(protocol));
+    }
+
+    private static String words(Path file, IOException fault) {
+        if (fault instanceof NoSuchFileException) {
+            return "there is no such file";
+        }
+        if (fault instanceof AccessDeniedException) {
+            return "the file may not be read; ask its owner";
+        }
+        return Files.isDirectory(file)
+                ? "this is a folder; name the files in it"
+                : "the file cannot be read: " + fault.getMessage();
+    }
+
+    private void say(String line) {
+        spec.commandLine().getOut().println(line);
+    }
+
+    private void complain(String line) {
+        spec.commandLine().getErr().println(line);
+    }
+}

@@ -1,0 +1,132 @@
+package rigside.protocol;
+
+import rigside.protocol.Step.Checklist;
+import rigside.protocol.Step.Countdown;
+import rigside.protocol.Step.Exercise;
+import rigside.protocol.Step.Exercises;
+import rigside.protocol.Step.Form;
+import rigside.protocol.Step.Note;
+import rigside.protocol.Step.Observations;
+import rigside.protocol.Step.Trials;
+
+/**
+ * How long things take at the bench, as far as a protocol tells. Times are in seconds. What has no
+ * length of its own is reckoned with the allowances below: own judgement, no source.
+ */
+public final class BenchTime {
+    private static final double SECONDS_PER_CHECK = 8;
+    private static final double SECONDS_PER_FIELD = 8;
+    private static final double SECONDS_PER_NOTE = 8;
+
+    /** Typing the readings of one exercise. */
+    private static final double SECONDS_PER_READING = 8;
+
+    private BenchTime() {}
+
+    /** One round: a donning of each condition with its trials. */
+    public static double round(Protocol protocol) {
+        return protocol.conditions().stream()
+                .mapToDouble(condition -> donning(protocol, condition.id()))
+                .sum();
+    }
+
+    /**
+     * One donning of a condition with its trials. What the plan states ({@code donning-takes} for
+     * all but the trials, {@code trial-takes} for one trial with its rest) goes before what the
+     * steps add up to.
+     */
+    public static double donning(Protocol protocol, String conditionId) {
+        double rest =
+                protocol.plan()
+                        .donningSeconds()
+                        .orElseGet(() -> sum(protocol, conditionId, BenchTime::withoutTrials));
+        return rest + sum(protocol, conditionId, step -> trials(step, protocol.plan()));
+    }
+
+    /** The steps of a donning whose length is fixed, trials left out: the least it can take. */
+    static double fixed(Protocol protocol, String conditionId) {
+        return sum(
+                protocol,
+                conditionId,
+                step -> {
+                    if (step instanceof Countdown countdown) {
+                        return countdown.seconds();
+                    }
+                    return step instanceof Exercises exercises ? lengths(exercises) : 0;
+                });
+    }
+
+    /** A length of time as people say it: {@code 45 s}, {@code 24 min}, {@code 1 h 5 min}. */
+    public static String words(double seconds) {
+        if (seconds < 90) {
+            return Math.round(seconds) + " s";
+        }
+        long minutes = Math.round(seconds / 60);
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+
+    private static double sum(
+            Protocol protocol,
+            String conditionId,
+            java.util.function.ToDoubleFunction<Step> seconds) {
+        return protocol.donningOf(conditionId).stream().mapToDouble(seconds).sum();
+    }
+
+    private static double lengths(Exercises step) {
+        return step.exercises().stream().mapToDouble(Exercise::seconds).sum();
+    }
+
+    /** A rest stands between trials, so that the last one has none. */
+    private static double trials(Step step, Plan plan) {
+        if (!(step instanceof Trials trials)) {
+            return 0;
+        }
+        if (plan.trialSeconds().isPresent()) {
+            return trials.count() * plan.trialSeconds().getAsDouble();
+        }
+        // Times spread in ratios, so the middle of what is plausible is the geometric one.
+        double breath = Math.sqrt(trials.shortest() * trials.longest());
+        return trials.count() * (trials.leadInSeconds() + breath)
+                + (trials.count() - 1) * trials.restSeconds();
+    }
+
+    private static double withoutTrials(Step step) {
+        return step.match(
+                new Step.Cases<Double>() {
+                    @Override
+                    public Double checklist(Checklist step) {
+                        return step.items().size() * SECONDS_PER_CHECK;
+                    }
+
+                    @Override
+                    public Double form(Form step) {
+                        return step.fields().size() * SECONDS_PER_FIELD;
+                    }
+
+                    @Override
+                    public Double countdown(Countdown step) {
+                        return step.seconds();
+                    }
+
+                    @Override
+                    public Double exercises(Exercises step) {
+                        return lengths(step) + step.exercises().size() * SECONDS_PER_READING;
+                    }
+
+                    @Override
+                    public Double trials(Trials step) {
+                        return 0.0;
+                    }
+
+                    @Override
+                    public Double observations(Observations step) {
+                        return step.fields().size() * SECONDS_PER_FIELD;
+                    }
+
+                    @Override
+                    public Double note(Note step) {
+                        return SECONDS_PER_NOTE;
+                    }
+                });
+    }
+}

@@ -1,0 +1,108 @@
+package rigside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import rigside.yaml.Document;
+
+class CheckTest {
+    private static final String CLEAN =
+            """
+            format: 1
+            title: Disc
+            question: Is it harder to breathe through?
+            cautions: [Stop at once when dizzy]
+            conditions:
+              - {id: a, title: A, specimen: {piece: one, worn-before: 0}}
+              - {id: b, title: B, specimen: {piece: two, worn-before: 0}}
+            measures:
+              - {id: breathing, title: Time, kind: timed-inhalation, compare: ratio, meaningful: 10%}
+            plan: {fewest: 2, most: 2, donning-takes: 7 min, trial-takes: 1 min}
+            donning:
+              - {step: trials, title: Breaths, feeds: breathing, trials: 5, target: 1 inH2O,
+                 rest: 1 min, shortest: 500 ms, longest: 1 min}
+            """;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir Path folder;
+
+    @Test
+    void aCleanFileIsOneLineOnStandardOutput() throws IOException {
+        Path file = Files.writeString(folder.resolve("disc.yaml"), CLEAN);
+        assertEquals(0, run(file));
+        assertEquals(file + ": ok, 'Disc', 2 conditions, a round takes about 24 min\n", lines(out));
+        assertEquals("", lines(err));
+    }
+
+    @Test
+    void everyProblemGoesToStandardErrorWithItsPlace() throws IOException {
+        Path file =
+                Files.writeString(
+                        folder.resolve("disc.yaml"),
+                        CLEAN.replace("title: Disc", "titel: Disc")
+                                .replace("trials: 5", "trials: 0"));
+        assertEquals(1, run(file));
+        assertEquals("", lines(out));
+        assertEquals(
+                file
+                        + ":2:1: unknown key 'titel' in the file\n"
+                        + "    did you mean 'title'?\n"
+                        + file
+                        + ":12:62: 'trials' is 0, too low\n"
+                        + "    write a number from 1 to 50\n",
+                lines(err));
+    }
+
+    @Test
+    void oneBadFileAmongGoodOnesIsEnoughForExitCodeOne() throws IOException {
+        Path good = Files.writeString(folder.resolve("good.yaml"), CLEAN);
+        Path none = folder.resolve("none.yaml");
+        assertEquals(1, run(none, good));
+        assertTrue(lines(out).startsWith(good + ": ok, "), lines(out));
+        assertEquals(none + ": there is no such file\n", lines(err));
+    }
+
+    @Test
+    void aFolderIsSaidToBeOne() {
+        assertEquals(1, run(folder));
+        assertEquals(folder + ": this is a folder; name the files in it\n", lines(err));
+    }
+
+    @Test
+    void aFileTooLargeIsNotReadToItsEnd() throws IOException {
+        Path file = folder.resolve("large.yaml");
+        Files.write(file, new byte[Document.MOST_BYTES * 4]);
+        assertEquals(1, run(file));
+        assertTrue(lines(err).startsWith(file + ":1:1: the file is larger than 256 KiB\n"));
+    }
+
+    @Test
+    void noFileIsWrongUsage() {
+        assertEquals(2, run());
+    }
+
+    private int run(Path... files) {
+        String[] words = new String[files.length];
+        for (int i = 0; i < files.length; i++) {
+            words[i] = files[i].toString();
+        }
+        return new CommandLine(new Check())
+                .setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true))
+                .execute(words);
+    }
+
+    private static String lines(StringWriter writer) {
+        return writer.toString().replace(System.lineSeparator(), "\n");
+    }
+}
