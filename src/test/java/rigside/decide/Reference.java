@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.StreamSupport;
 
@@ -20,11 +21,33 @@ final class Reference {
         }
     }
 
+    /** The rows of a comma-separated file without its header line. */
+    static List<String[]> csv(String file) {
+        try (InputStream in = Reference.class.getResourceAsStream(file)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .map(line -> line.strip().split(",", -1))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The rows of a section held as columns and rows, as numbers; text becomes NaN. */
+    static List<double[]> rows(String file, String section) {
+        return list(read(file).get(section).get("rows")).stream().map(Reference::doubles).toList();
+    }
+
     static double[] doubles(JsonNode array) {
-        return list(array).stream().mapToDouble(JsonNode::doubleValue).toArray();
+        return list(array).stream().mapToDouble(Reference::number).toArray();
     }
 
     static List<JsonNode> list(JsonNode array) {
         return StreamSupport.stream(array.spliterator(), false).toList();
+    }
+
+    private static double number(JsonNode node) {
+        return node.isNumber() ? node.doubleValue() : Double.NaN;
     }
 }
