@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,67 +41,53 @@ public final class Journal implements AutoCloseable {
     }
 
     /**
-     * A new session in a new folder below {@code sessions}, which is made if need be. Its first
-     * event is on disk when this returns; when it throws, no folder is left.
+     * A new session in a new folder below {@code sessions}, which is made if need be: {@code
+     * 2026-11-25-0916-disc}. Its first event is still to be appended; closed before that, no folder
+     * is left.
      *
-     * @throws NotOpened if the folder cannot be made or written
-     * @throws rigside.session.DoesNotApply if the protocol cannot be read
+     * @param protocolName the protocol's file name, for the name of the folder
+     * @param wall the wall clock now, for the name of the folder
+     * @throws NotOpened if the folder cannot be made
      */
-    public static Journal create(Path sessions, Event.SessionOpened opened, Stamp stamp)
+    public static Journal create(Path sessions, String protocolName, ZonedDateTime wall)
             throws NotOpened {
-        return create(sessions, opened, stamp, Disk::open);
+        return create(sessions, protocolName, wall, Disk::open);
     }
 
     static Journal create(
-            Path sessions, Event.SessionOpened opened, Stamp stamp, Disk.Opener opener)
+            Path sessions, String protocolName, ZonedDateTime wall, Disk.Opener opener)
             throws NotOpened {
-        Evolve.step(State.START, opened, stamp.at());
-        Path folder;
         try {
-            folder = SessionFolder.create(sessions, stamp.wall(), opened.protocolName());
-        } catch (IOException trouble) {
-            throw cannotBeMade(sessions, Trouble.words(trouble), trouble);
-        }
-        try {
-            Journal journal = begin(folder, opener);
-            journal.appendFirst(opened, stamp);
-            SessionFolder.force(folder);
+            Path folder = SessionFolder.create(sessions, wall, protocolName);
             SessionFolder.force(sessions);
-            return journal;
-        } catch (IOException | NotWritten trouble) {
-            SessionFolder.remove(folder);
-            String why =
-                    trouble instanceof IOException io ? Trouble.words(io) : trouble.getMessage();
-            throw cannotBeMade(sessions, why, trouble);
+            return begin(folder, opener);
+        } catch (IOException trouble) {
+            throw cannotBeMade(sessions, trouble);
         }
     }
 
     private static Journal begin(Path folder, Disk.Opener opener) throws IOException {
-        Path file = Files.createFile(folder.resolve(JournalReader.FILE));
         FolderLock lock =
                 FolderLock.claim(folder)
-                        .orElseThrow(() -> new IOException("another program took the new folder"));
-        Reading nothing = new Reading(file, List.of(), State.START, Optional.empty(), List.of());
-        return new Journal(folder, lock, new JournalFile(file, 0, opener), nothing);
-    }
-
-    private void appendFirst(Event.SessionOpened opened, Stamp stamp) throws NotWritten {
-        boolean written = false;
+                        .orElseThrow(() -> new IOException("the new folder is taken already"));
+        Path file = folder.resolve(JournalReader.FILE);
+        Reading none = new Reading(file, List.of(), State.START, Optional.empty(), List.of());
+        Journal journal = new Journal(folder, lock, new JournalFile(file, 0, opener), none);
         try {
-            append(List.of(opened), stamp);
-            written = true;
-        } finally {
-            if (!written) {
-                close();
-            }
+            Files.createFile(file);
+            SessionFolder.force(folder);
+            return journal;
+        } catch (IOException trouble) {
+            journal.close();
+            throw trouble;
         }
     }
 
-    private static NotOpened cannotBeMade(Path sessions, String why, Exception cause) {
+    private static NotOpened cannotBeMade(Path sessions, IOException trouble) {
         return new NotOpened(
-                "no session can be started in '" + sessions + "': " + why,
+                "no session can be started in '" + sessions + "': " + Trouble.words(trouble),
                 "mend that, or choose another folder for the sessions",
-                cause);
+                trouble);
     }
 
     /**
@@ -248,7 +235,10 @@ public final class Journal implements AutoCloseable {
         return torn;
     }
 
-    /** Gives the folder free. What was appended is on disk already. */
+    /**
+     * Gives the folder free. What was appended is on disk already; when nothing ever was, the
+     * folder goes.
+     */
     @Override
     public void close() {
         if (closed) {
@@ -257,6 +247,9 @@ public final class Journal implements AutoCloseable {
         closed = true;
         release(file);
         release(lock);
+        if (events.isEmpty()) {
+            SessionFolder.remove(folder);
+        }
     }
 
     /** A failure harms nothing here: all that was appended is on disk. */

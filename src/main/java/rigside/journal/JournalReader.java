@@ -92,10 +92,9 @@ public final class JournalReader {
             try {
                 add(line, object.orElseThrow(() -> new Unreadable("not a line of a journal")));
             } catch (Unreadable unreadable) {
-                String help = unreadable.help().isEmpty() ? LEFT_AS_IT_IS : unreadable.help();
-                return damaged(line, unreadable.getMessage(), help);
+                return damaged(line, unreadable.getMessage(), unreadable.help());
             } catch (DoesNotApply doesNotApply) {
-                return damaged(line, doesNotApply.getMessage(), LEFT_AS_IT_IS);
+                return damaged(line, doesNotApply.getMessage(), "");
             }
             from = end + 1;
         }
@@ -151,7 +150,8 @@ public final class JournalReader {
     }
 
     private Reading damaged(int line, String what, String help) {
-        return reading(Optional.empty(), List.of(new Damage(name, line, what, help)));
+        String advice = help.isEmpty() && line > 1 ? LEFT_AS_IT_IS : help;
+        return reading(Optional.empty(), List.of(new Damage(name, line, what, advice)));
     }
 
     private Reading reading(Optional<TornLine> torn, List<Damage> damage) {
