@@ -1,5 +1,6 @@
 package rigside.protocol;
 
+import java.util.function.ToDoubleFunction;
 import rigside.protocol.Step.Checklist;
 import rigside.protocol.Step.Countdown;
 import rigside.protocol.Step.Exercise;
@@ -66,9 +67,7 @@ public final class BenchTime {
     }
 
     private static double sum(
-            Protocol protocol,
-            String conditionId,
-            java.util.function.ToDoubleFunction<Step> seconds) {
+            Protocol protocol, String conditionId, ToDoubleFunction<Step> seconds) {
         return protocol.donningOf(conditionId).stream().mapToDouble(seconds).sum();
     }
 

@@ -46,19 +46,19 @@ final class ExerciseReader {
     private static Value<Window> window(Entry entry, Value<Double> exerciseSeconds) {
         Value<String> text = entry.line();
         return RangeText.read(text, Dimension.TIME, EXAMPLE)
-                .map(range -> new Window(range.from().si(), range.to().si()))
                 .must(
-                        window -> window.from() >= 0,
-                        window -> text.label() + " begins before the exercise does",
+                        range -> range.from().value() >= 0,
+                        range -> text.label() + " begins before the exercise does",
                         "count its seconds from the start of the exercise, such as '0 to 10 s'")
                 .must(
-                        window -> window.from() < window.to(),
-                        window ->
+                        range -> range.from().si() < range.to().si(),
+                        range ->
                                 text.label()
                                         + " is '"
                                         + text.get()
                                         + "', its end not after its start",
                         "write the earlier second first, such as '" + EXAMPLE + "'")
+                .map(range -> new Window(range.from().si(), range.to().si()))
                 .must(
                         window ->
                                 !exerciseSeconds.isPresent()

@@ -33,8 +33,9 @@ final class ExercisesReader {
         Entry list = fields.required("exercises");
         Value<List<Exercise>> exercises =
                 list.list(1, "write at least one exercise", ExerciseReader::read);
-        Value<Unit> unit = unit(fields.optional("unit"), Dimension.CONCENTRATION);
-        Value<Unit> pressureUnit = unit(fields.optional("pressure-unit"), Dimension.PRESSURE);
+        Value<Unit> unit = UnitText.unit(fields.optional("unit"), Dimension.CONCENTRATION);
+        Value<Unit> pressureUnit =
+                UnitText.unit(fields.optional("pressure-unit"), Dimension.PRESSURE);
         Value<Entering> entering = fields.optional("entering").oneOf(Entering.class);
         Optional<String> fitFactor = ofKind(MeasureKind.FIT_FACTOR, feeds, known);
         Optional<String> pressure = ofKind(MeasureKind.PRESSURE_TRACE, feeds, known);
@@ -72,10 +73,6 @@ final class ExercisesReader {
 
     private static boolean kindsAreKnown(Value<List<String>> feeds, Known known) {
         return feeds.isPresent() && known.kinds.keySet().containsAll(feeds.get());
-    }
-
-    private static Value<Unit> unit(Entry entry, Dimension dimension) {
-        return QuantityText.unit(entry, dimension);
     }
 
     private static Optional<String> ofKind(

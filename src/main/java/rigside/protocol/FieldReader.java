@@ -45,7 +45,7 @@ final class FieldReader {
     private static Value<? extends Field.Answer> answer(Fields fields, String way) {
         Entry entry = way.isEmpty() ? fields.optional("unit") : fields.optional(way);
         if (way.equals("unit") || way.isEmpty()) {
-            return numeric(fields, QuantityText.unit(entry));
+            return numeric(fields, UnitText.unit(entry));
         }
         for (String limit : List.of("from", "to")) {
             fields.refused(limit, "is for numbers only", "delete it, or give a 'unit'");

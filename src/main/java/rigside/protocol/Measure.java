@@ -11,8 +11,9 @@ import rigside.measure.Unit;
  * @param title the words shown
  * @param kind how it is computed
  * @param unit the unit it is shown in
- * @param resolution the smallest step the value can show, in {@code unit}; spreads below it are
- *     rounding
+ * @param resolution the smallest step the value can show, in {@code unit}, above 0; spreads below
+ *     it are rounding. Unless the file says it: 1 for a fit factor, 0.01 s for a timed inhalation,
+ *     1 Pa for a pressure; of a typed number the file always says it
  * @param compared how conditions are compared by it; empty when it is only recorded
  */
 public record Measure(
@@ -121,6 +122,13 @@ public record Measure(
             Matters matters,
             boolean decides,
             OptionalDouble expectedSpread) {
+        public Compared {
+            if (!(bandLow < 0 && bandHigh > 0)) {
+                throw new IllegalArgumentException(
+                        "band " + bandLow + " to " + bandHigh + ", must hold 0 inside");
+            }
+        }
+
         /** What is taken of two values. */
         public enum Scale {
             RATIO,

@@ -1,5 +1,6 @@
 package rigside.protocol;
 
+import java.util.Locale;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 
@@ -28,6 +29,6 @@ enum MeasureKind {
 
     /** As a file writes it. */
     String word() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -62,14 +62,14 @@ final class MeasureReader {
 
     private static Value<Unit> unit(Fields fields, MeasureKind kind) {
         if (kind == MeasureKind.TYPED_NUMBER) {
-            return QuantityText.unit(fields.required("unit"));
+            return UnitText.unit(fields.required("unit"));
         }
         if (kind == MeasureKind.FIT_FACTOR) {
             fields.refused("unit", "has no place here", "delete it: a fit factor has no unit");
             return fields.value(Unit.ONE);
         }
         Entry entry = fields.optional("unit");
-        return entry.isGiven() ? QuantityText.unit(entry, kind.dimension) : fields.value(kind.unit);
+        return entry.isGiven() ? UnitText.unit(entry, kind.dimension) : fields.value(kind.unit);
     }
 
     private static Value<Double> resolution(Fields fields, MeasureKind kind, Value<Unit> unit) {

@@ -31,6 +31,19 @@ public record Plan(
         boolean sharedOverMeasures,
         OptionalDouble donningSeconds,
         OptionalDouble trialSeconds) {
+    public Plan {
+        if (fewest < 2 || most < fewest) {
+            throw new IllegalArgumentException(
+                    "rounds " + fewest + " to " + most + ", must be 2 or more and rising");
+        }
+        if (!(confidence > 0.5 && confidence < 1)) {
+            throw new IllegalArgumentException(
+                    "confidence " + confidence + ", must be in (0.5, 1)");
+        }
+        if (!(exponent > 0)) {
+            throw new IllegalArgumentException("exponent " + exponent + ", must be above 0");
+        }
+    }
 
     /**
      * The default power of the error-spending function; design evidence: settles most per round for

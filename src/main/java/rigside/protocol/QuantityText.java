@@ -1,9 +1,5 @@
 package rigside.protocol;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import rigside.measure.Dimension;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
@@ -11,43 +7,11 @@ import rigside.measure.Unit;
 import rigside.yaml.Amount;
 import rigside.yaml.Entry;
 import rigside.yaml.Value;
-import rigside.yaml.Words;
 
 /** Quantities as a protocol writes them: a number and its unit in one text, {@code 90 s}. */
 final class QuantityText {
     /** No single wait, trial or exercise at a bench lasts longer; a larger one is a slip. */
     private static final double LONGEST_SECONDS = 24 * 3600;
-
-    /** Spellings people use that no edit distance finds. */
-    private static final Map<String, Unit> MEANT =
-            Map.ofEntries(
-                    Map.entry("sec", Unit.SECOND),
-                    Map.entry("secs", Unit.SECOND),
-                    Map.entry("second", Unit.SECOND),
-                    Map.entry("seconds", Unit.SECOND),
-                    Map.entry("m", Unit.MINUTE),
-                    Map.entry("mins", Unit.MINUTE),
-                    Map.entry("minute", Unit.MINUTE),
-                    Map.entry("minutes", Unit.MINUTE),
-                    Map.entry("hour", Unit.HOUR),
-                    Map.entry("hours", Unit.HOUR),
-                    Map.entry("percent", Unit.PERCENT),
-                    Map.entry("per cent", Unit.PERCENT),
-                    Map.entry("pascal", Unit.PASCAL),
-                    Map.entry("inh20", Unit.INCH_OF_WATER),
-                    Map.entry("inwc", Unit.INCH_OF_WATER),
-                    Map.entry("mmh20", Unit.MILLIMETRE_OF_WATER),
-                    Map.entry("cmh20", Unit.CENTIMETRE_OF_WATER),
-                    Map.entry("/cc", Unit.PER_CUBIC_CENTIMETRE),
-                    Map.entry("/ccm", Unit.PER_CUBIC_CENTIMETRE),
-                    Map.entry("1/cm3", Unit.PER_CUBIC_CENTIMETRE),
-                    Map.entry("#/cm3", Unit.PER_CUBIC_CENTIMETRE),
-                    Map.entry("cm-3", Unit.PER_CUBIC_CENTIMETRE),
-                    Map.entry("c", Unit.DEGREE_CELSIUS),
-                    Map.entry("\u00b0c", Unit.DEGREE_CELSIUS),
-                    Map.entry("lpm", Unit.LITRE_PER_MINUTE),
-                    Map.entry("litre", Unit.LITRE),
-                    Map.entry("litres", Unit.LITRE));
 
     private QuantityText() {}
 
@@ -56,7 +20,7 @@ final class QuantityText {
         return Amount.read(text, example(dimension))
                 .then(
                         amount ->
-                                unit(text, amount.unit(), dimension)
+                                UnitText.after(text, amount.unit(), dimension)
                                         .map(unit -> new Quantity(amount.number(), unit)));
     }
 
@@ -94,39 +58,6 @@ final class QuantityText {
         return difference.unit() == unit ? difference.value() : unit.fromSi(si + unit.toSi(0));
     }
 
-    /** A unit standing alone; {@code none} is the unit of a plain number. */
-    static Value<Unit> unit(Entry entry) {
-        Value<String> text = entry.line();
-        return text.then(
-                symbol ->
-                        symbol.equals("none")
-                                ? text.map(none -> Unit.ONE)
-                                : Unit.of(symbol)
-                                        .map(unit -> text.map(same -> unit))
-                                        .orElseGet(
-                                                () ->
-                                                        text.wrong(
-                                                                "unknown unit "
-                                                                        + Words.quoted(symbol),
-                                                                cure(symbol, allSymbols()))));
-    }
-
-    /** A unit standing alone that must measure one dimension. */
-    static Value<Unit> unit(Entry entry, Dimension dimension) {
-        Value<Unit> unit = unit(entry);
-        return unit.must(
-                known -> known.dimension() == dimension,
-                known ->
-                        unit.label()
-                                + " is '"
-                                + known.symbol()
-                                + "', "
-                                + known.dimension().words()
-                                + ", must be "
-                                + dimension.words(),
-                "write one of " + String.join(", ", Unit.symbols(dimension)));
-    }
-
     /** What a quantity of a dimension could look like, for messages. */
     static String example(Dimension dimension) {
         return switch (dimension) {
@@ -136,48 +67,6 @@ final class QuantityText {
             case NUMBER -> "10 %";
             default -> "5 " + Unit.symbols(dimension).get(0);
         };
-    }
-
-    private static Value<Unit> unit(Value<String> text, String symbol, Dimension dimension) {
-        Optional<Unit> known = Unit.of(symbol);
-        if (known.isEmpty()) {
-            return text.wrong(
-                    "unknown unit " + Words.quoted(symbol) + " in " + text.label(),
-                    cure(symbol, Unit.symbols(dimension)));
-        }
-        return text.map(same -> known.get())
-                .must(
-                        unit -> unit.dimension() == dimension,
-                        unit ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", "
-                                        + unit.dimension().words()
-                                        + ", must be "
-                                        + dimension.words(),
-                        symbol.isEmpty()
-                                ? "write its unit too, such as '" + example(dimension) + "'"
-                                : "write for example '" + example(dimension) + "'");
-    }
-
-    private static String cure(String symbol, List<String> candidates) {
-        String lower = symbol.toLowerCase(Locale.ROOT);
-        return Optional.ofNullable(MEANT.get(lower))
-                .map(Unit::symbol)
-                .or(
-                        () ->
-                                candidates.stream()
-                                        .filter(known -> known.equalsIgnoreCase(symbol))
-                                        .findFirst())
-                .map(near -> "did you mean '" + near + "'?")
-                .orElse("known units: " + String.join(", ", candidates));
-    }
-
-    private static List<String> allSymbols() {
-        return java.util.Arrays.stream(Dimension.values())
-                .flatMap(dimension -> Unit.symbols(dimension).stream())
-                .toList();
     }
 
     /** A number as shown in messages. */

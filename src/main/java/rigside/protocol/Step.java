@@ -179,7 +179,18 @@ public sealed interface Step {
      * @param from its start, 0 or more
      * @param to its end, after {@code from}
      */
-    record Window(double from, double to) {}
+    record Window(double from, double to) {
+        public Window {
+            if (!(from >= 0 && to > from)) {
+                throw new IllegalArgumentException(
+                        "window "
+                                + from
+                                + " to "
+                                + to
+                                + " s, must begin at 0 or later and end after");
+            }
+        }
+    }
 
     /**
      * Repeated timed inhalations.

@@ -81,7 +81,7 @@ public final class Entry {
                 .map(Double::intValue);
     }
 
-    /** Yes or no; JSON's true and false are read as well. */
+    /** Yes or no; JSON's own words for them, true and false, are read as well. */
     public Value<Boolean> yesOrNo() {
         return line().then(
                         word ->
@@ -89,12 +89,11 @@ public final class Entry {
                                     case "yes", "true" -> Value.of(spot, true);
                                     case "no", "false" -> Value.of(spot, false);
                                     default ->
-                                            Value.<Boolean>absent(spot)
-                                                    .wrong(
-                                                            spot.label()
-                                                                    + " must be yes or no, not "
-                                                                    + Words.quoted(word),
-                                                            "write yes or no");
+                                            this.<Boolean>wrong(
+                                                    spot.label()
+                                                            + " must be yes or no, not "
+                                                            + Words.quoted(word),
+                                                    "write yes or no");
                                 });
     }
 
@@ -104,13 +103,12 @@ public final class Entry {
                         word ->
                                 meanings.containsKey(word)
                                         ? Value.of(spot, meanings.get(word))
-                                        : Value.<T>absent(spot)
-                                                .wrong(
-                                                        "unknown word "
-                                                                + Words.quoted(word)
-                                                                + " for "
-                                                                + spot.label(),
-                                                        Words.suggestion(word, meanings.keySet())));
+                                        : this.<T>wrong(
+                                                "unknown word "
+                                                        + Words.quoted(word)
+                                                        + " for "
+                                                        + spot.label(),
+                                                Words.suggestion(word, meanings.keySet())));
     }
 
     /** One constant of an enum, written in lower case with hyphens. */
