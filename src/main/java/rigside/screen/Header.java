@@ -71,7 +71,7 @@ record Header(View view, int columns) {
     private Line worn(int round, String condition) {
         Plan plan = view.state().protocol().plan();
         return Line.of(" round " + round)
-                .plus(Tone.QUIET, " of " + plan.fewest() + " to " + plan.most() + "   ")
+                .plus(Tone.QUIET, " (plan: " + plan.fewest() + " to " + plan.most() + ")   ")
                 .plus(Tone.STRONG, title(view.state(), condition));
     }
 
@@ -81,7 +81,7 @@ record Header(View view, int columns) {
 
     /** A rule, heavy as far as this part has come, with the step's place and title in it. */
     private Line course() {
-        Optional<Place> place = Places.of(view.state().activity());
+        Optional<Place> place = Places.of(view.state());
         if (place.isEmpty()) {
             return Line.of(Tone.QUIET, view.glyphs().light().repeat(columns));
         }
@@ -95,7 +95,10 @@ record Header(View view, int columns) {
                         + "  "
                         + Procedure.step(view.state(), place.get()).title()
                         + " ";
-        int done = Math.min(columns - 4, columns * (at - 1) / Math.max(1, steps.size()));
+        int done =
+                Math.min(
+                        columns * (at - 1) / Math.max(1, steps.size()),
+                        columns - 2 - Clean.width(Clean.text(words)));
         Line head =
                 Line.of(view.glyphs().heavy().repeat(Math.max(1, done)))
                         .plus(Tone.STRONG, words)

@@ -88,6 +88,13 @@ record Line(List<Span> spans) {
         return new Line(kept);
     }
 
+    /** One block below the other. */
+    static List<Line> stacked(List<Line> first, List<Line> second) {
+        List<Line> lines = new ArrayList<>(first);
+        lines.addAll(second);
+        return List.copyOf(lines);
+    }
+
     /** Two blocks side by side; the right one begins at {@code column}. */
     static List<Line> beside(List<Line> left, int column, List<Line> right, String sign) {
         List<Line> lines = new ArrayList<>();

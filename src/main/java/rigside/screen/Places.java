@@ -3,12 +3,13 @@ package rigside.screen;
 import java.util.Optional;
 import rigside.session.Activity;
 import rigside.session.Place;
+import rigside.session.State;
 
-/** The step an activity belongs to, if it belongs to one. */
-record Places() implements Activity.Cases<Optional<Place>> {
+/** The step that is going on, if one is. */
+record Places(State state) implements Activity.Cases<Optional<Place>> {
 
-    static Optional<Place> of(Activity activity) {
-        return activity.match(new Places());
+    static Optional<Place> of(State state) {
+        return state.activity().match(new Places(state));
     }
 
     @Override
@@ -63,7 +64,7 @@ record Places() implements Activity.Cases<Optional<Place>> {
 
     @Override
     public Optional<Place> voidAsked(Activity.VoidAsked activity) {
-        return Optional.empty();
+        return state.captured().entry(activity.entry()).map(entry -> entry.slot().place());
     }
 
     @Override

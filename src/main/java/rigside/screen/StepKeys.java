@@ -18,6 +18,9 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         Activity activity = view.state().activity();
         List<Key> all = new ArrayList<>(PageKeys.stop(view));
         all.addAll(activity.match(keys));
+        if (scrolls(activity)) {
+            all.addAll(PageKeys.scroll("scroll"));
+        }
         all.addAll(isTimed(activity) ? keys.whileTimed() : keys.beside(activity));
         return List.copyOf(all);
     }
@@ -25,6 +28,15 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     /** A lead-in or a pull: a stray letter must not end it. */
     static boolean isTimed(Activity activity) {
         return activity instanceof Activity.LeadIn || activity instanceof Activity.Pulling;
+    }
+
+    /** Whether the step may be longer than the window, and so scrolls. */
+    static boolean scrolls(Activity activity) {
+        return activity instanceof Activity.Cautions
+                || activity instanceof Activity.Reading
+                || activity instanceof Activity.Recommended
+                || activity instanceof Activity.Closing
+                || activity instanceof Activity.Closed;
     }
 
     private List<Key> whileTimed() {
@@ -71,7 +83,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> cautions(Activity.Cautions activity) {
-        return scrolling(enter("read and understood"));
+        return List.of(enter("read and understood"));
     }
 
     @Override
@@ -149,7 +161,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> reading(Activity.Reading activity) {
-        return scrolling(enter("go on"));
+        return List.of(enter("go on"));
     }
 
     @Override
@@ -193,12 +205,6 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     private List<Key> yesOrNo(String yes, String no) {
         return List.of(letters().key('y', yes, Action.YES), letters().key('n', no, Action.NO));
-    }
-
-    private static List<Key> scrolling(Key first) {
-        List<Key> keys = new ArrayList<>(List.of(first));
-        keys.addAll(PageKeys.scroll("scroll"));
-        return keys;
     }
 
     private Lettered letters() {

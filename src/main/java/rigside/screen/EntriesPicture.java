@@ -1,0 +1,90 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.session.Donning;
+import rigside.session.Entry;
+import rigside.session.Slot;
+import rigside.session.Source;
+
+/** All entries and donnings, one line each, to strike out what was wrong. */
+record EntriesPicture(Scene scene) {
+
+    static List<Line> of(Scene scene) {
+        return new EntriesPicture(scene).lines();
+    }
+
+    private List<Line> lines() {
+        List<Listing.Row> rows = Listing.of(scene.state());
+        List<Line> lines = new ArrayList<>();
+        for (int at = 0; at < rows.size(); at++) {
+            boolean chosen = at == scene.view().selected();
+            Line line =
+                    rows.get(at) instanceof Listing.Row.OfDonning donning
+                            ? donning(donning.donning())
+                            : entry(((Listing.Row.OfEntry) rows.get(at)).entry());
+            Line signed =
+                    Line.of(chosen ? scene.signs().here() + " " : "  ")
+                            .plus(line)
+                            .cut(scene.columns(), scene.signs().cut());
+            lines.add(
+                    chosen
+                            ? signed.in(Tone.INVERSE).padded(scene.columns(), Tone.INVERSE)
+                            : signed);
+        }
+        return rows.isEmpty() ? List.of(Line.of("Nothing is captured yet.")) : List.copyOf(lines);
+    }
+
+    private Line donning(Donning donning) {
+        String outcome =
+                switch (donning.outcome()) {
+                    case OPEN -> "going on";
+                    case COMPLETE -> "complete";
+                    case ABANDONED -> "ABANDONED: " + donning.reason();
+                    case STRUCK -> "STRUCK OUT: " + donning.reason();
+                };
+        return Line.of(
+                        Tone.STRONG,
+                        "donning "
+                                + donning.number()
+                                + ", round "
+                                + donning.round()
+                                + "  "
+                                + Header.title(scene.state(), donning.condition()))
+                .plus("  " + outcome);
+    }
+
+    private Line entry(Entry entry) {
+        String value = isOut(entry) ? entry.value().toString() : "(concealed)";
+        Line line =
+                Line.of(String.format("  %4d  ", entry.number()))
+                        .plus(Tone.STRONG, String.format("%-16s ", value))
+                        .plus(SlotWords.of(scene.state(), entry.slot()))
+                        .plus(Tone.QUIET, "  " + source(entry.source()));
+        return entry.struck()
+                .map(
+                        struck ->
+                                Line.of(String.format("  %4d  ", entry.number()))
+                                        .plus(Tone.WARN, "STRUCK OUT " + value)
+                                        .plus(": " + struck.reason() + "; ")
+                                        .plus(SlotWords.of(scene.state(), entry.slot())))
+                .orElse(line);
+    }
+
+    /** What the tester typed is no secret; what the rig gave may be. */
+    private boolean isOut(Entry entry) {
+        if (entry.slot() instanceof Slot.Trial) {
+            return scene.view().shown().trialClock();
+        }
+        return entry.source() == Source.TYPED || scene.view().shown().result();
+    }
+
+    private static String source(Source source) {
+        return switch (source) {
+            case TYPED -> "typed";
+            case TIMED -> "timed";
+            case INSTRUMENT -> "from the instrument";
+            case SIMULATED -> "invented";
+        };
+    }
+}

@@ -1,0 +1,93 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.analysis.DonningValue;
+import rigside.analysis.Level;
+import rigside.analysis.Part;
+import rigside.protocol.Step;
+
+/** All exercises of a step: done, now, to come, with the fit factor of each once it is out. */
+final class FitList {
+    private FitList() {}
+
+    /**
+     * The list.
+     *
+     * @param now the exercise that is meant now, from 0
+     */
+    static List<Line> of(Scene scene, Step.Exercises step, int now) {
+        Optional<DonningValue> value = step.fitFactor().flatMap(scene::open);
+        int width =
+                Math.min(
+                        scene.columns() - 26,
+                        step.exercises().stream()
+                                .mapToInt(each -> Clean.width(Clean.text(each.title())))
+                                .max()
+                                .orElse(0));
+        List<Line> lines = new ArrayList<>();
+        for (int at = 0; at < step.exercises().size(); at++) {
+            Line name =
+                    Line.of(at == now ? Tone.STRONG : Tone.PLAIN, step.exercises().get(at).title());
+            lines.add(
+                    sign(scene.signs(), at, now)
+                            .plus(name.cut(width, scene.signs().cut()).padded(width, Tone.PLAIN))
+                            .plus("  ")
+                            .plus(fit(value, at)));
+        }
+        overall(scene, step, value).ifPresent(lines::add);
+        return List.copyOf(lines);
+    }
+
+    private static Line sign(Glyphs signs, int at, int now) {
+        String number = String.format("%2d ", at + 1);
+        if (at < now) {
+            return Line.of(Tone.GOOD, signs.tick()).plus(number);
+        }
+        return at == now
+                ? Line.of(Tone.STRONG, signs.here()).plus(Tone.STRONG, number)
+                : Line.of(Tone.QUIET, signs.dot()).plus(number);
+    }
+
+    /** What an exercise gave, where it may be seen. */
+    static Optional<Part> part(Scene scene, Step.Exercises step, int at) {
+        return part(step.fitFactor().flatMap(scene::open), at);
+    }
+
+    private static Optional<Part> part(Optional<DonningValue> value, int at) {
+        List<Part> parts = value.map(DonningValue::parts).orElse(List.of());
+        return at >= 0 && at < parts.size() ? Optional.of(parts.get(at)) : Optional.empty();
+    }
+
+    private static Line fit(Optional<DonningValue> value, int at) {
+        return part(value, at)
+                .filter(part -> part.value().isPresent())
+                .map(FitList::fit)
+                .orElse(Line.BLANK);
+    }
+
+    private static Line fit(Part part) {
+        Line line = Line.of("fit factor ").plus(Tone.STRONG, Scene.value(part));
+        String remark =
+                part.level() == Level.MISSED
+                        ? "  below the level"
+                        : part.counted() ? "" : "  not counted";
+        return line.plus(Tone.WARN, remark);
+    }
+
+    private static Optional<Line> overall(
+            Scene scene, Step.Exercises step, Optional<DonningValue> value) {
+        if (step.fitFactor().isPresent() && !scene.view().shown().result()) {
+            return Optional.of(Line.of(Tone.QUIET, "  " + scene.view().shown().concealed()));
+        }
+        return value.filter(each -> each.value().isPresent())
+                .map(
+                        each ->
+                                Line.of("  so far overall ")
+                                        .plus(
+                                                Tone.STRONG,
+                                                (each.bounded() ? ">= " : "")
+                                                        + Figures.three(each.value())));
+    }
+}

@@ -1,0 +1,65 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The protocols to start from, and below them the sessions. */
+record HomeLists(HomeView view, int columns, Glyphs signs) {
+
+    private static final int ROUND = 22;
+
+    /** The lists with the selected line in sight. */
+    List<Line> lines(int room) {
+        List<Line> lines = new ArrayList<>();
+        int chosen = 0;
+        lines.add(heading("Start from a protocol", view.protocols().size()));
+        for (int at = 0; at < view.protocols().size(); at++) {
+            chosen = at == view.selected() ? lines.size() : chosen;
+            lines.add(row(at, protocol(view.protocols().get(at))));
+        }
+        lines.add(Line.BLANK);
+        lines.add(heading("Sessions", view.sessions().size()));
+        for (int at = 0; at < view.sessions().size(); at++) {
+            int number = view.protocols().size() + at;
+            chosen = number == view.selected() ? lines.size() : chosen;
+            lines.add(row(number, session(view.sessions().get(at))));
+        }
+        int from = Math.max(0, Math.min(chosen - room / 2, lines.size() - room));
+        return List.copyOf(lines.subList(from, Math.min(lines.size(), from + room)));
+    }
+
+    private static Line heading(String words, int count) {
+        return Line.of(Tone.STRONG, " " + words).plus(Tone.QUIET, count == 0 ? "   none yet" : "");
+    }
+
+    private Line row(int number, Line what) {
+        boolean chosen = number == view.selected();
+        Line line =
+                Line.of(chosen ? " " + signs.here() + " " : "   ")
+                        .plus(what)
+                        .cut(columns - 1, signs.cut());
+        return chosen ? line.in(Tone.INVERSE).padded(columns - 1, Tone.INVERSE) : line;
+    }
+
+    private Line protocol(HomeView.ProtocolItem item) {
+        String title = item.title().isEmpty() ? item.name() : item.title();
+        Line name = Line.of(title).cut(columns - ROUND - 5, signs.cut());
+        Line right =
+                item.problems() == 0
+                        ? Line.of(Tone.QUIET, item.round())
+                        : Line.of(Tone.WARN, "! " + Texts.count(item.problems(), "problem"));
+        return name.padded(columns - ROUND - 4, Tone.PLAIN).plus(right);
+    }
+
+    private Line session(HomeView.SessionItem item) {
+        String sign = item.open() ? "open  " : "done  ";
+        Line name =
+                Line.of(item.open() ? Tone.STRONG : Tone.QUIET, sign)
+                        .plus(item.when() + "  ")
+                        .plus(item.title());
+        int right = Math.max(ROUND, Clean.width(Clean.text(item.state())) + 1);
+        return name.cut(columns - right - 5, signs.cut())
+                .padded(columns - right - 4, Tone.PLAIN)
+                .plus(item.state());
+    }
+}

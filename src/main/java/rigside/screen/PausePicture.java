@@ -1,0 +1,114 @@
+package rigside.screen;
+
+import java.util.List;
+import rigside.protocol.Condition;
+import rigside.session.Activity;
+import rigside.session.Donning;
+
+/** Between donnings, at the end, and when everything stands still. */
+record PausePicture(Scene scene) {
+
+    List<Line> nextDonning(Activity.NextDonning next) {
+        Condition condition = scene.state().protocol().condition(next.condition()).orElseThrow();
+        int worn =
+                condition.specimen().wornBefore()
+                        + (int)
+                                scene.state().course().donnings().stream()
+                                        .filter(each -> each.condition().equals(next.condition()))
+                                        .count();
+        return Scene.stack(
+                List.of(
+                        Line.of("Next to put on")
+                                .plus(
+                                        Tone.QUIET,
+                                        ", turn " + next.turn() + " of round " + next.round())),
+                scene.big(condition.title()),
+                Wrap.hanging(
+                        Line.of("specimen: "),
+                        Tone.STRONG,
+                        condition.specimen().piece() + ", put on before: " + Texts.times(worn),
+                        scene.columns()),
+                scene.strong("[Enter] when you are about to put it on."),
+                LastResults.of(scene));
+    }
+
+    List<Line> donningDone(Activity.DonningDone activity) {
+        String number = "donning " + activity.donning();
+        return Scene.stack(
+                scene.big("Donning done"),
+                scene.strong("[Enter] completes " + number + "; then take the mask off."),
+                scene.wrapped(
+                        "Until then the last entry can be undone. Nothing more is asked while the"
+                                + " mask is on."),
+                LastResults.of(scene));
+    }
+
+    List<Line> recommended(Activity.Recommended activity) {
+        boolean enough = scene.view().shown().enough();
+        return Scene.stack(
+                scene.isTall() ? scene.big(enough ? "Enough" : "Plan used up") : List.of(),
+                scene.strong(scene.view().shown().next() + "."),
+                verdicts(),
+                scene.wrapped(
+                        activity.mayGoOn()
+                                ? "[Enter] goes on to what comes after the last donning."
+                                        + " [m] does more rounds all the same; the verdict reached"
+                                        + " stays."
+                                : "[Enter] goes on to what comes after the last donning."));
+    }
+
+    List<Line> halted(Activity.Halted activity) {
+        boolean worn = scene.state().course().open().isPresent();
+        List<Line> why = scene.strong(Texts.sentence(activity.why()) + ".");
+        return worn
+                ? Scene.stack(
+                        scene.big("Stopped"),
+                        Line.stacked(
+                                why,
+                                scene.strong(
+                                        "Unwell? Mask off, sit down, breathe room air. Nothing is"
+                                                + " lost.")),
+                        scene.wrapped(
+                                "[Enter] the mask stayed on and you feel well: go on where it"
+                                        + " stood. A trial or exercise that was broken off begins"
+                                        + " afresh."),
+                        scene.wrapped(
+                                "[a] the mask came off or moved: this donning is abandoned, say"
+                                        + " why, and it is done again in its turn."))
+                : Scene.stack(
+                        scene.big("Stopped"),
+                        why,
+                        scene.wrapped("Take your time, nothing is lost. [Enter] goes on."));
+    }
+
+    List<Line> closing() {
+        return Scene.stack(
+                scene.strong("Everything is done. [Enter] closes the session."),
+                scene.wrapped("Once closed, nothing can be entered or struck out any more."),
+                outcome(),
+                verdicts());
+    }
+
+    List<Line> closed() {
+        return Scene.stack(scene.strong("This session is closed."), outcome(), verdicts());
+    }
+
+    private List<Line> outcome() {
+        long complete =
+                scene.state().course().donnings().stream()
+                        .filter(each -> each.outcome() == Donning.Outcome.COMPLETE)
+                        .count();
+        return scene.wrapped(
+                Texts.count(scene.view().shown().completeRounds(), "complete round")
+                        + ", "
+                        + Texts.count((int) complete, "complete donning")
+                        + ", "
+                        + (scene.state().course().donnings().size() - complete)
+                        + " abandoned or struck out.");
+    }
+
+    /** What was found, or that it is concealed. */
+    private List<Line> verdicts() {
+        return Verdicts.of(scene);
+    }
+}

@@ -1,0 +1,107 @@
+package rigside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.measure.Unit;
+import rigside.protocol.Field;
+import rigside.protocol.Step;
+import rigside.session.Activity;
+import rigside.session.Entry;
+import rigside.session.Event;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.Value;
+
+/** A gap that waits to be filled, and the questions about what was put there. */
+record QuestionPicture(Scene scene, Slot slot) {
+
+    List<Line> asked() {
+        return slot instanceof Slot.Field field
+                ? field(Procedure.field(scene.state(), field))
+                : reading();
+    }
+
+    List<Line> doubted(Activity.Doubting activity) {
+        return Scene.stack(
+                scene.strong(words()),
+                value(activity.value()),
+                scene.strong(Texts.sentence(activity.why()) + ". Is it right?"),
+                scene.wrapped("[y] take it as it is. [n] type it again."));
+    }
+
+    List<Line> voidAsked(Activity.VoidAsked activity) {
+        Optional<Entry> entry = scene.state().captured().entry(activity.entry());
+        boolean out = !(slot instanceof Slot.Trial) || scene.view().shown().trialClock();
+        return Scene.stack(
+                scene.strong(words() + ", entry " + activity.entry()),
+                out ? entry.map(each -> value(each.value())).orElse(List.of()) : List.of(),
+                scene.strong(
+                        "It looks implausible: " + activity.why() + ". Is it to be struck out?"),
+                scene.wrapped(
+                        "[y] strike it out; it is kept with this reason, and done again."
+                                + " [n] keep it."));
+    }
+
+    private List<Line> field(Field field) {
+        List<Line> choices =
+                AnswerWords.of(field).stream()
+                        .flatMap(
+                                line ->
+                                        Wrap.lines(line, scene.columns() - 2).stream()
+                                                .map(each -> each.indented(2)))
+                        .toList();
+        return Scene.stack(
+                field.answer() instanceof Field.Choice || !scene.isTall()
+                        ? scene.strong(field.ask())
+                        : scene.big(field.ask()),
+                choices,
+                input(field.answer() instanceof Field.Numeric numeric ? numeric.unit() : Unit.ONE));
+    }
+
+    private List<Line> reading() {
+        Step.Exercises step = scene.step(slot.place(), Step.Exercises.class);
+        Event.SessionOpened opened = scene.state().opening().orElseThrow().event();
+        List<Line> rig =
+                opened.simulated()
+                        ? scene.wrapped("The simulated rig answers by itself.")
+                        : List.of();
+        return Scene.stack(
+                scene.strong(words()),
+                rig,
+                input(slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit()),
+                FitList.of(scene, step, exercise()));
+    }
+
+    private int exercise() {
+        return slot instanceof Slot.Ambient ambient
+                ? ambient.exercise()
+                : slot instanceof Slot.Mask mask
+                        ? mask.exercise()
+                        : slot instanceof Slot.Pressure pressure ? pressure.exercise() : 0;
+    }
+
+    private String words() {
+        return Texts.sentence(SlotWords.of(scene.state(), slot));
+    }
+
+    /** The typed line; while the prompt has the keyboard nothing is typed here. */
+    private List<Line> input(Unit unit) {
+        String typed = scene.view().prompt().isPresent() ? "" : scene.view().typed();
+        Line line =
+                Footer.typed(
+                        Line.of(Tone.STRONG, scene.signs().here() + " "),
+                        typed,
+                        scene.columns() - unit.symbol().length() - 2);
+        return List.of(line.plus(Tone.QUIET, " " + unit.symbol()));
+    }
+
+    private List<Line> value(Value value) {
+        return value instanceof Value.Measured measured
+                ? Big.of(
+                        Figures.three(measured.quantity().value()),
+                        measured.quantity().unit().symbol(),
+                        scene.columns(),
+                        scene.signs())
+                : scene.strong(value.toString());
+    }
+}

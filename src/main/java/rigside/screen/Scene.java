@@ -1,0 +1,90 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.analysis.DonningValue;
+import rigside.analysis.MeasureResult;
+import rigside.analysis.Part;
+import rigside.protocol.Step;
+import rigside.session.Donning;
+import rigside.session.Place;
+import rigside.session.Procedure;
+import rigside.session.State;
+
+/**
+ * What one block of a picture is drawn from: the view, and the room the block has.
+ *
+ * @param columns the width it may take
+ * @param rows the height there is; a hint, the frame cuts what is too much
+ */
+record Scene(View view, int columns, int rows) {
+
+    /** Rows from which on there is room for more than one thing in big letters. */
+    private static final int TALL = 26;
+
+    State state() {
+        return view.state();
+    }
+
+    Glyphs signs() {
+        return view.glyphs();
+    }
+
+    boolean isTall() {
+        return rows >= TALL;
+    }
+
+    /** The trigger as the texts name it. */
+    String trigger() {
+        return "[" + view.style().trigger().label() + "]";
+    }
+
+    <S extends Step> S step(Place place, Class<S> kind) {
+        return kind.cast(Procedure.step(state(), place));
+    }
+
+    List<Line> big(String text) {
+        return Big.of(text, columns, signs());
+    }
+
+    List<Line> wrapped(String text) {
+        return Wrap.lines(text, columns);
+    }
+
+    List<Line> strong(String text) {
+        return Wrap.lines(Tone.STRONG, text, columns);
+    }
+
+    /** Blocks below each other with a blank line between; blocks without lines take none. */
+    @SafeVarargs
+    static List<Line> stack(List<Line>... blocks) {
+        List<Line> lines = new ArrayList<>();
+        for (List<Line> block : blocks) {
+            if (!lines.isEmpty() && !block.isEmpty()) {
+                lines.add(Line.BLANK);
+            }
+            lines.addAll(block);
+        }
+        return List.copyOf(lines);
+    }
+
+    /** What a measure lets be seen of the open donning. */
+    Optional<DonningValue> open(String measure) {
+        Optional<Donning> open = state().course().open();
+        return open.isEmpty()
+                ? Optional.empty()
+                : view.shown().measures().stream()
+                        .filter(result -> result.measure().id().equals(measure))
+                        .findFirst()
+                        .flatMap((MeasureResult result) -> result.value(open.get().number()));
+    }
+
+    /** A part's value as shown: "at least" where the counter only bounded it. */
+    static String value(Part part) {
+        if (part.value().isEmpty()) {
+            return "";
+        }
+        return (part.bounded() ? ">= " : "") + Figures.three(part.value());
+    }
+}

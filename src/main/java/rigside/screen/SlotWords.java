@@ -1,0 +1,49 @@
+package rigside.screen;
+
+import rigside.protocol.Step;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.State;
+
+/** What a gap asks for, in words. */
+record SlotWords(State state) implements Slot.Cases<String> {
+
+    static String of(State state, Slot slot) {
+        return slot.match(new SlotWords(state));
+    }
+
+    @Override
+    public String field(Slot.Field slot) {
+        return Procedure.field(state, slot).ask();
+    }
+
+    @Override
+    public String ambient(Slot.Ambient slot) {
+        int windows = exercises(slot).exercises().get(slot.exercise()).ambient().size();
+        String which = windows > 1 ? " " + (slot.window() + 1) + " of " + windows : "";
+        return "ambient concentration" + which + ", " + exercise(slot, slot.exercise());
+    }
+
+    @Override
+    public String mask(Slot.Mask slot) {
+        return "concentration in the mask, " + exercise(slot, slot.exercise());
+    }
+
+    @Override
+    public String pressure(Slot.Pressure slot) {
+        return "peak inhalation pressure, " + exercise(slot, slot.exercise());
+    }
+
+    @Override
+    public String trial(Slot.Trial slot) {
+        return "time of trial " + (slot.trial() + 1);
+    }
+
+    private String exercise(Slot slot, int at) {
+        return "exercise " + (at + 1) + " " + exercises(slot).exercises().get(at).title();
+    }
+
+    private Step.Exercises exercises(Slot slot) {
+        return (Step.Exercises) Procedure.step(state, slot.place());
+    }
+}

@@ -1,0 +1,173 @@
+package rigside.screen;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.measure.Numbers;
+import rigside.measure.Quantity;
+import rigside.protocol.Step;
+import rigside.session.Entry;
+import rigside.session.Place;
+import rigside.session.Slot;
+import rigside.session.Value;
+
+/**
+ * A timed inhalation from the first look at the target to the rest after it.
+ *
+ * @param scene the room and the view
+ * @param place where the trials stand
+ * @param step the trials
+ * @param trial which of them, from 0
+ */
+record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
+
+    static TrialPicture of(Scene scene, Place place, int trial) {
+        return new TrialPicture(scene, place, scene.step(place, Step.Trials.class), trial);
+    }
+
+    List<Line> ready() {
+        return Scene.stack(
+                targetAnd(List.of(title("get ready")), right((trial + 1) + "/" + step.count(), "")),
+                scene.wrapped(step.say()),
+                scene.strong(
+                        scene.trigger()
+                                + " starts a lead-in of "
+                                + Figures.length(step.leadInSeconds())
+                                + ". Breathe out fully while it counts."),
+                soFar());
+    }
+
+    List<Line> leadIn(long startedAt) {
+        double left = step.leadInSeconds() - scene.view().secondsSince(startedAt);
+        boolean counting = left > 0;
+        return Scene.stack(
+                targetAnd(
+                        List.of(title(counting ? "breathe out" : "breathe in and hold it there")),
+                        right(counting ? Figures.left(left) : "GO", "")),
+                scene.strong("Press " + scene.trigger() + " the moment you begin to pull."));
+    }
+
+    List<Line> pulling(long startedAt) {
+        List<Line> clock =
+                scene.view().shown().trialClock()
+                        ? right(Figures.tenths(scene.view().secondsSince(startedAt)), "s")
+                        : right("HOLD", "");
+        return Scene.stack(
+                targetAnd(List.of(title("pull, and hold it there")), clock),
+                scene.strong("Press " + scene.trigger() + " the moment your lungs are full."));
+    }
+
+    List<Line> holdAsked() {
+        return Scene.stack(
+                targetAnd(List.of(title("the pull has ended")), right("HELD?", "")),
+                scene.strong(
+                        "Was the pull held at "
+                                + step.target()
+                                + within()
+                                + " until your lungs were full?"),
+                scene.wrapped(
+                        "[y] it was held. [n] it was not: the time is kept, but struck out, and"
+                                + " the trial is done again. Answer before the time is shown."));
+    }
+
+    List<Line> resting(long since) {
+        double left = step.restSeconds() - scene.view().secondsSince(since);
+        List<Line> rest =
+                Scene.stack(
+                        List.of(Line.of("rest; next is ").plus(Tone.STRONG, count())),
+                        Big.of(Figures.left(left), left < 60 ? "s" : "min:s", 36, signs()));
+        return Scene.stack(
+                Line.beside(rest, 40, lastTime(), signs().cut()),
+                scene.wrapped(
+                        "Breathe as you like. Next target: "
+                                + step.target()
+                                + within()
+                                + ". It goes on by itself when the rest is over."),
+                soFar());
+    }
+
+    /** The target in big digits on the left, something else beside it. */
+    private List<Line> targetAnd(List<Line> heading, List<Line> right) {
+        return Scene.stack(heading, Line.beside(target(), column(), right, signs().cut()));
+    }
+
+    private Line title(String what) {
+        return Line.of(Tone.STRONG, count())
+                .plus("   hold " + step.target() + within() + "   ")
+                .plus(Tone.STRONG, what);
+    }
+
+    private String count() {
+        return "trial " + (trial + 1) + " of " + step.count();
+    }
+
+    private String within() {
+        return step.tolerance().isPresent()
+                ? " within " + Numbers.plain(100 * step.tolerance().getAsDouble()) + " %"
+                : "";
+    }
+
+    private List<Line> right(String text, String unit) {
+        return Big.of(text, unit, scene.columns() - column(), signs());
+    }
+
+    private List<Line> target() {
+        Quantity target = step.target();
+        return Big.of(
+                Numbers.plain(target.value()),
+                target.unit().symbol(),
+                scene.columns() / 2,
+                signs());
+    }
+
+    /** Where the right block begins: beside the target, and never moving during a trial. */
+    private int column() {
+        return Math.max(30, target().stream().mapToInt(Line::width).max().orElse(0) + 6);
+    }
+
+    private Glyphs signs() {
+        return scene.signs();
+    }
+
+    /** The time just taken, or why it is not shown. */
+    private List<Line> lastTime() {
+        Optional<Entry> last =
+                scene.state().captured().entries().stream()
+                        .filter(entry -> isTrialHere(entry.slot()))
+                        .reduce((earlier, later) -> later);
+        if (last.isEmpty()) {
+            return List.of();
+        }
+        int number = ((Slot.Trial) last.get().slot()).trial() + 1;
+        int room = scene.columns() - 40;
+        Line heading =
+                Line.of(
+                        "trial "
+                                + number
+                                + (last.get().stands() ? " is captured" : " is struck out"));
+        return Scene.stack(
+                List.of(heading),
+                scene.view().shown().trialClock()
+                        ? Big.of(Figures.tenths(seconds(last.get())), "s", room, signs())
+                        : Wrap.lines(Tone.QUIET, scene.view().shown().concealed(), room));
+    }
+
+    /** The times of this donning's trials that stand, where they may be seen. */
+    private List<Line> soFar() {
+        List<String> times =
+                scene.state().captured().entries().stream()
+                        .filter(entry -> entry.stands() && isTrialHere(entry.slot()))
+                        .map(entry -> Figures.tenths(seconds(entry)))
+                        .toList();
+        return times.isEmpty() || !scene.view().shown().trialClock()
+                ? List.of()
+                : List.of(Line.of("so far: ").plus(Tone.STRONG, String.join("   ", times) + " s"));
+    }
+
+    private boolean isTrialHere(Slot slot) {
+        return slot instanceof Slot.Trial && slot.place().equals(place);
+    }
+
+    private static double seconds(Entry entry) {
+        return entry.value() instanceof Value.Measured measured ? measured.quantity().si() : 0;
+    }
+}

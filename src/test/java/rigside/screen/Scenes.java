@@ -1,0 +1,281 @@
+package rigside.screen;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import rigside.analysis.Analysis;
+import rigside.analysis.Looks;
+import rigside.analysis.Shown;
+import rigside.session.Activity;
+import rigside.session.Event;
+import rigside.session.Input;
+import rigside.session.Story;
+
+/** Sessions brought to every kind of activity, and what a tester looks at there. */
+final class Scenes {
+    private Scenes() {}
+
+    static final View.Style UNICODE = new View.Style(true, true);
+    static final View.Style ASCII = new View.Style(false, false);
+
+    /** The step pages, by the name of their picture. */
+    static Map<String, View> steps() {
+        Map<String, View> views = new LinkedHashMap<>();
+        views.put("cautions", step(Story.of("/protocols/seal-and-breathing.yaml")));
+        views.put("field", typed(step(small().goOn().type("W1")), "21,5"));
+        views.put("field-empty", step(small().goOn()));
+        views.put("reading", step(small().goOn().type("W1").type("21")));
+        views.put("next-donning", step(Story.atFirstDonning()));
+        views.put("checking", step(donning().goOn()));
+        views.put("waiting-to-start", step(donning().goOn().goOn().goOn()));
+        views.put("waiting", later(donning().goOn().goOn().goOn().goOn(), 3.4));
+        views.put("exercise-to-start", step(firstPurged()));
+        views.put("exercise", later(firstPurged().goOn(), 12));
+        views.put("concentration", typed(step(firstPurged().goOn().pass(20)), "4000"));
+        views.put(
+                "exercise-two-to-start",
+                step(firstPurged().goOn().pass(20).type("4000").type("40")));
+        views.put("doubting", step(firstPurged().goOn().pass(20).type("4000").type("3000")));
+        views.put("trial-ready", step(firstExercised()));
+        views.put("lead-in", later(firstExercised().trigger(), 1.2));
+        views.put("lead-in-go", later(firstExercised().trigger(), 3.1));
+        views.put("pulling", later(firstPulling(), 4.7));
+        views.put("hold-asked", step(firstPulling().pass(8.25).trigger()));
+        views.put("void-asked", step(firstPulling().pass(0.9).trigger().answer(true)));
+        views.put("resting", later(firstExercised().inhaled(8.25), 11));
+        views.put("observation", step(observed()));
+        views.put("donning-done", step(observed().type("3")));
+        views.put("between-rounds", step(rounds(2)));
+        views.put("recommended", step(settled()));
+        views.put("halted", step(firstExercised().trigger().send(new Input.HaltPressed())));
+        views.put("closing", step(ended()));
+        views.put("closed", step(ended().goOn()));
+        return views;
+    }
+
+    /** The other pages, and pictures with something asked or said. */
+    static Map<String, View> pages() {
+        Map<String, View> views = new LinkedHashMap<>();
+        views.put("tally-before-looks", page(rounds(1), View.Page.TALLY));
+        views.put("tally", page(rounds(2), View.Page.TALLY));
+        views.put("tally-settled", page(settled(), View.Page.TALLY));
+        views.put("tally-concealed", page(firstExercised(), View.Page.TALLY));
+        views.put("tally-of-mishaps", page(mishaps(), View.Page.TALLY));
+        views.put("entries", page(mishaps(), View.Page.ENTRIES, 3));
+        views.put("entries-concealed", page(firstExercised().inhaled(8.25), View.Page.ENTRIES));
+        views.put("help", page(rounds(1), View.Page.HELP));
+        views.put("prompt", asked(step(firstExercised()), "the strap slipped"));
+        views.put("message", said(step(firstExercised()), "the trigger does nothing here"));
+        views.put("simulated", later(firstExercised(simulated()).trigger(), 1.2));
+        views.put(
+                "shown-exercise-two",
+                step(shown().purged().goOn().pass(20).type("4000").type("40")));
+        views.put("shown-exercise-running", later(secondExercise(shown()), 7));
+        views.put("shown-pulling", later(firstExercised(shown()).trigger().pass(3).trigger(), 4.7));
+        views.put("shown-resting", later(firstExercised(shown()).inhaled(8.25), 11));
+        views.put(
+                "shown-donning-done",
+                step(
+                        shown().purged()
+                                .exercised("40")
+                                .inhaled(8.1)
+                                .pass(30)
+                                .inhaled(8.3)
+                                .type("4")));
+        views.put("foreign", step(foreign()));
+        return views;
+    }
+
+    static Story small() {
+        return Story.of("/session/small.yaml");
+    }
+
+    /** The small comparison with nothing concealed. */
+    private static Story shown() {
+        return atFirstDonning(
+                Story.text("/session/small.yaml")
+                        .replace(
+                                "  most: 4\n",
+                                "  most: 4\n  conceal: {trial-clock: shown, result: shown}\n"),
+                false);
+    }
+
+    private static Story simulated() {
+        return atFirstDonning(Story.text("/session/small.yaml"), true);
+    }
+
+    /** Titles that are wide, accented, or meant to harm. */
+    private static Story foreign() {
+        return atFirstDonning(
+                Story.text("/session/small.yaml")
+                        .replace("Mask with the disc", "\u30de\u30b9\u30af e\u0301 \u092e\u0941")
+                        .replace("Small comparison", "\u5c0f\u3055\u306a\u6bd4\u8f03 \u00bd"),
+                false);
+    }
+
+    private static Story atFirstDonning(String text, boolean simulated) {
+        return opened(text, simulated).goOn().type("W1").type("21").goOn();
+    }
+
+    private static Story firstExercised(Story story) {
+        return story.purged().exercised("40");
+    }
+
+    private static Story secondExercise(Story story) {
+        return story.purged().goOn().pass(20).type("4000").type("40").goOn();
+    }
+
+    private static Story donning() {
+        return Story.atFirstDonning().goOn();
+    }
+
+    private static Story firstPurged() {
+        return Story.atFirstDonning().purged();
+    }
+
+    private static Story firstExercised() {
+        return firstPurged().exercised("40");
+    }
+
+    private static Story firstPulling() {
+        return firstExercised().trigger().pass(3).trigger();
+    }
+
+    /** The first donning with the disc, which ends with an observation. */
+    private static Story observed() {
+        Story story = Story.atFirstDonning();
+        while (!isDisc(story)) {
+            story.donning("40", 8.1);
+        }
+        return story.purged().exercised("44").inhaled(9.2).pass(30).inhaled(9.4);
+    }
+
+    private static boolean isDisc(Story story) {
+        return story.activity() instanceof Activity.NextDonning next
+                && next.condition().equals("disc");
+    }
+
+    /** Complete rounds, each looked at. */
+    static Story rounds(int count) {
+        Story story = Story.atFirstDonning();
+        for (int round = 0; round < count; round++) {
+            round(story, round, 1.25);
+        }
+        return story;
+    }
+
+    private static void round(Story story, int round, double ratio) {
+        for (int turn = 0; turn < 2; turn++) {
+            boolean disc = isDisc(story);
+            String mask = disc ? String.valueOf(41 + 3 * round) : String.valueOf(40 - 2 * round);
+            story.donning(mask, (disc ? 8 * ratio : 8) + 0.11 * round + 0.07 * turn);
+        }
+        story.send(new Input.LookArrived(Looks.of(Analysis.of(story.state()), story.state())));
+    }
+
+    /** Every question settled. */
+    static Story settled() {
+        Story story = Story.atFirstDonning();
+        for (int round = 0; !(story.activity() instanceof Activity.Recommended); round++) {
+            round(story, round, 1.5);
+        }
+        return story;
+    }
+
+    private static Story ended() {
+        return settled().goOn().type("");
+    }
+
+    /** A round with a failed check, an abandoned donning, voids and a note. */
+    private static Story mishaps() {
+        Story story = rounds(1);
+        story.goOn().answer(true).answer(false);
+        story.purged().send(new Input.AbandonAsked("the strap slipped"));
+        story.purged().exercised("38").inhaled(8.4);
+        return story.send(new Input.UndoAsked()).send(new Input.NoteTyped("warm in here"));
+    }
+
+    static View step(Story story) {
+        return page(story, View.Page.STEP);
+    }
+
+    static View page(Story story, View.Page page) {
+        return page(story, page, 0);
+    }
+
+    static View page(Story story, View.Page page, int selected) {
+        return new View(
+                story.state(),
+                Shown.of(story.state(), Analysis.of(story.state())),
+                story.now(),
+                page,
+                selected,
+                Optional.empty(),
+                "",
+                Optional.empty(),
+                UNICODE);
+    }
+
+    static View later(Story story, double seconds) {
+        View view = step(story);
+        return new View(
+                view.state(),
+                view.shown(),
+                view.now() + Math.round(seconds * 1e9),
+                view.page(),
+                view.selected(),
+                view.prompt(),
+                view.typed(),
+                view.message(),
+                view.style());
+    }
+
+    static View typed(View view, String typed) {
+        return with(view, view.prompt(), typed, view.message(), view.style());
+    }
+
+    static View asked(View view, String typed) {
+        return with(
+                view, Optional.of(View.Prompt.ABANDON_REASON), typed, view.message(), view.style());
+    }
+
+    static View said(View view, String message) {
+        return with(view, view.prompt(), view.typed(), Optional.of(message), view.style());
+    }
+
+    static View styled(View view, View.Style style) {
+        return with(view, view.prompt(), view.typed(), view.message(), style);
+    }
+
+    private static View with(
+            View view,
+            Optional<View.Prompt> prompt,
+            String typed,
+            Optional<String> message,
+            View.Style style) {
+        return new View(
+                view.state(),
+                view.shown(),
+                view.now(),
+                view.page(),
+                view.selected(),
+                prompt,
+                typed,
+                message,
+                style);
+    }
+
+    /** The small comparison opened with a simulated rig, or with another text. */
+    static Story opened(String text, boolean simulated) {
+        return Story.opened(
+                new Event.SessionOpened(
+                        "test",
+                        "small.yaml",
+                        text,
+                        7,
+                        "simulated",
+                        "",
+                        simulated,
+                        simulated ? 30 : 1));
+    }
+}
