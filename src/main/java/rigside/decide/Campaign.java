@@ -18,6 +18,7 @@ final class Campaign {
 
     private int settledAt;
     private Verdict verdict = Verdict.TOO_FEW_ROUNDS;
+    private double estimate;
     private boolean missed;
 
     /**
@@ -73,6 +74,7 @@ final class Campaign {
             if (settledAt < 0 && seenSpread(looks.get(i)) >= rules.roundingSpread()) {
                 verdict = Verdicts.of(interval, rules.band(), rules.matters());
                 settledAt = verdict.settled() ? i : -1;
+                estimate = interval.estimate();
             }
             if (settledAt >= 0 && !beyond) {
                 return;
@@ -88,6 +90,11 @@ final class Campaign {
     /** The settling verdict, or that of the last look. */
     Verdict verdict() {
         return verdict;
+    }
+
+    /** The estimate at the look that gave the verdict. */
+    double estimate() {
+        return estimate;
     }
 
     /** Whether any interval played missed the truth. */

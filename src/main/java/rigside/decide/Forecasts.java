@@ -46,7 +46,7 @@ public final class Forecasts {
         Course course = Sequential.pairedCourse(rules, differences);
         OptionalDouble spread =
                 expectedSpread.isPresent()
-                        ? OptionalDouble.of(expectedSpread.getAsDouble() * Math.sqrt(2))
+                        ? OptionalDouble.of(rules.analysedSpread(expectedSpread.getAsDouble()))
                         : expectedSpread;
         return forecast(rules, course, new double[0], differences, spread, random);
     }

@@ -41,12 +41,18 @@ public record Rules(
     }
 
     /**
-     * The standard deviation that rounding alone gives: step / sqrt(12) for one value, the standard
-     * deviation of a uniform distribution one step wide (Sheppard 1898), times sqrt(2) for a
-     * difference of two.
+     * The standard deviation of what is analysed, from that of one value: sqrt(2) times it for a
+     * difference of two values that share nothing, the value itself for independent arms.
+     */
+    public double analysedSpread(double ofOneValue) {
+        return schedule.design() == Schedule.Design.PAIRED ? ofOneValue * Math.sqrt(2) : ofOneValue;
+    }
+
+    /**
+     * The standard deviation that rounding alone gives to what is analysed; for one value step /
+     * sqrt(12), the standard deviation of a uniform distribution one step wide (Sheppard 1898).
      */
     public double roundingSpread() {
-        double one = resolution / Math.sqrt(12);
-        return schedule.design() == Schedule.Design.PAIRED ? one * Math.sqrt(2) : one;
+        return analysedSpread(resolution / Math.sqrt(12));
     }
 }
