@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -25,7 +26,7 @@ public final class Archive {
             return List.of();
         }
         try (Stream<Path> below = Files.list(sessions)) {
-            return below.filter(Archive::mayHoldASession)
+            return below.filter(Archive::mayHoldASession).toList().parallelStream()
                     .map(folder -> Listed.of(folder, JournalReader.read(folder)))
                     .sorted(
                             Comparator.comparing(Archive::begun)
@@ -42,7 +43,7 @@ public final class Archive {
     /** A folder without a first event goes by its own time. */
     private static Instant begun(Listed listed) {
         return listed.begun()
-                .map(java.time.ZonedDateTime::toInstant)
+                .map(ZonedDateTime::toInstant)
                 .orElseGet(() -> changed(listed.folder()));
     }
 

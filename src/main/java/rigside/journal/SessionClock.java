@@ -7,7 +7,7 @@ import rigside.session.Recorded;
 /** How session time goes on after a break, in which no monotonic clock ran. */
 public final class SessionClock {
     /** A wall clock that moved further than this was set, not waited for. */
-    private static final Duration LONGEST_BREAK = Duration.ofDays(36_500);
+    private static final Duration LONGEST_BREAK = Duration.ofDays(3_650);
 
     private SessionClock() {}
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -221,22 +222,63 @@ class JournalTest {
         assertEquals("opened", openedElsewhere(folder));
     }
 
+    /** It says the number of each event as soon as it is told that the event is recorded. */
+    @Test
+    void aProgramKilledWhileItWritesHasLostNothingItWasToldIsRecorded() throws Exception {
+        Path folder = opened();
+        Process other = start(WritesForEver.class, folder);
+        long told = 0;
+        try (BufferedReader says = other.inputReader(StandardCharsets.UTF_8)) {
+            while (told < 50) {
+                told = Long.parseLong(says.readLine());
+            }
+            other.toHandle().destroyForcibly();
+            for (String line = says.readLine(); line != null; line = says.readLine()) {
+                told = Math.max(told, Long.parseLong(line));
+            }
+            assertTrue(other.waitFor(30, TimeUnit.SECONDS));
+        } finally {
+            other.destroyForcibly();
+        }
+        try (Journal journal = Journal.open(folder)) {
+            assertTrue(journal.events().size() >= told, told + " " + journal.events().size());
+            journal.append(List.of(NOTE), Story.stamp(2));
+        }
+        assertFalse(JournalReader.read(folder).isReadOnly());
+    }
+
     private static String openedElsewhere(Path folder) throws IOException, InterruptedException {
-        Process other =
-                new ProcessBuilder(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-XX:TieredStopAtLevel=1",
-                                "-cp",
-                                System.getProperty(
-                                        "surefire.test.class.path",
-                                        System.getProperty("java.class.path")),
-                                OpensASession.class.getName(),
-                                folder.toString())
-                        .redirectErrorStream(true)
-                        .start();
+        Process other = start(OpensASession.class, folder);
         String said = new String(other.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(other.waitFor(30, TimeUnit.SECONDS));
         return said.strip();
+    }
+
+    private static Process start(Class<?> program, Path folder) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty(
+                                "surefire.test.class.path", System.getProperty("java.class.path")),
+                        program.getName(),
+                        folder.toString())
+                .redirectErrorStream(true)
+                .start();
+    }
+
+    /** A program to be killed; ends by itself when nobody does. */
+    static final class WritesForEver {
+        private WritesForEver() {}
+
+        public static void main(String[] folder) throws NotOpened, NotWritten {
+            try (Journal journal = Journal.open(Path.of(folder[0]))) {
+                for (int count = 0; count < 100_000; count++) {
+                    List<Recorded> added = journal.append(List.of(NOTE), Story.stamp(1));
+                    System.out.println(added.get(0).number());
+                }
+            }
+        }
     }
 
     /** The other program. */

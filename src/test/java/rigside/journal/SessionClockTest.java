@@ -21,7 +21,7 @@ class SessionClockTest {
         "in another zone, 2026-10-25T00:30:00+01:00[Europe/London], 0",
         "clock set back a second, 2026-10-25T01:29:59+02:00[Europe/Paris], 0",
         "clock set back ten years, 2016-10-25T01:30:00+02:00[Europe/Paris], 0",
-        "clock set to a far year, +99999-10-25T01:30:00+02:00[Europe/Paris], 3153600000000000000"
+        "clock set to a far year, +99999-10-25T01:30:00+02:00[Europe/Paris], 315360000000000000"
     })
     void sessionTimeGoesOnByTheWallClockAndNeverBackwards(String what, String now, long passed) {
         Recorded last =
