@@ -53,12 +53,20 @@ final class EventReader {
         long number = fields.whole("n");
         ZonedDateTime wall = wall(fields);
         long at = fields.whole("at");
+        if (fields.has(EventWriter.MORE)) {
+            fields.yes(EventWriter.MORE);
+        }
         Event event = event(fields);
         if (event instanceof Event.SessionOpened) {
             fields.integer("journal");
         }
         fields.end();
         return new Recorded(number, wall, at, event);
+    }
+
+    /** Whether a line that was read was written together with the one after it. */
+    static boolean goesOn(ObjectNode line) {
+        return line.path(EventWriter.MORE).booleanValue();
     }
 
     private static ZonedDateTime wall(Fields fields) {

@@ -17,8 +17,18 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     /** The version of the written form; in the first line of every journal. */
     static final int FORMAT = 1;
 
-    /** One line without its end. */
-    static String write(Recorded recorded) {
+    /**
+     * What a line carries when it was written together with the next one: without that one it does
+     * not count.
+     */
+    static final String MORE = "more";
+
+    /**
+     * One line without its end.
+     *
+     * @param more whether it is written together with a line after it
+     */
+    static String write(Recorded recorded, boolean more) {
         ObjectNode node = Json.object();
         Line line = new Line(node);
         if (recorded.event() instanceof Event.SessionOpened) {
@@ -27,6 +37,9 @@ record EventWriter(Line line) implements Event.Cases<Line> {
         line.put("n", recorded.number())
                 .put("wall", DateTimeFormatter.ISO_ZONED_DATE_TIME.format(recorded.wall()))
                 .put("at", recorded.at());
+        if (more) {
+            line.put(MORE, true);
+        }
         recorded.event().match(new EventWriter(line));
         return Json.write(node);
     }

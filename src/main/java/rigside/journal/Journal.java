@@ -177,7 +177,7 @@ public final class Journal implements AutoCloseable {
             Recorded recorded = new Recorded(number, stamp.wall(), stamp.at(), event);
             next = Evolve.step(next, event, stamp.at());
             added.add(recorded);
-            lines.writeBytes(line(recorded));
+            lines.writeBytes(line(recorded, added.size() < happened.size()));
         }
         write(lines.toByteArray());
         events.addAll(added);
@@ -196,8 +196,8 @@ public final class Journal implements AutoCloseable {
         }
     }
 
-    private static byte[] line(Recorded recorded) throws NotWritten {
-        byte[] line = (EventWriter.write(recorded) + "\n").getBytes(StandardCharsets.UTF_8);
+    private static byte[] line(Recorded recorded, boolean more) throws NotWritten {
+        byte[] line = (EventWriter.write(recorded, more) + "\n").getBytes(StandardCharsets.UTF_8);
         if (line.length > JournalReader.LONGEST_LINE) {
             throw new NotWritten("the journal cannot be written: a text is too long", "shorten it");
         }

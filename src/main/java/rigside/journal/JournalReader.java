@@ -40,6 +40,10 @@ public final class JournalReader {
     private final String name;
     private final List<Recorded> events = new ArrayList<>();
     private State state = State.START;
+    private Kept kept = new Kept(0, 0, State.START);
+
+    /** How far the journal counts: up to the last line that was not waiting for another one. */
+    private record Kept(int events, int bytes, State state) {}
 
     private JournalReader(Path file) {
         this.file = file;
@@ -87,7 +91,7 @@ public final class JournalReader {
             Optional<ObjectNode> object =
                     end < bytes.length ? json(bytes, from, end) : Optional.empty();
             if (object.isEmpty() && last) {
-                return whole(Optional.of(new TornLine(name, line, from, bytes.length - from)));
+                return whole(bytes.length);
             }
             try {
                 add(line, object.orElseThrow(() -> new Unreadable("not a line of a journal")));
@@ -97,12 +101,26 @@ public final class JournalReader {
                 return damaged(line, doesNotApply.getMessage(), "");
             }
             from = end + 1;
+            if (!EventReader.goesOn(object.get())) {
+                kept = new Kept(events.size(), from, state);
+            }
         }
-        return whole(Optional.empty());
+        return whole(bytes.length);
     }
 
-    /** Read to the end, but for a torn line. */
-    private Reading whole(Optional<TornLine> torn) {
+    /** Read to the end; what was written together with a line that is not there does not count. */
+    private Reading whole(int length) {
+        events.subList(kept.events(), events.size()).clear();
+        state = kept.state();
+        Optional<TornLine> torn =
+                kept.bytes() < length
+                        ? Optional.of(
+                                new TornLine(
+                                        name,
+                                        kept.events() + 1,
+                                        kept.bytes(),
+                                        length - kept.bytes()))
+                        : Optional.empty();
         List<Damage> damage =
                 events.isEmpty()
                         ? List.of(

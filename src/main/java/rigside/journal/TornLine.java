@@ -1,11 +1,11 @@
 package rigside.journal;
 
 /**
- * A last line that was cut off while it was written, as after a power cut: nobody was told that it
- * is captured.
+ * The last line, or the last lines written together, cut off while being written, as after a power
+ * cut: nobody was told that it is captured.
  *
  * @param file the name of the file as the tester knows it
- * @param line the line, from 1
+ * @param line the first line of it, from 1
  * @param offset where in the file it begins, in bytes
  * @param length how much of it is there, in bytes; at least 1
  */

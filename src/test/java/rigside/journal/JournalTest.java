@@ -71,14 +71,14 @@ class JournalTest {
             journal.append(List.of(Story.opened()), Story.stamp(0));
             disk.asked.clear();
             journal.append(List.of(NOTE, NOTE), Story.stamp(1));
-            int length = lineOf(2).length() + lineOf(3).length();
+            int length = lineOf(2, true).length() + lineOf(3, false).length();
             assertEquals(List.of("write " + length, "force"), disk.asked);
         }
     }
 
-    private static String lineOf(long number) {
+    private static String lineOf(long number, boolean more) {
         Stamp stamp = Story.stamp(1);
-        return EventWriter.write(new Recorded(number, stamp.wall(), stamp.at(), NOTE)) + "\n";
+        return EventWriter.write(new Recorded(number, stamp.wall(), stamp.at(), NOTE), more) + "\n";
     }
 
     @ParameterizedTest

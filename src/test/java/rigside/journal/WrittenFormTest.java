@@ -62,7 +62,7 @@ class WrittenFormTest {
     @ParameterizedTest
     @MethodSource("everyKind")
     void whatIsWrittenReadsBackAsItWas(Recorded recorded) {
-        String line = EventWriter.write(recorded);
+        String line = EventWriter.write(recorded, false);
         assertEquals(recorded, EventReader.read(Json.read(viaUtf8(line)).orElseThrow()));
         assertFalse(line.contains("\n"));
     }
@@ -71,7 +71,7 @@ class WrittenFormTest {
     void theWrittenFormIsTheApprovedOne() throws IOException {
         byte[] written =
                 Samples.recorded().stream()
-                        .map(recorded -> EventWriter.write(recorded) + "\n")
+                        .map(recorded -> EventWriter.write(recorded, false) + "\n")
                         .collect(Collectors.joining())
                         .getBytes(StandardCharsets.UTF_8);
         assertEquals(approved(), new String(written, StandardCharsets.UTF_8));
@@ -102,7 +102,7 @@ class WrittenFormTest {
         for (int count = 0; count < 20_000; count++) {
             double seconds = Double.longBitsToDouble(random.nextLong());
             Recorded recorded = at(Samples.BEFORE, seconds);
-            String line = EventWriter.write(recorded);
+            String line = EventWriter.write(recorded, false);
             assertEquals(recorded, EventReader.read(Json.read(line).orElseThrow()), line);
         }
     }
@@ -111,12 +111,14 @@ class WrittenFormTest {
     @Test
     void numbersAreWrittenTheSameOnEveryJavaVersion() {
         double number = Double.parseDouble("2e23");
-        assertTrue(EventWriter.write(at(Samples.BEFORE, number)).endsWith("\"seconds\":2.0E23}"));
+        assertTrue(
+                EventWriter.write(at(Samples.BEFORE, number), false)
+                        .endsWith("\"seconds\":2.0E23}"));
     }
 
     @Test
     void aNumberWrittenByHandWithoutAPointIsRead() {
-        String line = EventWriter.write(at(Samples.BEFORE, 7));
+        String line = EventWriter.write(at(Samples.BEFORE, 7), false);
         String byHand = line.replace("7.0", "7");
         assertEquals(
                 at(Samples.BEFORE, 7), EventReader.read(Json.read(byHand).orElseThrow()), byHand);
@@ -138,7 +140,8 @@ class WrittenFormTest {
     void theWallClockReadsBackWithItsZone(ZonedDateTime wall) {
         Recorded recorded = new Recorded(2, wall, 0, new Event.Continued());
         assertEquals(
-                recorded, EventReader.read(Json.read(EventWriter.write(recorded)).orElseThrow()));
+                recorded,
+                EventReader.read(Json.read(EventWriter.write(recorded, false)).orElseThrow()));
     }
 
     @Test
