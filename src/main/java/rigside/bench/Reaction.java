@@ -1,0 +1,131 @@
+package rigside.bench;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.util.List;
+import java.util.Optional;
+import rigside.screen.Action;
+import rigside.screen.Keys;
+import rigside.screen.Listing;
+import rigside.screen.Stroke;
+import rigside.screen.View;
+import rigside.screen.View.Page;
+import rigside.screen.View.Prompt;
+import rigside.session.Activity;
+import rigside.session.Input;
+
+/**
+ * What a key leads to.
+ *
+ * @param ui what is looked at and typed from now on
+ * @param input what it says to the session, if anything
+ * @param leaves whether the tester wants to leave the session
+ */
+record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
+    /** Nobody types more into one line; a terminal that pastes does. */
+    private static final int LONGEST_TYPED = 500;
+
+    /** What {@code key} leads to. */
+    static Reaction to(Ui ui, View view, KeyStroke key) {
+        if (isLeave(key)) {
+            return new Reaction(ui.dropped(), Optional.empty(), true);
+        }
+        Ui quiet = ui.silent();
+        return Keys.action(view, key)
+                .map(action -> new Acting(quiet, view).on(action))
+                .orElseGet(() -> typed(quiet, view, key));
+    }
+
+    /** The end of input, and the key that ends any program. */
+    private static boolean isLeave(KeyStroke key) {
+        return key.getKeyType() == KeyType.EOF || Stroke.of(key).equals(Stroke.ctrl('c'));
+    }
+
+    private static Reaction typed(Ui ui, View view, KeyStroke key) {
+        if (!view.isTyping()) {
+            return only(ui);
+        }
+        String text = ui.typed();
+        if (key.getKeyType() == KeyType.Backspace) {
+            return only(ui.typing(text.substring(0, lastBegin(text))));
+        }
+        boolean takes = Stroke.of(key).types() && !key.isAltDown() && text.length() < LONGEST_TYPED;
+        return only(takes ? ui.typing(text + key.getCharacter()) : ui);
+    }
+
+    /** Where the last character begins: some take two units. */
+    private static int lastBegin(String text) {
+        return text.isEmpty() ? 0 : text.offsetByCodePoints(text.length(), -1);
+    }
+
+    private static Reaction only(Ui ui) {
+        return new Reaction(ui, Optional.empty(), false);
+    }
+
+    private static Reaction saying(Ui ui, Input input) {
+        return new Reaction(ui, Optional.of(input), false);
+    }
+
+    private record Acting(Ui ui, View view) {
+        Reaction on(Action action) {
+            return switch (action) {
+                case GO_ON -> goOn();
+                case TRIGGER -> saying(ui, new Input.TriggerPressed());
+                case YES -> saying(ui, new Input.Answered(true));
+                case NO -> saying(ui, new Input.Answered(false));
+                case STOP -> saying(ui.dropped().at(Page.STEP), new Input.HaltPressed());
+                case UNDO -> saying(ui, new Input.UndoAsked());
+                case NOTE -> only(ui.asking(Prompt.NOTE, 0));
+                case LEAVE_OUT -> only(ui.asking(Prompt.LEAVE_OUT_REASON, 0));
+                case ABANDON -> only(ui.asking(Prompt.ABANDON_REASON, 0));
+                case END -> only(ui.asking(Prompt.END_REASON, 0));
+                case MORE -> saying(ui, new Input.MoreAsked());
+                case STEP_PAGE -> only(ui.at(Page.STEP));
+                case TALLY_PAGE -> only(ui.at(Page.TALLY));
+                case ENTRIES_PAGE -> only(ui.at(Page.ENTRIES));
+                case HELP_PAGE -> only(ui.at(Page.HELP));
+                case UP -> only(ui.selecting(Math.max(0, ui.selected() - 1)));
+                case DOWN -> only(ui.selecting(ui.selected() + 1));
+                case VOID -> strike();
+                case LEAVE -> new Reaction(ui.dropped(), Optional.empty(), true);
+            };
+        }
+
+        /** Enter finishes a line where one is typed. */
+        private Reaction goOn() {
+            if (ui.prompt().isPresent()) {
+                return ui.typed().isBlank()
+                        ? only(ui.dropped())
+                        : saying(ui, answer(ui.prompt().get()));
+            }
+            return view.state().activity() instanceof Activity.Filling
+                    ? saying(ui, new Input.Typed(ui.typed()))
+                    : saying(ui, new Input.GoOnPressed());
+        }
+
+        private Input answer(Prompt prompt) {
+            String text = ui.typed();
+            return switch (prompt) {
+                case NOTE -> new Input.NoteTyped(text);
+                case VOID_REASON -> new Input.VoidAsked(ui.target(), text);
+                case STRIKE_REASON -> new Input.StrikeAsked(ui.target(), text);
+                case LEAVE_OUT_REASON -> new Input.LeaveOutAsked(text);
+                case ABANDON_REASON -> new Input.AbandonAsked(text);
+                case END_REASON -> new Input.EndAsked(text);
+            };
+        }
+
+        private Reaction strike() {
+            List<Listing.Row> rows = Listing.of(view.state());
+            if (ui.selected() >= rows.size()) {
+                return only(ui);
+            }
+            Listing.Row row = rows.get(ui.selected());
+            if (row instanceof Listing.Row.OfDonning line) {
+                return only(ui.asking(Prompt.STRIKE_REASON, line.donning().number()));
+            }
+            int entry = ((Listing.Row.OfEntry) row).entry().number();
+            return only(ui.asking(Prompt.VOID_REASON, entry));
+        }
+    }
+}

@@ -1,0 +1,176 @@
+package rigside.bench;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.rig.Cue;
+import rigside.runner.Result;
+import rigside.runner.Runner;
+import rigside.runner.SessionTime;
+import rigside.screen.SessionScreen;
+import rigside.screen.View;
+import rigside.session.Activity;
+import rigside.session.Input;
+import rigside.session.State;
+
+/**
+ * A session at the terminal, from its picture's first appearance until it is left or closed: waits
+ * for a key or for time to pass, tells the runner, draws what changed.
+ */
+final class Sitting {
+    /** 20 pictures a second while something is timed. */
+    private static final long TICK_NANOS = 50_000_000L;
+
+    /** Nothing is timed: only a change of the window's size can want a new picture. */
+    private static final long IDLE_NANOS = 250_000_000L;
+
+    private final Console console;
+    private final Runner runner;
+    private final SessionTime time;
+    private final Settings settings;
+    private Ui ui;
+    private long latest;
+    private boolean warned;
+
+    private Sitting(Console console, Runner runner, SessionTime time, Settings settings, Ui ui) {
+        this.console = console;
+        this.runner = runner;
+        this.time = time;
+        this.settings = settings;
+        this.ui = ui;
+    }
+
+    /**
+     * Runs a session until the tester leaves it.
+     *
+     * @param message what the tester has to know first, if anything
+     */
+    static void run(
+            Console console,
+            Runner runner,
+            SessionTime time,
+            Settings settings,
+            Optional<String> message) {
+        Ui ui = message.map(Ui.START::saying).orElse(Ui.START);
+        new Sitting(console, runner, time, settings, ui).run();
+    }
+
+    /**
+     * Keys that wait are taken before time passes, so that the moment of a press is not overtaken
+     * by a tick.
+     */
+    private void run() {
+        boolean left = false;
+        boolean changed = true;
+        draw();
+        while (!left) {
+            long wait = changed ? 0 : isTimed(runner.state()) ? TICK_NANOS : IDLE_NANOS;
+            Optional<Pressed> pressed = console.next(wait);
+            if (pressed.isPresent()) {
+                left = press(pressed.get());
+                changed = true;
+            } else {
+                changed |= tick();
+                if (changed || isTimed(runner.state()) || console.isStale()) {
+                    draw();
+                }
+                changed = false;
+            }
+        }
+    }
+
+    /** Whether the picture or the session changes by itself. */
+    private static boolean isTimed(State state) {
+        Activity activity = state.activity();
+        return activity instanceof Activity.LeadIn
+                || activity instanceof Activity.Pulling
+                || activity instanceof Activity.Resting
+                || (activity instanceof Activity.Waiting waiting && waiting.startedAt().isPresent())
+                || (activity instanceof Activity.Exercising exercising
+                        && exercising.startedAt().isPresent());
+    }
+
+    /**
+     * Session time never runs backwards, although a key is stamped before the tick that meets it.
+     */
+    private long at(long nanos) {
+        latest = Math.max(latest, time.of(nanos));
+        return latest;
+    }
+
+    private View view(long nanos) {
+        long now = Math.max(latest, time.of(nanos));
+        return ui.view(runner.state(), runner.shown(), now, settings.style());
+    }
+
+    private void draw() {
+        View view = view(System.nanoTime());
+        console.draw(graphics -> SessionScreen.draw(graphics, view));
+    }
+
+    /** Whether the session is left. */
+    private boolean press(Pressed pressed) {
+        Reaction reaction = Reaction.to(ui, view(pressed.nanos()), pressed.key());
+        ui = reaction.ui();
+        if (reaction.leaves()) {
+            return leaves(pressed);
+        }
+        warned = false;
+        reaction.input().ifPresent(input -> tell(input, at(pressed.nanos())));
+        int limit = SessionScreen.limit(view(pressed.nanos()), console.size());
+        ui = ui.selecting(Math.min(ui.selected(), limit));
+        return false;
+    }
+
+    /**
+     * What is not on disk yet is given up only when asked twice, or when there is nobody to ask.
+     */
+    private boolean leaves(Pressed pressed) {
+        Result result = runner.accept(new Input.LeaveAsked(), at(pressed.nanos()));
+        boolean gone = pressed.isEnd();
+        if (result instanceof Result.Done || warned || gone) {
+            return true;
+        }
+        warned = true;
+        ui =
+                ui.saying(
+                        "the last entry is not on disk; Enter tries again,"
+                                + " leaving once more gives it up");
+        return false;
+    }
+
+    private void tell(Input input, long at) {
+        Result result = runner.accept(input, at);
+        if (result instanceof Result.Done done) {
+            ui = ui.taken(done.events());
+            ring(done.cues());
+        } else {
+            complain(result);
+        }
+    }
+
+    /** Whether time led to anything. */
+    private boolean tick() {
+        Result result = runner.tick(at(System.nanoTime()));
+        if (result instanceof Result.Done done) {
+            ui = ui.noticed(done.events());
+            ring(done.cues());
+            return !done.events().isEmpty();
+        }
+        complain(result);
+        return true;
+    }
+
+    private void complain(Result result) {
+        if (result instanceof Result.Refused refused) {
+            ui = ui.saying(refused.why());
+        } else if (result instanceof Result.NotKept notKept) {
+            ui = ui.saying(notKept.why());
+        }
+    }
+
+    private void ring(List<Cue> cues) {
+        if (!cues.isEmpty() && !settings.mute()) {
+            console.bell();
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package rigside.bench;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.analysis.Shown;
+import rigside.screen.View;
+import rigside.screen.View.Page;
+import rigside.screen.View.Prompt;
+import rigside.session.Event;
+import rigside.session.State;
+
+/**
+ * What the tester is looking at and typing; nothing of it is worth keeping.
+ *
+ * @param page what is looked at
+ * @param selected the selected line, or the first one shown, from 0
+ * @param prompt the question asked on the bottom lines, if any
+ * @param target the entry or donning the prompt is about; 0 when it is about neither
+ * @param typed the text typed so far
+ * @param message the last refusal or confirmation, if any
+ */
+record Ui(
+        Page page,
+        int selected,
+        Optional<Prompt> prompt,
+        int target,
+        String typed,
+        Optional<String> message) {
+
+    /** At the step, with nothing typed. */
+    static final Ui START = new Ui(Page.STEP, 0, Optional.empty(), 0, "", Optional.empty());
+
+    /** All that a picture depends on. */
+    View view(State state, Shown shown, long now, View.Style style) {
+        return new View(state, shown, now, page, selected, prompt, typed, message, style);
+    }
+
+    Ui at(Page next) {
+        return new Ui(next, 0, prompt, target, typed, message);
+    }
+
+    Ui selecting(int line) {
+        return new Ui(page, line, prompt, target, typed, message);
+    }
+
+    Ui asking(Prompt question, int about) {
+        return new Ui(page, selected, Optional.of(question), about, "", Optional.empty());
+    }
+
+    /** Without the prompt and what was typed. */
+    Ui dropped() {
+        return new Ui(page, selected, Optional.empty(), 0, "", message);
+    }
+
+    Ui typing(String text) {
+        return new Ui(page, selected, prompt, target, text, message);
+    }
+
+    Ui saying(String words) {
+        return new Ui(page, selected, prompt, target, typed, Optional.of(words));
+    }
+
+    Ui silent() {
+        return new Ui(page, selected, prompt, target, typed, Optional.empty());
+    }
+
+    /** After the tester's own input led to events. */
+    Ui taken(List<Event> events) {
+        Ui next = dropped();
+        Ui seen = page == Page.STEP && !events.isEmpty() ? next.selecting(0) : next;
+        return Confirmation.of(events).map(seen::saying).orElse(seen);
+    }
+
+    /** After time led to events: a prompt that is being answered stays. */
+    Ui noticed(List<Event> events) {
+        if (events.isEmpty()) {
+            return this;
+        }
+        return prompt.isPresent() ? this : taken(events);
+    }
+}

@@ -1,0 +1,192 @@
+package rigside.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rigside.analysis.Analysis;
+import rigside.analysis.Shown;
+import rigside.screen.View.Page;
+import rigside.screen.View.Prompt;
+import rigside.screen.View.Style;
+import rigside.session.Input;
+import rigside.session.State;
+import rigside.session.Story;
+
+/** Keys, told one after another; nothing answers, so the state stays. */
+class ReactionTest {
+    private State state = Story.of("/session/small.yaml").state();
+    private Ui ui = Ui.START;
+    private Optional<Input> input = Optional.empty();
+    private boolean leaves;
+
+    private ReactionTest in(State other) {
+        state = other;
+        return this;
+    }
+
+    private ReactionTest press(KeyStroke key) {
+        Shown shown = Shown.of(state, Analysis.of(state));
+        Reaction reaction = Reaction.to(ui, ui.view(state, shown, 0, new Style(false, false)), key);
+        ui = reaction.ui();
+        input = reaction.input();
+        leaves = reaction.leaves();
+        return this;
+    }
+
+    private ReactionTest press(KeyType type) {
+        return press(new KeyStroke(type));
+    }
+
+    private ReactionTest press(char character) {
+        return press(new KeyStroke(character, false, false));
+    }
+
+    private ReactionTest ctrl(char character) {
+        return press(new KeyStroke(character, true, false));
+    }
+
+    private ReactionTest type(String text) {
+        text.chars().forEach(each -> press((char) each));
+        return this;
+    }
+
+    private static State filling() {
+        return Story.of("/session/small.yaml").goOn().state();
+    }
+
+    private void says(Input expected) {
+        assertEquals(Optional.of(expected), input);
+    }
+
+    private void saysNothing() {
+        assertEquals(Optional.empty(), input);
+    }
+
+    @Test
+    void enterGoesOn() {
+        press(KeyType.Enter).says(new Input.GoOnPressed());
+    }
+
+    @Test
+    void whatIsTypedIsTakenByEnter() {
+        in(filling()).type("W 1").press(KeyType.Enter).says(new Input.Typed("W 1"));
+        assertEquals("W 1", ui.typed());
+    }
+
+    @Test
+    void lettersThatAreKeysElsewhereAreTextWhereTextIsTyped() {
+        in(filling()).type("quote").saysNothing();
+        assertEquals("quote", ui.typed());
+        assertFalse(leaves);
+    }
+
+    @Test
+    void backspaceTakesTheLastCharacterBackWhateverItsSize() {
+        in(filling()).type("a\ud83d\ude00");
+        press(KeyType.Backspace);
+        assertEquals("a", ui.typed());
+        press(KeyType.Backspace).press(KeyType.Backspace);
+        assertEquals("", ui.typed());
+    }
+
+    @Test
+    void noMoreIsTypedThanALineTakes() {
+        in(filling()).type("x".repeat(600));
+        assertEquals(500, ui.typed().length());
+    }
+
+    @Test
+    void aNoteIsAskedForAndWritten() {
+        press('o').saysNothing();
+        assertEquals(Optional.of(Prompt.NOTE), ui.prompt());
+        type("cold room").press(KeyType.Enter).says(new Input.NoteTyped("cold room"));
+    }
+
+    @Test
+    void anEmptyPromptIsDropped() {
+        press('o').press(KeyType.Enter).saysNothing();
+        assertEquals(Optional.empty(), ui.prompt());
+    }
+
+    @Test
+    void aPromptDoesNotSwallowWhatWasTypedBeforeIntoItself() {
+        in(filling()).type("W1").ctrl('o').type("n").press(KeyType.Enter);
+        says(new Input.NoteTyped("n"));
+    }
+
+    @Test
+    void escapeStopsAtOnceAndDropsThePrompt() {
+        press('o').type("ab").press(KeyType.Escape).says(new Input.HaltPressed());
+        assertEquals(Optional.empty(), ui.prompt());
+        assertEquals("", ui.typed());
+        assertEquals(Page.STEP, ui.page());
+    }
+
+    @Test
+    void pagesAreTurned() {
+        press('t');
+        assertEquals(Page.TALLY, ui.page());
+        press('e');
+        assertEquals(Page.ENTRIES, ui.page());
+        press(KeyType.F1);
+        assertEquals(Page.HELP, ui.page());
+        press(KeyType.Enter).saysNothing();
+        assertEquals(Page.STEP, ui.page());
+    }
+
+    @Test
+    void anEntryIsStruckOutByTheNumberOfTheSelectedLine() {
+        State one = Story.of("/session/small.yaml").goOn().type("W1").state();
+        in(one).ctrl('e').press('v');
+        assertEquals(Optional.of(Prompt.VOID_REASON), ui.prompt());
+        type("wrong code").press(KeyType.Enter).says(new Input.VoidAsked(1, "wrong code"));
+    }
+
+    @Test
+    void aDonningIsStruckOutWhole() {
+        State whole = Story.atFirstDonning().donning("20", 6).state();
+        in(whole).press('e').press('v');
+        assertEquals(Optional.of(Prompt.STRIKE_REASON), ui.prompt());
+        type("strap").press(KeyType.Enter).says(new Input.StrikeAsked(1, "strap"));
+    }
+
+    @Test
+    void theSelectionNeverGoesAboveTheFirstLine() {
+        press('e').press(KeyType.ArrowUp);
+        assertEquals(0, ui.selected());
+    }
+
+    @Test
+    void ctrlCAndTheEndOfInputLeaveWhateverIsGoingOn() {
+        in(filling()).ctrl('c');
+        assertTrue(leaves);
+        leaves = false;
+        press('o').press(KeyType.EOF);
+        assertTrue(leaves);
+    }
+
+    @Test
+    void keysThatMeanNothingChangeNothing() {
+        Ui before = ui;
+        for (KeyType type : KeyType.values()) {
+            if (type == KeyType.Home || type == KeyType.Insert || type == KeyType.F12) {
+                press(type).saysNothing();
+            }
+        }
+        ctrl('z').saysNothing();
+        assertEquals(before, ui);
+        assertFalse(leaves);
+    }
+
+    @Test
+    void aMessageIsGoneWithTheNextKey() {
+        ui = ui.saying("something");
+        press(KeyType.Home);
+        assertEquals(Optional.empty(), ui.message());
+    }
+}
