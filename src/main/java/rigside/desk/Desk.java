@@ -1,0 +1,100 @@
+package rigside.desk;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.journal.Listed;
+import rigside.screen.HomeView;
+import rigside.screen.HomeView.Page;
+import rigside.screen.HomeView.Review;
+import rigside.screen.View;
+
+/**
+ * What the home screen shows, and where the tester is on it.
+ *
+ * @param protocols the protocols at hand
+ * @param sessions the sessions kept, the latest first
+ * @param page what is looked at
+ * @param line the selected line of the home page, protocols first, then sessions
+ * @param scrolled the first line shown of any other page
+ * @param rig what will answer for the instruments
+ * @param review what is read through
+ * @param message the last refusal or confirmation, if any
+ */
+record Desk(
+        List<ProtocolFile> protocols,
+        List<Listed> sessions,
+        Page page,
+        int line,
+        int scrolled,
+        Choice rig,
+        Review review,
+        Optional<String> message) {
+
+    static Desk of(List<ProtocolFile> protocols, List<Listed> sessions, Choice rig) {
+        return new Desk(protocols, sessions, Page.HOME, 0, 0, rig, Review.NONE, Optional.empty());
+    }
+
+    HomeView view(View.Style style) {
+        return new HomeView(
+                page,
+                protocols.stream().map(Items::of).toList(),
+                sessions.stream().map(Items::of).toList(),
+                page == Page.HOME ? line : scrolled,
+                rig.shown(),
+                review,
+                message,
+                style);
+    }
+
+    /** The protocol chosen, if one is. */
+    Optional<ProtocolFile> protocol() {
+        return line < protocols.size() ? Optional.of(protocols.get(line)) : Optional.empty();
+    }
+
+    /** The session chosen, if one is. */
+    Optional<Listed> session() {
+        int at = line - protocols.size();
+        return at >= 0 && at < sessions.size() ? Optional.of(sessions.get(at)) : Optional.empty();
+    }
+
+    Desk at(Page next) {
+        return new Desk(protocols, sessions, next, line, 0, rig, review, Optional.empty());
+    }
+
+    Desk reading(Review lines) {
+        return new Desk(protocols, sessions, Page.REVIEW, line, 0, rig, lines, Optional.empty());
+    }
+
+    Desk with(Choice changed) {
+        return new Desk(
+                protocols, sessions, page, line, scrolled, changed, review, Optional.empty());
+    }
+
+    Desk with(List<ProtocolFile> files, List<Listed> kept) {
+        int last = Math.max(0, files.size() + kept.size() - 1);
+        return new Desk(files, kept, page, Math.min(line, last), scrolled, rig, review, message);
+    }
+
+    Desk saying(String words) {
+        return new Desk(protocols, sessions, page, line, scrolled, rig, review, Optional.of(words));
+    }
+
+    Desk silent() {
+        return new Desk(protocols, sessions, page, line, scrolled, rig, review, Optional.empty());
+    }
+
+    /** Moved up or down by some lines, no further than {@code limit}. */
+    Desk moved(int by, int limit) {
+        int from = page == Page.HOME ? line : scrolled;
+        int to = Math.max(0, Math.min(from + by, limit));
+        return page == Page.HOME
+                ? new Desk(protocols, sessions, page, to, scrolled, rig, review, Optional.empty())
+                : new Desk(protocols, sessions, page, line, to, rig, review, Optional.empty());
+    }
+
+    /** On the first line of the other list. */
+    Desk inOtherList() {
+        int to = line < protocols.size() && !sessions.isEmpty() ? protocols.size() : 0;
+        return new Desk(protocols, sessions, page, to, scrolled, rig, review, Optional.empty());
+    }
+}

@@ -1,0 +1,142 @@
+package rigside.desk;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import rigside.bench.Bench;
+import rigside.bench.Console;
+import rigside.bench.Pressed;
+import rigside.bench.Settings;
+import rigside.journal.Archive;
+import rigside.journal.Listed;
+import rigside.journal.NotOpened;
+import rigside.protocol.Protocol;
+import rigside.screen.HomeAction;
+import rigside.screen.HomeKeys;
+import rigside.screen.HomeScreen;
+import rigside.screen.HomeView;
+
+/** The home screen, and back to it after each session. */
+public final class Home {
+    /** Nothing moves here: only a change of the window's size can want a new picture. */
+    private static final long WAIT_NANOS = 250_000_000L;
+
+    private final Console console;
+    private final Folders folders;
+    private final Settings settings;
+    private Desk desk;
+
+    private Home(Console console, Folders folders, Settings settings, Choice rig) {
+        this.console = console;
+        this.folders = folders;
+        this.settings = settings;
+        this.desk = Desk.of(List.of(), List.of(), rig);
+    }
+
+    /**
+     * Shows the home screen until the tester leaves the program.
+     *
+     * @param rig what answers for the instruments unless something else is chosen
+     */
+    public static void run(Console console, Folders folders, Settings settings, Choice rig) {
+        new Home(console, folders, settings, rig).run();
+    }
+
+    private void run() {
+        look();
+        boolean changed = true;
+        boolean left = false;
+        while (!left) {
+            if (changed || console.isStale()) {
+                HomeView view = desk.view(settings.style());
+                console.draw(graphics -> HomeScreen.draw(graphics, view));
+            }
+            Optional<Pressed> pressed = console.next(WAIT_NANOS);
+            changed = pressed.isPresent();
+            left = pressed.isPresent() && (pressed.get().isEnd() || press(pressed.get().key()));
+        }
+    }
+
+    /** Reads what is at hand. */
+    private void look() {
+        List<ProtocolFile> protocols = desk.protocols();
+        List<Listed> sessions = desk.sessions();
+        Optional<String> trouble = Optional.empty();
+        try {
+            protocols = Shelf.all(folders.protocols());
+            sessions = Archive.list(folders.sessions());
+        } catch (IOException unreadable) {
+            trouble =
+                    Optional.of(
+                            "'" + folders.root() + "' cannot be read: " + unreadable.getMessage());
+        }
+        Desk seen = desk.with(protocols, sessions);
+        desk = trouble.map(seen::saying).orElse(seen);
+    }
+
+    /** Whether the program is left. */
+    private boolean press(KeyStroke key) {
+        HomeView view = desk.view(settings.style());
+        Optional<HomeAction> action = HomeKeys.action(view, key);
+        desk = desk.silent();
+        action.ifPresent(known -> act(known, HomeScreen.limit(view, console.size())));
+        return action.equals(Optional.of(HomeAction.LEAVE));
+    }
+
+    private void act(HomeAction action, int limit) {
+        switch (action) {
+            case UP -> desk = desk.moved(-1, limit);
+            case DOWN -> desk = desk.moved(1, limit);
+            case OTHER_LIST -> desk = desk.inOtherList();
+            case START -> desk.protocol().ifPresent(this::start);
+            case RESUME -> desk.session().ifPresent(this::resume);
+            case REVIEW ->
+                    desk.session()
+                            .ifPresent(listed -> desk = desk.reading(Reviews.of(listed.folder())));
+            case PROBLEMS ->
+                    desk.protocol()
+                            .ifPresent(
+                                    file ->
+                                            desk =
+                                                    desk.reading(
+                                                            new HomeView.Review(
+                                                                    file.name(), file.problems())));
+            case RIG -> desk = desk.with(desk.rig().other());
+            case SPEED -> desk = desk.with(desk.rig().faster());
+            case HELP -> desk = desk.at(HomeView.Page.HELP);
+            case HOME -> desk = desk.at(HomeView.Page.HOME);
+            case LEAVE -> {}
+        }
+    }
+
+    private void start(ProtocolFile file) {
+        Protocol protocol = file.protocol().orElseThrow();
+        if (desk.rig().simulated() && !file.rigProblems().isEmpty()) {
+            desk = desk.reading(new HomeView.Review(file.name(), file.rigProblems()));
+            return;
+        }
+        try {
+            Bench.begin(
+                    console,
+                    folders.sessions(),
+                    Openings.of(file, protocol, desk.rig(), Openings.anySeed(), settings),
+                    protocol,
+                    settings);
+            look();
+        } catch (NotOpened notOpened) {
+            desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
+        } catch (IOException notKept) {
+            desk = desk.saying(notKept.getMessage());
+        }
+    }
+
+    private void resume(Listed listed) {
+        try {
+            Bench.resume(console, listed.folder(), settings);
+            look();
+        } catch (NotOpened notOpened) {
+            desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
+        }
+    }
+}

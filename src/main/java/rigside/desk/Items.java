@@ -1,0 +1,90 @@
+package rigside.desk;
+
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rigside.journal.Damage;
+import rigside.journal.Listed;
+import rigside.protocol.BenchTime;
+import rigside.protocol.Protocol;
+import rigside.screen.HomeView.ProtocolItem;
+import rigside.screen.HomeView.SessionItem;
+
+/** The lines of the home page. */
+final class Items {
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
+
+    private Items() {}
+
+    static ProtocolItem of(ProtocolFile file) {
+        return file.protocol()
+                .map(protocol -> good(file, protocol))
+                .orElseGet(
+                        () ->
+                                new ProtocolItem(
+                                        file.name(),
+                                        "",
+                                        file.problems().size(),
+                                        "",
+                                        file.problems()));
+    }
+
+    private static ProtocolItem good(ProtocolFile file, Protocol protocol) {
+        List<String> detail = new ArrayList<>();
+        detail.add(protocol.question());
+        protocol.conditions().forEach(condition -> detail.add("- " + condition.title()));
+        detail.add(
+                protocol.plan().fewest()
+                        + " to "
+                        + protocol.plan().most()
+                        + " rounds of about "
+                        + round(protocol));
+        if (!protocol.about().isBlank()) {
+            detail.add(protocol.about().strip());
+        }
+        return new ProtocolItem(file.name(), protocol.title(), 0, round(protocol), detail);
+    }
+
+    private static String round(Protocol protocol) {
+        return BenchTime.words(BenchTime.round(protocol));
+    }
+
+    static SessionItem of(Listed listed) {
+        List<String> detail = new ArrayList<>();
+        if (!listed.question().isEmpty()) {
+            detail.add(listed.question());
+        }
+        listed.conditions().forEach(title -> detail.add("- " + title));
+        if (listed.simulated()) {
+            detail.add("simulated: every value is invented");
+        }
+        detail.add("folder " + listed.folder().getFileName());
+        listed.damage().stream().map(Damage::toString).forEach(detail::add);
+        String title =
+                listed.title().isEmpty()
+                        ? listed.folder().getFileName().toString()
+                        : listed.title();
+        return new SessionItem(
+                title,
+                listed.begun().map(Items::when).orElse("unknown"),
+                state(listed),
+                listed.isResumable(),
+                detail);
+    }
+
+    static String when(ZonedDateTime when) {
+        return WHEN.format(when);
+    }
+
+    private static String state(Listed listed) {
+        if (!listed.damage().isEmpty()) {
+            return "damaged";
+        }
+        int rounds = listed.completeRounds();
+        String done = rounds + (rounds == 1 ? " round" : " rounds");
+        return (listed.closed() ? "closed, " : "open, ") + done;
+    }
+}

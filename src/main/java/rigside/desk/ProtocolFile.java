@@ -1,0 +1,62 @@
+package rigside.desk;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.protocol.Protocol;
+import rigside.protocol.ProtocolReader;
+import rigside.protocol.Read;
+import rigside.rig.WearerReader;
+import rigside.yaml.Problem;
+
+/**
+ * A protocol file, read, and the rig file beside it.
+ *
+ * @param name the file's name as the tester knows it
+ * @param text its exact text
+ * @param rigText the exact text of the file {@code NAME.rig.yaml} beside it, which describes the
+ *     wearer of a simulated rig; empty without one
+ * @param read what the protocol says, or all that is wrong with it
+ */
+public record ProtocolFile(String name, String text, String rigText, Read read) {
+    private static final String RIG_ENDING = ".rig.yaml";
+
+    static ProtocolFile of(String name, String text, String rigText) {
+        return new ProtocolFile(name, text, rigText, ProtocolReader.read(name, text));
+    }
+
+    /** What it says; empty when something is wrong with it. */
+    public Optional<Protocol> protocol() {
+        return read instanceof Read.Good good ? Optional.of(good.protocol()) : Optional.empty();
+    }
+
+    /** All that is wrong with it, as it is told; empty when nothing is. */
+    public List<String> problems() {
+        return read instanceof Read.Bad bad
+                ? bad.problems().stream().map(Problem::toString).toList()
+                : List.of();
+    }
+
+    /** All that is wrong with the rig file; empty when nothing is, or there is none. */
+    public List<String> rigProblems() {
+        return rigText.isEmpty()
+                ? List.of()
+                : WearerReader.read(rigName(name), rigText).problems().stream()
+                        .map(Problem::toString)
+                        .toList();
+    }
+
+    /** The name of the rig file beside a protocol file. */
+    static String rigName(String name) {
+        return bare(name) + RIG_ENDING;
+    }
+
+    static boolean isRigName(String name) {
+        return name.endsWith(RIG_ENDING);
+    }
+
+    /** A file's name without its ending. */
+    static String bare(String name) {
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
+    }
+}

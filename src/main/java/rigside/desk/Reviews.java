@@ -1,0 +1,32 @@
+package rigside.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import rigside.analysis.Analysis;
+import rigside.analysis.Shown;
+import rigside.journal.Damage;
+import rigside.journal.JournalReader;
+import rigside.journal.Reading;
+import rigside.screen.HomeView.Review;
+import rigside.session.State;
+
+/** A session read through, with what is still concealed left out. */
+final class Reviews {
+    private Reviews() {}
+
+    static Review of(Path folder) {
+        Reading reading = JournalReader.read(folder);
+        List<String> lines = new ArrayList<>();
+        reading.damage().stream().map(Damage::toString).forEach(lines::add);
+        reading.torn().ifPresent(torn -> lines.add(torn.toString()));
+        State state = reading.state();
+        if (state.opening().isEmpty()) {
+            lines.add("nothing of this session can be read");
+            return new Review(folder.getFileName().toString(), lines);
+        }
+        Shown shown = Shown.of(state, Analysis.of(state));
+        lines.addAll(new ReviewLines(state, shown, reading.events()).all());
+        return new Review(state.protocol().title(), lines);
+    }
+}

@@ -1,0 +1,105 @@
+package rigside.desk;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rigside.yaml.Document;
+
+/** The protocols at hand: the tester's own, and those that come with the program. */
+public final class Shelf {
+    /** What comes with the program, the demonstration first. */
+    static final List<String> SHIPPED =
+            List.of(
+                    "/demo/prefilter-disc.yaml",
+                    "/protocols/seal-and-breathing.yaml",
+                    "/protocols/breathing-only.yaml",
+                    "/protocols/ambient-eight-exercises.yaml");
+
+    private Shelf() {}
+
+    /**
+     * All protocols: the tester's own by name, then those that come with the program.
+     *
+     * @param own the folder of the tester's own; it need not exist
+     * @throws IOException if the folder or a file in it cannot be read
+     */
+    public static List<ProtocolFile> all(Path own) throws IOException {
+        List<ProtocolFile> all = new ArrayList<>(own(own));
+        SHIPPED.forEach(resource -> all.add(shipped(resource)));
+        return List.copyOf(all);
+    }
+
+    /**
+     * The protocol a word on the command line means: a file, or the name of one at hand with or
+     * without its ending.
+     *
+     * @throws IOException if it is a file that cannot be read
+     */
+    public static Optional<ProtocolFile> find(String word, Path own) throws IOException {
+        if (Files.isRegularFile(Path.of(word))) {
+            return Optional.of(onDisk(word, Path.of(word)));
+        }
+        return all(own).stream()
+                .filter(
+                        file ->
+                                file.name().equals(word)
+                                        || ProtocolFile.bare(file.name()).equals(word))
+                .findFirst();
+    }
+
+    private static List<ProtocolFile> own(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            List<ProtocolFile> own = new ArrayList<>();
+            for (Path file : files.filter(Shelf::mayBeProtocol).sorted().toList()) {
+                own.add(onDisk(file.getFileName().toString(), file));
+            }
+            return own;
+        }
+    }
+
+    private static boolean mayBeProtocol(Path file) {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+        return Files.isRegularFile(file)
+                && Stream.of(".yaml", ".yml", ".json").anyMatch(name::endsWith)
+                && !ProtocolFile.isRigName(name)
+                && !name.startsWith(".");
+    }
+
+    private static ProtocolFile onDisk(String name, Path file) throws IOException {
+        Path rig = file.resolveSibling(ProtocolFile.rigName(file.getFileName().toString()));
+        String rigText = Files.isRegularFile(rig) ? text(rig) : "";
+        return ProtocolFile.of(name, text(file), rigText);
+    }
+
+    private static String text(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return text(in);
+        }
+    }
+
+    private static ProtocolFile shipped(String resource) {
+        try (InputStream in = Shelf.class.getResourceAsStream(resource);
+                InputStream rig = Shelf.class.getResourceAsStream(ProtocolFile.rigName(resource))) {
+            String name = resource.substring(resource.lastIndexOf('/') + 1);
+            return ProtocolFile.of(name, text(in), rig == null ? "" : text(rig));
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the program's own files cannot be read", broken);
+        }
+    }
+
+    /** No more of a file than it takes to see that it is too large. */
+    private static String text(InputStream in) throws IOException {
+        return new String(in.readNBytes(Document.MOST_BYTES + 1), StandardCharsets.UTF_8);
+    }
+}

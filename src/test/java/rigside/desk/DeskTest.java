@@ -1,0 +1,107 @@
+package rigside.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rigside.journal.Damage;
+import rigside.journal.Listed;
+import rigside.screen.HomeView;
+import rigside.screen.HomeView.Page;
+import rigside.screen.View;
+import rigside.session.Story;
+
+class DeskTest {
+    private static final View.Style PLAIN = new View.Style(false, false);
+
+    private final ProtocolFile good =
+            ProtocolFile.of("small.yaml", Story.text("/session/small.yaml"), "");
+    private final ProtocolFile bad = ProtocolFile.of("bad.yaml", "format: 1\n", "");
+    private final Listed session = listed(List.of());
+    private final Desk desk = Desk.of(List.of(good, bad), List.of(session), Choice.TYPED);
+
+    private static Listed listed(List<Damage> damage) {
+        return new Listed(
+                Path.of("sessions/one"),
+                "Disc",
+                "Does it?",
+                List.of("plain", "disc"),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                true,
+                1,
+                damage);
+    }
+
+    @Test
+    void protocolsComeBeforeSessions() {
+        assertEquals(Optional.of(good), desk.protocol());
+        assertEquals(Optional.of(bad), desk.moved(1, 2).protocol());
+        Desk last = desk.moved(5, 2);
+        assertEquals(Optional.empty(), last.protocol());
+        assertEquals(Optional.of(session), last.session());
+    }
+
+    @Test
+    void theOtherListBeginsAtItsFirstLine() {
+        Desk sessions = desk.inOtherList();
+        assertEquals(Optional.of(session), sessions.session());
+        assertEquals(Optional.of(good), sessions.inOtherList().protocol());
+    }
+
+    @Test
+    void withoutSessionsTheOtherListIsThisOne() {
+        Desk none = desk.with(List.of(good, bad), List.of());
+        assertEquals(Optional.of(good), none.inOtherList().protocol());
+    }
+
+    @Test
+    void theSelectionStaysWithinWhatIsThere() {
+        Desk last = desk.moved(2, 2).with(List.of(good), List.of());
+        assertEquals(Optional.of(good), last.protocol());
+    }
+
+    @Test
+    void readingScrollsAndComesBackToTheSameLine() {
+        Desk reading = desk.moved(1, 2).reading(new HomeView.Review("bad", List.of("a", "b")));
+        Desk scrolled = reading.moved(1, 1);
+        assertEquals(1, scrolled.view(PLAIN).selected());
+        Desk back = scrolled.at(Page.HOME);
+        assertEquals(1, back.view(PLAIN).selected());
+        assertEquals(Optional.of(bad), back.protocol());
+    }
+
+    @Test
+    void aBrokenProtocolShowsHowManyProblemsItHas() {
+        HomeView view = desk.view(PLAIN);
+        assertEquals(0, view.protocols().get(0).problems());
+        assertEquals(bad.problems().size(), view.protocols().get(1).problems());
+        assertTrue(view.protocols().get(1).problems() > 1);
+    }
+
+    @Test
+    void theRigChangesBetweenTypedAndSimulatedAndKeepsItsSpeed() {
+        assertFalse(desk.view(PLAIN).rig().simulated());
+        Desk simulated = desk.with(desk.rig().other());
+        assertTrue(simulated.view(PLAIN).rig().simulated());
+        assertEquals(30, simulated.view(PLAIN).rig().speed());
+        assertEquals(120, simulated.rig().faster().speed());
+        assertEquals(1, simulated.rig().faster().faster().speed());
+        assertEquals(1, desk.rig().effectiveSpeed());
+    }
+
+    @Test
+    void aDamagedSessionIsShownAsSuchAndCannotBeGoneOnWith() {
+        Damage damage = new Damage("one/journal.jsonl", 3, "not a line of a journal", "");
+        Desk damaged = desk.with(List.of(), List.of(listed(List.of(damage))));
+        HomeView.SessionItem item = damaged.view(PLAIN).sessions().get(0);
+        assertEquals("damaged", item.state());
+        assertFalse(item.open());
+        assertTrue(item.detail().contains(damage.toString()));
+    }
+}
