@@ -1,0 +1,102 @@
+package rigside.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import rigside.bench.Ability;
+import rigside.bench.Settings;
+import rigside.desk.Choice;
+import rigside.desk.Folders;
+import rigside.desk.Home;
+import rigside.screen.Stroke;
+
+/** The command {@code rigside}; alone it opens the home screen. */
+@Command(
+        name = "rigside",
+        scope = ScopeType.INHERIT,
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Steps one person through respirator comparisons at a bench and says when enough"
+                    + " repeats are done. Without a command it opens the home screen.",
+            "It is not a certified fit test."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "1:a file or a journal has problems; all are printed",
+            "2:wrong usage",
+            "3:a fault of the program"
+        },
+        subcommands = {Run.class, Resume.class, Rehearse.class, Check.class})
+public final class Rigside implements Callable<Integer> {
+    @Spec private CommandSpec spec;
+
+    @Option(
+            names = "--home",
+            scope = ScopeType.INHERIT,
+            paramLabel = "FOLDER",
+            description =
+                    "where sessions and your own protocols are kept (otherwise what RIGSIDE_HOME"
+                            + " names, otherwise 'rigside' in your own folder)")
+    private Optional<Path> home = Optional.empty();
+
+    @Option(
+            names = "--ascii",
+            scope = ScopeType.INHERIT,
+            description = "draw with plain ASCII characters only")
+    private boolean ascii;
+
+    @Option(names = "--mute", scope = ScopeType.INHERIT, description = "no bell")
+    private boolean mute;
+
+    @Option(
+            names = "--debug",
+            scope = ScopeType.INHERIT,
+            description = "print a stack trace when the program has a fault")
+    private boolean debug;
+
+    /**
+     * Runs a command line.
+     *
+     * @return the exit code
+     */
+    public static int run(String... args) {
+        return commandLine().execute(args);
+    }
+
+    static CommandLine commandLine() {
+        Messages messages = new Messages();
+        return new CommandLine(new Rigside())
+                .setParameterExceptionHandler(messages)
+                .setExecutionExceptionHandler(messages);
+    }
+
+    @Override
+    public Integer call() {
+        return AtTerminal.run(
+                spec,
+                console -> {
+                    Home.run(console, folders(), settings(Stroke.SPACE), Choice.TYPED);
+                    return Exit.DONE;
+                });
+    }
+
+    boolean debug() {
+        return debug;
+    }
+
+    Folders folders() {
+        return Folders.of(home, System.getenv(), System.getProperty("user.home"));
+    }
+
+    Settings settings(Stroke trigger) {
+        return new Settings(Ability.of(System.getenv(), ascii, trigger), mute, Version.number());
+    }
+}

@@ -1,0 +1,98 @@
+package rigside.command;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import rigside.bench.Bench;
+import rigside.bench.Settings;
+import rigside.bench.Trigger;
+import rigside.desk.Choice;
+import rigside.desk.Openings;
+import rigside.desk.ProtocolFile;
+import rigside.protocol.Protocol;
+import rigside.screen.Stroke;
+
+/** {@code rigside run PROTOCOL}: a new session, straight away. */
+@Command(name = "run", description = "Start a session by a protocol.")
+final class Run implements Callable<Integer> {
+    @Spec private CommandSpec spec;
+    @ParentCommand private Rigside rigside;
+
+    @Parameters(
+            paramLabel = "PROTOCOL",
+            description = "a protocol file, or the name of one that the home screen lists")
+    private String protocol;
+
+    @Option(
+            names = "--simulated",
+            description = "an invented wearer answers for the instruments: every value is invented")
+    private boolean simulated;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "TIMES",
+            defaultValue = "30",
+            description = "how much faster time runs when simulated (default ${DEFAULT-VALUE})")
+    private double speed;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            description = "decides the order of conditions; drawn unless given, and recorded")
+    private Optional<Long> seed = Optional.empty();
+
+    @Option(
+            names = "--trigger",
+            paramLabel = "KEY",
+            defaultValue = "space",
+            description = "the key that starts and stops timing (default ${DEFAULT-VALUE})")
+    private String trigger;
+
+    @Override
+    public Integer call() {
+        Settings settings = rigside.settings(stroke());
+        Choice choice = choice();
+        Optional<ProtocolFile> file =
+                Protocols.sound(
+                        protocol, simulated, rigside.folders(), spec.commandLine().getErr());
+        if (file.isEmpty()) {
+            return Exit.PROBLEMS;
+        }
+        Protocol read = file.get().protocol().orElseThrow();
+        long chosen = seed.orElseGet(Openings::anySeed);
+        return AtTerminal.run(
+                spec,
+                console -> {
+                    Bench.begin(
+                            console,
+                            rigside.folders().sessions(),
+                            Openings.of(file.get(), read, choice, chosen, settings),
+                            read,
+                            settings);
+                    return Exit.DONE;
+                });
+    }
+
+    private Stroke stroke() {
+        return Trigger.parse(trigger).orElseThrow(() -> wrong(Trigger.refusal(trigger)));
+    }
+
+    private Choice choice() {
+        if (!(speed > 0 && speed <= Choice.FASTEST)) {
+            throw wrong("speed '" + speed + "' is not above 0 and at most 1000");
+        }
+        return new Choice(simulated, speed);
+    }
+
+    private ParameterException wrong(String words) {
+        CommandLine command = spec.commandLine();
+        return new ParameterException(command, words);
+    }
+}

@@ -1,0 +1,117 @@
+package rigside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+class RigsideTest {
+    @TempDir Path home;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private final CommandLine line =
+            Rigside.commandLine()
+                    .addSubcommand(new Fault())
+                    .setOut(new PrintWriter(out, true))
+                    .setErr(new PrintWriter(err, true));
+
+    @Command(name = "fault")
+    private static final class Fault implements Callable<Integer> {
+        @Override
+        public Integer call() {
+            throw new IllegalStateException("something impossible");
+        }
+    }
+
+    private int run(String... args) {
+        return line.execute(args);
+    }
+
+    @Test
+    void theVersionIsTheOneBuilt() {
+        assertEquals(Exit.DONE, run("--version"));
+        assertTrue(out.toString().matches("rigside \\d+\\.\\d+\\.\\d+\\R"), out.toString());
+    }
+
+    @Test
+    void helpNamesEveryCommandAndExitCode() {
+        assertEquals(Exit.DONE, run("--help"));
+        for (String word : new String[] {"run", "resume", "rehearse", "check", "Exit codes"}) {
+            assertTrue(out.toString().contains(word), word);
+        }
+    }
+
+    static Stream<Arguments> misuses() {
+        return Stream.of(
+                Arguments.of("an unknown option", "--nothing", "Unknown option: '--nothing'"),
+                Arguments.of("no protocol", "run", "Missing required parameter: 'PROTOCOL'"),
+                Arguments.of("a speed of 0", "run x --speed 0", "speed '0.0' is not above 0"),
+                Arguments.of("a letter as trigger", "run x --trigger q", "'q' cannot be"),
+                Arguments.of("no seed", "rehearse x --into y", "'--seed=NUMBER'"),
+                Arguments.of("a seed of words", "run x --seed two", "'two' is not a long"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("misuses")
+    void wrongUsageIsToldInWords(String name, String args, String words) {
+        assertEquals(Exit.USAGE, run(args.split(" ", -1)));
+        assertTrue(err.toString().startsWith("rigside: "), err.toString());
+        assertTrue(err.toString().contains(words), err.toString());
+        assertEquals("", out.toString());
+    }
+
+    @Test
+    void allProblemsOfAProtocolArePrinted() throws IOException {
+        Path file = Files.writeString(home.resolve("bad.yaml"), "format: 1\ntitle: t\n");
+        assertEquals(Exit.PROBLEMS, run("run", file.toString(), "--home", home.toString()));
+        long lines = err.toString().lines().filter(each -> each.startsWith(file + ":")).count();
+        assertTrue(lines > 2, err.toString());
+    }
+
+    @Test
+    void aProtocolThatIsNotThereIsAProblem() {
+        assertEquals(Exit.PROBLEMS, run("run", "nowhere", "--home", home.toString()));
+        assertTrue(err.toString().startsWith("rigside: there is no protocol 'nowhere'"));
+    }
+
+    @Test
+    void aFaultIsToldWithoutAStackTrace() {
+        assertEquals(Exit.FAULT, run("fault"));
+        assertEquals(
+                """
+                rigside: a fault of the program: something impossible
+                    the same command with --debug tells where
+                """,
+                err.toString());
+    }
+
+    @Test
+    void aStackTraceCanBeAskedFor() {
+        assertEquals(Exit.FAULT, run("--debug", "fault"));
+        assertTrue(err.toString().contains("at rigside.command.RigsideTest"), err.toString());
+    }
+
+    @Test
+    void aRehearsalLeavesAClosedSession() throws IOException {
+        assertEquals(
+                Exit.DONE,
+                run("rehearse", "breathing-only", "--seed", "5", "--into", home.toString()));
+        Path folder = Path.of(out.toString().strip());
+        String journal = Files.readString(folder.resolve("journal.jsonl"));
+        assertTrue(journal.strip().endsWith("\"event\":\"session-closed\"}"), out.toString());
+    }
+}
