@@ -4,6 +4,6 @@
  * cues come out. The time is passed in; a rehearsal is this with a fast clock.
  *
  * <p>Read {@link rigside.runner.Runner} first. May import {@code journal}, {@code rig}, {@code
- * analysis}, {@code session}, {@code protocol}, {@code measure}.
+ * analysis}, {@code session}, {@code protocol}, {@code measure}, {@code yaml}.
  */
 package rigside.runner;
