@@ -212,9 +212,9 @@ public final class Runner {
         } catch (IOException failure) {
             unkept = Optional.of(what);
             return new Result.NotKept(
-                    "not captured: the journal cannot be written ("
+                    "not captured: "
                             + failure.getMessage()
-                            + "); free some space or mend the disk, then press Enter to try again; it is kept here");
+                            + "; mend that, then press Enter to try again; it is kept here");
         }
         unkept = Optional.empty();
         state = after(what.events(), what.at());
