@@ -54,11 +54,7 @@ record BandText(double low, double high) {
                                 return Amount.read(text.map(same -> times.group(1)), "2 times")
                                         .must(
                                                 amount -> amount.unit().isEmpty(),
-                                                amount ->
-                                                        text.label()
-                                                                + " is "
-                                                                + Words.quoted(written)
-                                                                + ", must be a factor",
+                                                amount -> is(text) + ", must be a factor",
                                                 help)
                                         .map(Amount::number);
                             }
@@ -66,9 +62,7 @@ record BandText(double low, double high) {
                                     .must(
                                             amount -> amount.unit().equals("%"),
                                             amount ->
-                                                    text.label()
-                                                            + " is "
-                                                            + Words.quoted(written)
+                                                    is(text)
                                                             + ", must be a percentage or a factor"
                                                             + unitless(amount),
                                             help)
@@ -77,10 +71,10 @@ record BandText(double low, double high) {
                 .must(
                         factor -> factor > 1 && factor <= LARGEST_FACTOR,
                         factor ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", must be above 0 % or above 1 times",
+                                is(text)
+                                        + (factor > 1
+                                                ? ", too large"
+                                                : ", must be above 0 % or above 1 times"),
                         help);
     }
 
@@ -96,11 +90,7 @@ record BandText(double low, double high) {
                 .map(difference -> QuantityText.differenceIn(difference, unit))
                 .must(
                         size -> size > 0,
-                        size ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", must be above 0",
+                        size -> is(text) + ", must be above 0",
                         "write a difference above 0, such as '"
                                 + QuantityText.example(unit.dimension())
                                 + "'");
@@ -110,19 +100,11 @@ record BandText(double low, double high) {
         return RangeText.read(text, Dimension.NUMBER, "0.8 to 1.25")
                 .must(
                         range -> range.from().unit() == Unit.ONE && range.to().unit() == Unit.ONE,
-                        range ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", not two factors",
+                        range -> is(text) + ", not two factors",
                         RATIOS)
                 .must(
                         range -> range.from().value() > 0,
-                        range ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", its limits must be above 0",
+                        range -> is(text) + ", its limits must be above 0",
                         RATIOS)
                 .map(
                         range ->
@@ -131,11 +113,7 @@ record BandText(double low, double high) {
                                         Math.log(range.to().value())))
                 .must(
                         BandText::isAroundZero,
-                        band ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", the band must hold 1, which is no change",
+                        band -> is(text) + ", the band must hold 1, which is no change",
                         "write the smaller factor first, such as '0.8 to 1.25'");
     }
 
@@ -148,14 +126,14 @@ record BandText(double low, double high) {
                                         QuantityText.differenceIn(range.to(), unit)))
                 .must(
                         BandText::isAroundZero,
-                        band ->
-                                text.label()
-                                        + " is "
-                                        + Words.quoted(text.get())
-                                        + ", the band must hold 0, which is no change",
+                        band -> is(text) + ", the band must hold 0, which is no change",
                         "write the negative limit first, such as '-10 to 25 "
                                 + unit.symbol()
                                 + "'");
+    }
+
+    private static String is(Value<String> text) {
+        return text.label() + " is " + Words.quoted(text.get());
     }
 
     private boolean isAroundZero() {

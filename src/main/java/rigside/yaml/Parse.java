@@ -81,7 +81,7 @@ final class Parse {
         }
         if (event instanceof AliasEvent alias) {
             note(
-                    "'*" + alias.getAnchor() + "' refers to another part of the file",
+                    Words.quoted("*" + alias.getAnchor()) + " refers to another part of the file",
                     "write that part out again; a text that begins with * goes in quotes");
             return new Tree.Broken(line, column);
         }
@@ -141,8 +141,8 @@ final class Parse {
         String anchor = ((NodeEvent) event).getAnchor();
         if (anchor != null) {
             note(
-                    "'&" + anchor + "' names a part of the file",
-                    "delete it; a text that begins" + " with & goes in quotes");
+                    Words.quoted("&" + anchor) + " names a part of the file",
+                    "delete it; a text that begins with & goes in quotes");
         }
         String tag = tag(event);
         if (tag != null) {
