@@ -39,7 +39,11 @@ final class Reference {
         return list(read(file).get(section).get("rows")).stream().map(Reference::doubles).toList();
     }
 
+    /** The numbers of an array; a bare number stands for an array of one. */
     static double[] doubles(JsonNode array) {
+        if (array.isNumber()) {
+            return new double[] {array.doubleValue()};
+        }
         return list(array).stream().mapToDouble(Reference::number).toArray();
     }
 
