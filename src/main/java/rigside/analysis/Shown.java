@@ -18,10 +18,12 @@ import rigside.session.State;
  * The <em>result</em> is everything else: values of donnings and their parts, means, comparisons,
  * verdicts, forecasts. "Until the donning ends" means that nothing of it is out while any donning
  * is open, what earlier donnings gave included, since a running result seen during a donning
- * changes how the next breath is drawn. "Until the session ends" means until nothing can be entered
- * any more: the session waits to be closed, or is closed. While the result is concealed, not even a
- * verdict is out: only how many rounds are done and whether the session goes on, as the last look
- * says. Failed checks, abandoned and struck donnings are the tester's own doing and always shown.
+ * changes how the next breath is drawn; only the fit factor of each exercise of the open donning
+ * is, since the tester reads it off the two concentrations anyway and a slipped mask has to be
+ * noticed. "Until the session ends" means until nothing can be entered any more: the session waits
+ * to be closed, or is closed. While the result is concealed, not even a verdict is out: only how
+ * many rounds are done and whether the session goes on, as the last look says. Failed checks,
+ * abandoned and struck donnings are the tester's own doing and always shown.
  *
  * @param trialClock whether clocks and times of trials may be shown
  * @param result whether values and comparisons may be shown
@@ -62,7 +64,9 @@ public record Shown(
                 analysis.completeRounds(),
                 enough,
                 usedUp,
-                analysis.measures().stream().map(each -> letOut(each, clock, result)).toList(),
+                analysis.measures().stream()
+                        .map(each -> letOut(each, plan, clock, result))
+                        .toList(),
                 Sentences.next(plan, analysis.completeRounds(), enough, usedUp));
     }
 
@@ -76,11 +80,24 @@ public record Shown(
         };
     }
 
-    private static MeasureResult letOut(MeasureResult all, boolean clock, boolean result) {
-        boolean parts = all.measure().kind() instanceof Measure.TimedInhalation ? clock : result;
+    private static MeasureResult letOut(
+            MeasureResult all, Plan plan, boolean clock, boolean result) {
+        boolean timed = all.measure().kind() instanceof Measure.TimedInhalation;
+        boolean readings = result || plan.result() == Plan.Until.DONNING_ENDS;
         return new MeasureResult(
                 all.measure(),
-                all.values().stream().map(value -> value.shown(result, parts)).toList(),
+                all.values().stream()
+                        .map(
+                                value ->
+                                        value.shown(
+                                                result,
+                                                timed
+                                                        ? clock
+                                                        : result
+                                                                || (readings
+                                                                        && value.standing()
+                                                                                == Standing.OPEN)))
+                        .toList(),
                 result ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
                 result ? all.comparisons() : List.of(),
                 all.promise(),
