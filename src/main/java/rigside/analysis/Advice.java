@@ -1,6 +1,6 @@
 package rigside.analysis;
 
-import java.util.Optional;
+import rigside.decide.Forecast;
 import rigside.decide.Verdict;
 
 /**
@@ -11,9 +11,7 @@ import rigside.decide.Verdict;
  */
 record Advice(Wording wording, int n) {
 
-    /** A chance from which on settling is called likely, and below which unlikely: convention. */
-    private static final double LIKELY = 0.5;
-
+    /** A chance of settling below this is called unlikely: convention. */
     private static final double UNLIKELY = 0.2;
 
     String next(
@@ -21,7 +19,7 @@ record Advice(Wording wording, int n) {
             boolean planUsedUp,
             boolean atResolution,
             boolean unresolved,
-            Optional<Outlook> outlook) {
+            Forecast forecast) {
         if (verdict.settled()) {
             return "Enough repeats for this question.";
         }
@@ -34,36 +32,56 @@ record Advice(Wording wording, int n) {
                     + " repeats alone will not settle it.";
         }
         if (planUsedUp) {
-            return "The plan is used up. Going on would break its promise; a new plan would need"
-                    + " donnings of its own.";
+            return "The plan is used up, and going on under it would break its promise."
+                    + needed(forecast);
         }
-        if (verdict == Verdict.TOO_FEW_ROUNDS) {
-            int lacking = Math.max(1, wording.setting().plan().fewest() - n);
-            return "Not settled yet: " + wording.units(lacking) + " more until the first look.";
-        }
-        return "Not settled yet: " + outlook.map(this::hope).orElse("go on") + ".";
+        String first =
+                verdict == Verdict.TOO_FEW_ROUNDS
+                        ? "Too early to say, the first look comes after "
+                                + wording.moreUnits(
+                                        Math.max(1, wording.setting().plan().fewest() - n))
+                        : "Not settled yet";
+        return first + (forecast.settlesWithinPlan().isPresent() ? hope(forecast) : ".");
     }
 
-    private String hope(Outlook outlook) {
-        if (outlook.settlesWithinPlan() < UNLIKELY || outlook.median().isEmpty()) {
-            return "it is unlikely ("
-                    + Figures.percent(outlook.settlesWithinPlan())
-                    + ") that the "
-                    + wording.units(wording.setting().plan().most() - n)
-                    + " left in the plan settle it";
+    private String hope(Forecast forecast) {
+        double chance = forecast.settlesWithinPlan().getAsDouble();
+        if (forecast.median().isEmpty()) {
+            return "; it is "
+                    + (chance < UNLIKELY ? "unlikely" : "uncertain")
+                    + " ("
+                    + Figures.percent(chance)
+                    + ") that the plan settles it."
+                    + needed(forecast);
         }
-        int median = outlook.median().getAsInt();
-        String sure = outlook.settlesWithinPlan() >= LIKELY ? "likely" : "less than likely";
-        String range =
-                outlook.low().isPresent() && outlook.high().isPresent()
-                        ? " (" + outlook.low().getAsInt() + " to " + outlook.high().getAsInt() + ")"
-                        : "";
-        String chance =
-                "to settle it within the plan ("
-                        + Figures.percent(outlook.settlesWithinPlan())
-                        + ")";
-        return median == 1 && wording.setting().isPaired()
-                ? "another round (one donning of each) is " + sure + " " + chance
-                : "about " + wording.units(median) + " more" + range + ", " + sure + " " + chance;
+        int median = forecast.median().getAsInt();
+        String more =
+                median == 1 && wording.setting().isPaired()
+                        ? "another round (one donning of each) is"
+                        : "about " + wording.moreUnits(median) + range(forecast) + " are";
+        return ": "
+                + more
+                + " likely to settle it ("
+                + Figures.percent(chance)
+                + " within the plan).";
+    }
+
+    private static String range(Forecast forecast) {
+        if (forecast.low().isEmpty() || forecast.low().equals(forecast.high())) {
+            return "";
+        }
+        String low = " (" + forecast.low().getAsInt();
+        return forecast.high().isPresent()
+                ? low + " to " + forecast.high().getAsInt() + ")"
+                : low + " or more)";
+    }
+
+    private String needed(Forecast forecast) {
+        return forecast.needed().isPresent()
+                ? " If change and spread are as seen, a new plan with donnings of its own would"
+                        + " need about "
+                        + wording.units(forecast.needed().getAsInt())
+                        + "."
+                : " Another question, or values that spread less, would be needed.";
     }
 }

@@ -3,6 +3,7 @@ package rigside.analysis;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.decide.Forecast;
 import rigside.decide.Verdict;
 
 /**
@@ -27,8 +28,8 @@ import rigside.decide.Verdict;
  * @param present what this look would say for itself; differs from {@code verdict} when a later
  *     look contradicts the settled one, or when agreement is lacking
  * @param planUsedUp whether the plan has no further look
- * @param outlook what to expect from going on; empty before there is a spread to judge by, and once
- *     it has settled or the plan is used up
+ * @param forecast what to expect from going on: further rounds, or values per condition where each
+ *     trial or donning stands for itself; silent while nothing can be said
  * @param atResolution whether the spread is below what rounding explains, so nothing settles
  * @param dependsOnStruck whether the verdict differs with and without what was struck out after a
  *     look
@@ -54,7 +55,7 @@ public record Comparison(
         Optional<Settled> settledAt,
         Verdict present,
         boolean planUsedUp,
-        Optional<Outlook> outlook,
+        Forecast forecast,
         boolean atResolution,
         boolean dependsOnStruck,
         boolean boundedAgrees,

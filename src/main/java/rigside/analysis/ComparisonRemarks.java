@@ -3,6 +3,7 @@ package rigside.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import rigside.protocol.Condition;
+import rigside.protocol.Measure;
 import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.State;
@@ -33,6 +34,11 @@ record ComparisonRemarks(
         }
         if (setting.isByTrial()) {
             remarks.add("Each trial stands for itself, so this speaks for these donnings only.");
+        }
+        if (setting.measure().kind() instanceof Measure.TimedInhalation
+                && !judged.verdict().settled()) {
+            List<DonningValue> values = Values.of(Evidence.of(state), setting.measure());
+            KindOfRepeat.advice(setting, values, gathered.stated()).ifPresent(remarks::add);
         }
         outcomes(remarks);
         remarks.add(

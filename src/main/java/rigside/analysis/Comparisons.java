@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import rigside.decide.Course;
 import rigside.decide.Finding;
+import rigside.decide.Forecast;
 import rigside.decide.Verdict;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
@@ -41,17 +42,18 @@ final class Comparisons {
         Condition reference = state.protocol().reference();
         Gathered gathered = gathered(Evidence.of(state), condition);
         Judged judged = judged(gathered, condition);
+        List<String> remarks =
+                new ComparisonRemarks(state, setting, condition, gathered, judged).all();
         Wording wording = new Wording(setting, condition.title(), reference.title());
-        boolean unresolved =
-                Values.of(Evidence.of(state), setting.measure()).stream()
-                        .anyMatch(each -> each.counts() && each.unresolved());
+        List<DonningValue> values = Values.of(Evidence.of(state), setting.measure());
+        boolean unresolved = values.stream().anyMatch(each -> each.counts() && each.unresolved());
         return judged.comparison(
                 wording,
                 new Judged.Ids(condition.id(), reference.id()),
-                Outlooks.of(setting, judged, gathered.stated(), seed()),
+                forecast(gathered, judged),
                 unresolved && !judged.boundedAgrees(),
                 gathered.entries(),
-                new ComparisonRemarks(state, setting, condition, gathered, judged).all());
+                remarks);
     }
 
     private Judged judged(Gathered gathered, Condition condition) {
@@ -129,7 +131,8 @@ final class Comparisons {
                 condition.id());
     }
 
-    private long seed() {
-        return state.opening().orElseThrow().event().seed();
+    private Forecast forecast(Gathered gathered, Judged judged) {
+        long seed = state.opening().orElseThrow().event().seed();
+        return judged.forecast(setting, gathered.stated(), seed, gathered.counts().size());
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.decide.Course;
 import rigside.decide.Finding;
+import rigside.decide.Forecast;
 import rigside.decide.Interval;
 import rigside.decide.Verdict;
 
@@ -35,7 +36,7 @@ record Judged(
     Comparison comparison(
             Wording wording,
             Ids ids,
-            Optional<Outlook> outlook,
+            Forecast forecast,
             boolean unresolved,
             List<Integer> entries,
             List<String> remarks) {
@@ -64,15 +65,28 @@ record Judged(
                 settledAt,
                 latest.verdict(),
                 planUsedUp,
-                outlook,
+                forecast,
                 latest.atResolution(),
                 dependsOnStruck,
                 boundedAgrees,
                 entries,
                 contradicted ? wording.staying(settledAt.orElseThrow()) + found : found,
                 new Advice(wording, latest.n())
-                        .next(verdict, planUsedUp, latest.atResolution(), unresolved, outlook),
+                        .next(verdict, planUsedUp, latest.atResolution(), unresolved, forecast),
                 remarks);
+    }
+
+    /**
+     * What going on may bring. Silent where values that must agree lead to different verdicts,
+     * since a forecast from one of them would promise too much.
+     *
+     * @param seed of the session
+     * @param rounds complete so far
+     */
+    Forecast forecast(Setting setting, Rows rows, long seed, int rounds) {
+        return course.settling().isPresent() && !verdict.settled()
+                ? Forecast.SILENT
+                : Forecasting.of(setting, rows, seed, rounds);
     }
 
     /** The ids of the two conditions compared. */

@@ -46,6 +46,11 @@ public record Meaningful(double low, double high) {
         return !ratio && PLAIN.matcher(text).matches() ? around(number(text)) : Optional.empty();
     }
 
+    /** The same words the way sentences write them: {@code 10 %}, {@code 2 times}. */
+    public static String words(String words) {
+        return words.strip().replaceAll("\\s*%", " %").replaceAll("\\s*x$", " times");
+    }
+
     private static Optional<Meaningful> around(double half) {
         return band(-half, half);
     }

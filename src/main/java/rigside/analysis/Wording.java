@@ -58,9 +58,23 @@ record Wording(Setting setting, String condition, String reference) {
                 + ", which stays. A later look contradicts it: ";
     }
 
+    /** Of a table, whose looks nobody recorded. */
+    String earlier(Comparison.Settled settled) {
+        return "The look after "
+                + units(settled.round())
+                + " had settled it as "
+                + judgement(settled.verdict())
+                + "; in a session that verdict stays.";
+    }
+
     /** "1 round", "3 rounds"; values where each donning or trial stands for itself. */
     String units(int n) {
         return n + " " + unit(n);
+    }
+
+    /** "1 more round", "3 more rounds". */
+    String moreUnits(int n) {
+        return n + " more " + unit(n);
     }
 
     private String unit(int n) {

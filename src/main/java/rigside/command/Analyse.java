@@ -1,0 +1,138 @@
+package rigside.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rigside.analysis.Analysis;
+import rigside.analysis.Shown;
+import rigside.analysis.TableAnalysis;
+import rigside.analysis.ValueTable;
+import rigside.journal.JournalReader;
+import rigside.journal.Reading;
+
+/** {@code rigside analyse}: what a session, or a table of values, says. */
+@Command(
+        name = "analyse",
+        description =
+                "Say what a session, or a table of values, shows: estimate, interval, verdict and"
+                        + " whether more repeats are needed.")
+public final class Analyse implements Callable<Integer> {
+    private static final int DONE = 0;
+    private static final int INPUT_HAS_PROBLEMS = 1;
+
+    /** Some hundred thousand values. */
+    private static final int MOST_BYTES = 4 << 20;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "SESSION",
+            description = "the folder of a session, or its journal")
+    private Path session;
+
+    @ArgGroup(exclusive = false, heading = "A table instead of a session:%n")
+    private TableOptions table;
+
+    @Option(names = "--json", description = "print JSON instead of sentences")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        if ((session == null) == (table == null)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "name either the folder of a session, or a table with --values");
+        }
+        return table == null ? session() : table(table.terms(spec.commandLine()));
+    }
+
+    private int session() {
+        Reading reading = JournalReader.read(session);
+        reading.torn().ifPresent(torn -> err().println(torn));
+        reading.damage().forEach(damage -> err().println(damage));
+        if (reading.state().opening().isPresent()) {
+            Shown shown = Shown.of(reading.state(), Analysis.of(reading.state()));
+            out().print(json ? AnalysisJson.of(shown) : AnalysisText.of(reading.state(), shown));
+            out().flush();
+        }
+        return reading.damage().isEmpty() ? DONE : INPUT_HAS_PROBLEMS;
+    }
+
+    private int table(TableOptions.Terms terms) {
+        String text;
+        try {
+            text = text(terms.file());
+        } catch (IOException cannotBeRead) {
+            err().println(terms.file() + ": " + words(terms.file(), cannotBeRead));
+            return INPUT_HAS_PROBLEMS;
+        }
+        ValueTable.Read read = ValueTable.read(text, terms.isRatio());
+        if (read instanceof ValueTable.Read.Good good) {
+            TableAnalysis analysis = TableAnalysis.of(good.table(), terms.compared(), terms.plan());
+            out().print(json ? AnalysisJson.of(analysis) : AnalysisText.of(analysis));
+            out().flush();
+            return DONE;
+        }
+        complain(terms.file(), (ValueTable.Read.Bad) read);
+        return INPUT_HAS_PROBLEMS;
+    }
+
+    private void complain(Path file, ValueTable.Read.Bad bad) {
+        for (ValueTable.Problem problem : bad.problems()) {
+            err().println(
+                            file
+                                    + ":"
+                                    + problem.line()
+                                    + ":"
+                                    + problem.column()
+                                    + ": "
+                                    + problem.what());
+            err().println("    " + problem.help());
+        }
+    }
+
+    private static String text(Path file) throws IOException {
+        try (InputStream stream = Files.newInputStream(file)) {
+            byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new IOException("it is larger than 4 MiB");
+            }
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        }
+    }
+
+    private static String words(Path file, IOException fault) {
+        if (fault instanceof NoSuchFileException) {
+            return "there is no such file";
+        }
+        if (fault instanceof CharacterCodingException) {
+            return "not UTF-8 text; save the table as UTF-8";
+        }
+        return Files.isDirectory(file)
+                ? "this is a folder; name a table in it"
+                : "cannot be read: " + fault.getMessage();
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

@@ -1,0 +1,126 @@
+package rigside.command;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import rigside.analysis.Comparison;
+import rigside.analysis.Shown;
+import rigside.analysis.TableAnalysis;
+import rigside.decide.Forecast;
+
+/** Analyses as JSON. */
+final class AnalysisJson {
+
+    private AnalysisJson() {}
+
+    static String of(TableAnalysis analysis) {
+        return "{\"comparisons\":[" + all(analysis.comparisons(), false) + "]}\n";
+    }
+
+    /**
+     * The same of a session, each comparison with its measure. Where results are concealed there
+     * are no comparisons, but how far the session is.
+     */
+    static String of(Shown shown) {
+        List<Comparison> comparisons =
+                shown.measures().stream().flatMap(each -> each.comparisons().stream()).toList();
+        String concealed =
+                shown.result()
+                        ? ""
+                        : ",\"concealed\":"
+                                + text(shown.concealed())
+                                + ",\"complete_rounds\":"
+                                + shown.completeRounds()
+                                + ",\"enough\":"
+                                + shown.enough()
+                                + ",\"plan_used_up\":"
+                                + shown.planUsedUp();
+        return "{\"comparisons\":[" + all(comparisons, true) + "]" + concealed + "}\n";
+    }
+
+    private static String all(List<Comparison> comparisons, boolean withMeasure) {
+        return comparisons.stream()
+                .map(each -> comparison(each, withMeasure))
+                .collect(Collectors.joining(","));
+    }
+
+    private static String comparison(Comparison each, boolean withMeasure) {
+        return "{"
+                + (withMeasure ? "\"measure\":" + text(each.measure()) + "," : "")
+                + "\"condition\":"
+                + text(each.condition())
+                + ",\"reference\":"
+                + text(each.reference())
+                + ",\"compare\":"
+                + text(each.ratio() ? "ratio" : "difference")
+                + ",\"n\":"
+                + each.n()
+                + ",\"estimate\":"
+                + number(each.estimate())
+                + ",\"interval\":"
+                + each.interval()
+                        .map(
+                                limits ->
+                                        "["
+                                                + number(OptionalDouble.of(limits.low()))
+                                                + ","
+                                                + number(OptionalDouble.of(limits.high()))
+                                                + "]")
+                        .orElse("null")
+                + ",\"critical\":"
+                + number(each.critical())
+                + ",\"verdict\":"
+                + text(each.verdict().word())
+                + ",\"plan_used_up\":"
+                + each.planUsedUp()
+                + ",\"forecast\":"
+                + forecast(each.forecast())
+                + "}";
+    }
+
+    private static String forecast(Forecast forecast) {
+        return "{\"settles_within_plan\":"
+                + number(forecast.settlesWithinPlan())
+                + ",\"further_rounds\":{\"median\":"
+                + number(forecast.median())
+                + ",\"low\":"
+                + number(forecast.low())
+                + ",\"high\":"
+                + number(forecast.high())
+                + "}}";
+    }
+
+    private static String number(OptionalInt number) {
+        return number.isPresent() ? String.valueOf(number.getAsInt()) : "null";
+    }
+
+    /** Twelve digits, more than any of the numbers is good for; what is not finite has no word. */
+    private static String number(OptionalDouble number) {
+        if (number.isEmpty() || !Double.isFinite(number.getAsDouble())) {
+            return "null";
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(number.getAsDouble())
+                        .round(new MathContext(12))
+                        .stripTrailingZeros();
+        return Math.abs(rounded.scale()) < 20 ? rounded.toPlainString() : rounded.toString();
+    }
+
+    private static String text(String text) {
+        StringBuilder quoted = new StringBuilder("\"");
+        for (int at = 0; at < text.length(); at++) {
+            char c = text.charAt(at);
+            if (c == '"' || c == '\\') {
+                quoted.append('\\').append(c);
+            } else if (c < ' ') {
+                quoted.append(String.format("\\u%04x", (int) c));
+            } else {
+                quoted.append(c);
+            }
+        }
+        return quoted.append('"').toString();
+    }
+}

@@ -1,0 +1,130 @@
+package rigside.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.analysis.Comparison;
+import rigside.analysis.ConditionSummary;
+import rigside.analysis.MeasureResult;
+import rigside.analysis.Shown;
+import rigside.analysis.TableAnalysis;
+import rigside.measure.Numbers;
+import rigside.protocol.Condition;
+import rigside.session.State;
+
+/** Analyses as sentences, with their numbers. */
+final class AnalysisText {
+
+    private AnalysisText() {}
+
+    static String of(TableAnalysis analysis) {
+        List<String> lines = new ArrayList<>();
+        analysis.comparisons().forEach(each -> comparison(each, lines));
+        analysis.remarks().forEach(each -> lines.add("- " + each));
+        return text(lines);
+    }
+
+    static String of(State state, Shown shown) {
+        List<String> lines = new ArrayList<>();
+        lines.add(state.protocol().title());
+        state.opening()
+                .filter(opening -> opening.event().simulated())
+                .ifPresent(
+                        opening ->
+                                lines.add("Simulated: every value of this session is invented."));
+        if (!shown.concealed().isEmpty()) {
+            lines.add("Concealed: " + shown.concealed() + ".");
+        }
+        lines.add(shown.next() + ".");
+        if (shown.result()) {
+            shown.measures().forEach(each -> measure(state, each, lines));
+        }
+        lines.add("");
+        lines.add("This is not a certified fit test.");
+        return text(lines);
+    }
+
+    private static void measure(State state, MeasureResult result, List<String> lines) {
+        lines.add("");
+        lines.add(
+                (result.measure().title() + " " + bracketed(result.measure().unit().symbol()))
+                        .strip());
+        result.conditions().forEach(each -> lines.add("  " + summary(state, each)));
+        result.comparisons().forEach(each -> comparison(each, lines));
+        if (!result.promise().isEmpty()) {
+            lines.add("- " + result.promise());
+        }
+        result.remarks().forEach(each -> lines.add("- " + each));
+    }
+
+    private static String summary(State state, ConditionSummary each) {
+        String title =
+                state.protocol()
+                        .condition(each.condition())
+                        .map(Condition::title)
+                        .orElse(each.condition());
+        StringBuilder line = new StringBuilder(title).append(": n ").append(each.n());
+        each.mean()
+                .ifPresent(
+                        mean ->
+                                line.append(each.geometric() ? ", geometric mean " : ", mean ")
+                                        .append(rounded(mean)));
+        each.variation()
+                .ifPresent(
+                        share ->
+                                line.append(", coefficient of variation ")
+                                        .append(rounded(100 * share))
+                                        .append(" %"));
+        if (!each.values().isEmpty()) {
+            line.append("; ")
+                    .append(
+                            String.join(
+                                    ", ",
+                                    each.values().stream().map(AnalysisText::rounded).toList()));
+        }
+        return line.toString();
+    }
+
+    private static void comparison(Comparison each, List<String> lines) {
+        lines.add("");
+        lines.add(each.sentence());
+        lines.add(each.next());
+        lines.add("  " + numbers(each));
+        each.remarks().forEach(remark -> lines.add("- " + remark));
+    }
+
+    private static String numbers(Comparison each) {
+        StringBuilder line = new StringBuilder("n ").append(each.n());
+        each.estimate().ifPresent(estimate -> line.append(", estimate ").append(rounded(estimate)));
+        each.interval()
+                .ifPresent(
+                        limits ->
+                                line.append(", interval ")
+                                        .append(rounded(limits.low()))
+                                        .append(" to ")
+                                        .append(rounded(limits.high())));
+        each.critical().ifPresent(c -> line.append(", critical value ").append(rounded(c)));
+        line.append(", band ")
+                .append(rounded(each.band().low()))
+                .append(" to ")
+                .append(rounded(each.band().high()))
+                .append(", ")
+                .append(each.verdict().word());
+        return line.toString();
+    }
+
+    /** Four decimals at most. */
+    private static String rounded(double number) {
+        double size = Math.abs(number);
+        return Numbers.plain(size >= 1 && size < 1e9 ? Math.round(number * 1e4) / 1e4 : number);
+    }
+
+    private static String bracketed(String unit) {
+        return unit.isEmpty() ? "" : "(" + unit + ")";
+    }
+
+    private static String text(List<String> lines) {
+        List<String> kept =
+                lines.isEmpty() || !lines.get(0).isEmpty() ? lines : lines.subList(1, lines.size());
+        return String.join("\n", kept) + "\n";
+    }
+}
