@@ -1,0 +1,41 @@
+package rigside.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FiguresTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "1.2,1.20",
+        "1.5,1.50",
+        "0.90909,0.909",
+        "12.345,12.3",
+        "153.2,153",
+        "15324,15300",
+        "9.999,10.0",
+        "-0.0514,-0.0514",
+        "0,0"
+    })
+    void threeDigitsAreShown(double value, String figures) {
+        assertEquals(figures, Figures.three(value));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0,0 %", "0.004,less than 1 %", "0.123,12 %", "0.996,more than 99 %", "1,100 %"})
+    void aChanceIsNeverRoundedToCertainty(double share, String words) {
+        assertEquals(words, Figures.percent(share));
+    }
+
+    @Test
+    void aListReadsLikeOne() {
+        assertEquals("", Figures.list(List.of()));
+        assertEquals("3", Figures.list(List.of(3)));
+        assertEquals("3 and 5", Figures.list(List.of(3, 5)));
+        assertEquals("3, 5 and 6", Figures.list(List.of(3, 5, 6)));
+    }
+}

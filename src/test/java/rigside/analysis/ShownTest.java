@@ -1,0 +1,128 @@
+package rigside.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import rigside.session.Event;
+
+class ShownTest {
+
+    private static final String PLAN = "most: 10";
+
+    private static Bench concealing(String trialClock, String result) {
+        return Bench.with(
+                Map.of(
+                        PLAN,
+                        PLAN
+                                + "\n  conceal: {trial-clock: "
+                                + trialClock
+                                + ", result: "
+                                + result
+                                + "}"));
+    }
+
+    @Test
+    void untilADonningEndsNothingIsOutOfItNorOfTheOnesBefore() {
+        Bench bench = Bench.plain().round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
+        bench.start(4, "bare").exercises(20).trial(0, 12);
+        Shown shown = bench.shown();
+        assertFalse(shown.trialClock());
+        assertFalse(shown.result());
+        assertNothingOut(shown);
+        assertTrue(parts(shown).isEmpty());
+        assertEquals("times and results are concealed until the donning ends", shown.concealed());
+    }
+
+    @Test
+    void betweenDonningsTheResultIsOut() {
+        Bench bench = Bench.plain().round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
+        Shown shown = bench.shown();
+        assertTrue(shown.trialClock());
+        assertTrue(shown.result());
+        assertEquals("", shown.concealed());
+        assertEquals(bench.analysis().measures(), shown.measures());
+    }
+
+    @Test
+    void untilTheSessionEndsNotEvenAVerdictIsOutButWhetherItGoesOn() {
+        Bench bench = concealing("until-session-ends", "until-session-ends");
+        bench.round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
+        Shown goesOn = bench.shown();
+        assertNothingOut(goesOn);
+        assertFalse(goesOn.enough());
+        assertEquals("3 rounds complete. Go on with another round", goesOn.next());
+        bench.round(4, 12.0, 14.7);
+        Shown enough = bench.shown();
+        assertNothingOut(enough);
+        assertTrue(enough.enough());
+        assertEquals(
+                "4 rounds complete. Enough repeats: no further round is needed", enough.next());
+    }
+
+    @Test
+    void whenTheSessionWaitsToBeClosedEverythingIsOut() {
+        Bench bench = concealing("until-session-ends", "until-session-ends");
+        bench.round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
+        bench.take(new Event.RepeatsEnded("enough"));
+        Shown shown = bench.shown();
+        assertTrue(shown.result());
+        assertTrue(shown.trialClock());
+        assertEquals(bench.analysis().measures(), shown.measures());
+        assertTrue(bench.take(new Event.SessionClosed()).shown().result());
+    }
+
+    @Test
+    void timesMayBeOutWhileResultsAreNot() {
+        Bench bench = concealing("shown", "until-donning-ends");
+        Shown shown = bench.start(1, "bare").exercises(20).trial(0, 12).shown();
+        assertTrue(shown.trialClock());
+        assertFalse(shown.result());
+        assertNothingOut(shown);
+        assertEquals(2, parts(shown).size(), "the two trials, and no exercise");
+        assertEquals("results are concealed until the donning ends", shown.concealed());
+    }
+
+    @Test
+    void resultsMayBeOutWhileTimesAreNot() {
+        Bench bench = concealing("until-session-ends", "shown").start(1, "bare").exercises(20);
+        bench.trial(0, 12);
+        Shown shown = bench.shown();
+        assertTrue(shown.result());
+        assertEquals("times of trials are concealed until the session ends", shown.concealed());
+        MeasureResult times = shown.measures().get(1);
+        assertTrue(times.values().get(0).parts().isEmpty());
+        assertFalse(shown.measures().get(0).values().get(0).parts().isEmpty());
+    }
+
+    @Test
+    void outcomesAreNeverConcealed() {
+        Bench bench = concealing("until-session-ends", "until-session-ends").start(1, "disc");
+        bench.take(new Event.DonningAbandoned(1, "air at the chin"));
+        assertEquals(
+                List.of("donning 1: air at the chin"),
+                bench.shown().measures().get(0).conditions().get(1).abandoned());
+    }
+
+    private static List<Part> parts(Shown shown) {
+        return shown.measures().stream()
+                .flatMap(each -> each.values().stream())
+                .flatMap(each -> each.parts().stream())
+                .toList();
+    }
+
+    private static void assertNothingOut(Shown shown) {
+        for (MeasureResult each : shown.measures()) {
+            assertTrue(each.comparisons().isEmpty());
+            assertTrue(each.remarks().isEmpty());
+            assertTrue(each.values().stream().allMatch(value -> value.value().isEmpty()));
+            assertTrue(each.values().stream().allMatch(value -> value.halved().isEmpty()));
+            assertTrue(each.values().stream().allMatch(value -> value.level() == Level.NONE));
+            assertTrue(each.conditions().stream().allMatch(c -> c.values().isEmpty()));
+            assertTrue(each.conditions().stream().allMatch(c -> c.mean().isEmpty()));
+        }
+    }
+}

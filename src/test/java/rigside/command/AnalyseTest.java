@@ -1,0 +1,292 @@
+package rigside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+class AnalyseTest {
+
+    private static final Map<String, String> VERDICTS =
+            Map.of(
+                    "meaningful", "meaningful-difference",
+                    "no meaningful", "no-meaningful-difference",
+                    "difference", "difference-size-unsettled",
+                    "open", "not-settled");
+
+    @TempDir private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return new CommandLine(new Analyse())
+                .setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true))
+                .execute(arguments);
+    }
+
+    private Path table(String text) throws IOException {
+        return Files.writeString(folder.resolve("values.csv"), text);
+    }
+
+    private int analyse(String text, String... more) throws IOException {
+        List<String> arguments =
+                new ArrayList<>(
+                        List.of(
+                                "--values", table(text).toString(),
+                                "--fewest", "3",
+                                "--most", "10",
+                                "--meaningful", "10%"));
+        arguments.addAll(Arrays.asList(more));
+        return run(arguments.toArray(String[]::new));
+    }
+
+    private static String resource(String name) throws IOException {
+        try (InputStream in = AnalyseTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    /** Made with NumPy and the quadrature of the reference scripts; source in the file. */
+    static Stream<Named<JsonNode>> workedSequences() throws IOException {
+        List<JsonNode> entries = new ArrayList<>();
+        new ObjectMapper()
+                .readTree(resource("/rigside/decide/worked_sequences.json"))
+                .get("entries")
+                .forEach(entries::add);
+        return entries.stream()
+                .filter(each -> each.get("rho").doubleValue() == 2)
+                .map(each -> Named.of(each.get("kind") + " " + each.get("n_max"), each));
+    }
+
+    @ParameterizedTest
+    @MethodSource("workedSequences")
+    void everyLookOfAWorkedSequenceComesOutOfItsTable(JsonNode entry) throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        int look = 0;
+        for (int round = 1; round <= entry.get("n_max").intValue(); round++) {
+            rows.append(round).append(",plain,").append(entry.get("A").get(round - 1)).append('\n');
+            rows.append(round).append(",part,").append(entry.get("B").get(round - 1)).append('\n');
+            JsonNode comparison = comparison(entry, rows.toString());
+            assertEquals(round, comparison.get("n").intValue());
+            if (round < entry.get("n_min").intValue()) {
+                assertTrue(comparison.get("interval").isNull());
+                assertEquals("too-few-rounds", comparison.get("verdict").textValue());
+                continue;
+            }
+            JsonNode expected = entry.get("looks").get(look++);
+            assertEquals(
+                    VERDICTS.get(expected.get("verdict").textValue()),
+                    comparison.get("verdict").textValue());
+            // 10 digits of estimate and standard error, 7 of c with its quadrature error of 4.1e-7.
+            assertClose(expected.get("ratio"), comparison.get("estimate"), 1e-9);
+            assertClose(expected.get("ratio_lower"), comparison.get("interval").get(0), 1e-6);
+            assertClose(expected.get("ratio_upper"), comparison.get("interval").get(1), 1e-6);
+            assertClose(expected.get("c"), comparison.get("critical"), 1e-6);
+            assertEquals(
+                    round == entry.get("n_max").intValue(),
+                    comparison.get("plan_used_up").booleanValue());
+        }
+        assertEquals(entry.get("looks").size(), look);
+    }
+
+    private JsonNode comparison(JsonNode entry, String rows) throws IOException {
+        out.getBuffer().setLength(0);
+        int code =
+                run(
+                        "--values",
+                        table(rows).toString(),
+                        "--fewest",
+                        entry.get("n_min").asText(),
+                        "--most",
+                        entry.get("n_max").asText(),
+                        "--meaningful",
+                        entry.get("ratio").asText() + "x",
+                        "--confidence",
+                        Math.round(100 * (1 - entry.get("alpha").doubleValue())) + "%",
+                        "--design",
+                        entry.get("kind").textValue().equals("paired") ? "rounds" : "independent",
+                        "--json");
+        assertEquals(0, code, err.toString());
+        return new ObjectMapper().readTree(out.toString()).get("comparisons").get(0);
+    }
+
+    private static void assertClose(JsonNode expected, JsonNode actual, double relative) {
+        assertEquals(1, actual.doubleValue() / expected.doubleValue(), relative);
+    }
+
+    /** Rewrite with {@code -Drigside.approve=true} and look at the difference. */
+    private static void assertApproved(String name, String actual) throws IOException {
+        if (Boolean.getBoolean("rigside.approve")) {
+            Files.writeString(Path.of("src/test/resources/command", name), actual);
+        }
+        assertEquals(resource("/command/" + name), actual);
+    }
+
+    private static final String FOUR_ROUNDS =
+            """
+            round,condition,value
+            1,plain,12.1
+            1,disc,14.6
+            2,disc,13.5
+            2,plain,11.4
+            3,plain,12.8
+            3,disc,14.1
+            4,plain,12.0
+            """;
+
+    @Test
+    void theJsonIsAsApproved() throws IOException {
+        assertEquals(0, analyse(FOUR_ROUNDS, "--json"));
+        assertApproved("four-rounds.json", out.toString());
+        assertEquals("", err.toString());
+    }
+
+    @Test
+    void theTextIsAsApproved() throws IOException {
+        assertEquals(0, analyse(FOUR_ROUNDS));
+        assertApproved("four-rounds.txt", out.toString());
+    }
+
+    @Test
+    void threeConditionsGiveTwoComparisonsThatShareTheError() throws IOException {
+        String rows =
+                """
+                round,condition,value
+                1,plain,10
+                1,disc,12.5
+                1,felt,10.1
+                2,plain,11
+                2,disc,13.2
+                2,felt,11.3
+                3,plain,10.5
+                3,disc,12.9
+                3,felt,10.4
+                """;
+        assertEquals(0, analyse(rows, "--json"));
+        JsonNode all = new ObjectMapper().readTree(out.toString()).get("comparisons");
+        assertEquals(2, all.size());
+        assertEquals("felt", all.get(1).get("condition").textValue());
+        // Two degrees of freedom: t = (1 - p) sqrt(2 / (p (2 - p))), p = .025 * (3/10)^2.
+        double p = 0.025 * 0.09;
+        assertEquals(
+                (1 - p) * Math.sqrt(2 / (p * (2 - p))),
+                all.get(0).get("critical").doubleValue(),
+                1e-7);
+    }
+
+    @Test
+    void differencesAreInTheUnitOfTheValues() throws IOException {
+        String rows =
+                """
+                round,condition,value
+                1,plain,-3
+                1,disc,7
+                2,plain,0
+                2,disc,11
+                3,plain,2
+                3,disc,11.5
+                """;
+        assertEquals(
+                0,
+                run(
+                        "--values",
+                        table(rows).toString(),
+                        "--fewest",
+                        "3",
+                        "--most",
+                        "10",
+                        "--meaningful",
+                        "2",
+                        "--compare",
+                        "difference",
+                        "--matters",
+                        "increase",
+                        "--json"));
+        JsonNode comparison = new ObjectMapper().readTree(out.toString()).get("comparisons").get(0);
+        assertEquals("difference", comparison.get("compare").textValue());
+        assertEquals((10 + 11 + 9.5) / 3, comparison.get("estimate").doubleValue(), 1e-10);
+    }
+
+    @Test
+    void everyProblemOfATableIsPrintedWithItsPlace() throws IOException {
+        assertEquals(1, analyse("round,condition,value\n1,a,x\n0,b,2\n"));
+        String file = folder.resolve("values.csv").toString();
+        assertEquals(
+                file
+                        + ":2:5: value 'x' is not a number\n"
+                        + "    write a number such as 12.4, or delete the line\n"
+                        + file
+                        + ":3:1: round '0' is not a whole number from 1\n"
+                        + "    number the rounds 1, 2, 3\n",
+                err.toString());
+        assertEquals("", out.toString());
+    }
+
+    @Test
+    void aTableThatIsNotThereIsTold() {
+        String file = folder.resolve("none.csv").toString();
+        assertEquals(
+                1, run("--values", file, "--fewest", "3", "--most", "4", "--meaningful", "10%"));
+        assertEquals(file + ": there is no such file\n", err.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    --fewest=1       | --fewest 1 and --most 10: fewest must be 2 or more
+                    --most=2         | --fewest 3 and --most 2: fewest must be 2 or more
+                    --meaningful=0%  | --meaningful is '0%', must be a percentage above 0
+                    --confidence=95  | --confidence is '95', must be above 0.5 and below 1
+                    --compare=odds   | --compare is 'odds', must be one of ratio, difference
+                    --design=pairs   | --design is 'pairs', must be one of rounds, independent
+                    --matters=no     | --matters is 'no', must be one of either, increase, decrease
+                    """)
+    void wrongUsageIsToldAndEndsWithTwo(String option, String message) {
+        List<String> arguments = new ArrayList<>(List.of("--values=x.csv"));
+        for (String usual : List.of("--fewest=3", "--most=10", "--meaningful=10%")) {
+            arguments.add(
+                    option.startsWith(usual.substring(0, usual.indexOf('='))) ? option : usual);
+        }
+        if (!arguments.contains(option)) {
+            arguments.add(option);
+        }
+        assertEquals(2, run(arguments.toArray(String[]::new)));
+        assertTrue(err.toString().startsWith(message), err.toString());
+    }
+
+    @Test
+    void neitherSessionNorTableIsWrongUsage() {
+        assertEquals(2, run("--json"));
+        assertTrue(err.toString().startsWith("name either the folder of a session, or a table"));
+    }
+
+    @Test
+    void aSessionThatIsNotThereIsTold() {
+        assertEquals(1, run(folder.resolve("none").toString()));
+        assertTrue(err.toString().contains("there is no such file"), err.toString());
+    }
+}
