@@ -8,6 +8,9 @@ import rigside.protocol.Field;
 /** What a field takes, in words. */
 record AnswerWords() implements Field.Answer.Cases<List<String>> {
 
+    /** More choices than these are written one after the other. */
+    private static final int MOST_LINES = 6;
+
     static List<String> of(Field field) {
         List<String> words = new ArrayList<>(field.answer().match(new AnswerWords()));
         if (field.optional()) {
@@ -36,7 +39,9 @@ record AnswerWords() implements Field.Answer.Cases<List<String>> {
         for (int at = 0; at < answer.options().size(); at++) {
             options.add((at + 1) + "  " + answer.options().get(at));
         }
-        return List.copyOf(options);
+        return options.size() <= MOST_LINES
+                ? List.copyOf(options)
+                : List.of(String.join(";  ", options));
     }
 
     @Override

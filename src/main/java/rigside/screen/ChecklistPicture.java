@@ -11,11 +11,15 @@ final class ChecklistPicture {
 
     static List<Line> of(Scene scene, Activity.Checking activity) {
         Step.Checklist step = scene.step(activity.place(), Step.Checklist.class);
+        List<Line> say = scene.wrapped(step.say());
         List<Line> items = new ArrayList<>();
+        int now = 0;
         for (int at = 0; at < step.items().size(); at++) {
+            now = at == activity.item() ? items.size() : now;
             items.addAll(item(scene, step.items().get(at), at - activity.item()));
         }
-        return Scene.stack(scene.wrapped(step.say()), items);
+        int room = scene.rows() - (say.isEmpty() ? 0 : say.size() + 1);
+        return Scene.stack(say, Scene.around(items, now + 1, room));
     }
 
     /**

@@ -26,14 +26,15 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
     }
 
     private List<Line> waiting() {
-        return Scene.stack(
-                Line.stacked(List.of(count()), scene.strong(exercise().title())),
-                Line.stacked(scene.wrapped(step.say()), scene.wrapped(exercise().say())),
-                scene.strong(
-                        "[Enter] starts it. It lasts "
-                                + Figures.length(exercise().seconds())
-                                + "."),
-                list());
+        List<Line> what =
+                Scene.stack(
+                        Line.stacked(List.of(count()), scene.strong(exercise().title())),
+                        Line.stacked(scene.wrapped(step.say()), scene.wrapped(exercise().say())),
+                        scene.strong(
+                                "[Enter] starts it. It lasts "
+                                        + Figures.length(exercise().seconds())
+                                        + "."));
+        return Scene.stack(what, list(scene.rows() - what.size() - 1));
     }
 
     private List<Line> running(double elapsed) {
@@ -51,7 +52,7 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
                         Line.stacked(Wrap.lines(Tone.STRONG, exercise().say(), beside), tube),
                         scene.signs().cut()),
                 Windows.lines(exercise(), elapsed, scene.columns(), scene.signs()),
-                scene.isTall() ? list() : List.of());
+                scene.isTall() ? list(scene.rows() - 16) : List.of());
     }
 
     private Step.Exercise exercise() {
@@ -76,8 +77,8 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
     /**
      * All exercises; beside them the fit factor of the one before in big digits, once it is out.
      */
-    private List<Line> list() {
-        List<Line> list = FitList.of(scene, step, at);
+    private List<Line> list(int rows) {
+        List<Line> list = FitList.of(scene, step, at, rows);
         int column = list.stream().mapToInt(Line::width).max().orElse(0) + 4;
         int room = scene.columns() - column;
         List<Line> last =

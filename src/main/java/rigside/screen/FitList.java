@@ -16,8 +16,9 @@ final class FitList {
      * The list.
      *
      * @param now the exercise that is meant now, from 0
+     * @param room how many rows it may take
      */
-    static List<Line> of(Scene scene, Step.Exercises step, int now) {
+    static List<Line> of(Scene scene, Step.Exercises step, int now, int room) {
         Optional<DonningValue> value = step.fitFactor().flatMap(scene::open);
         int width =
                 Math.min(
@@ -36,8 +37,11 @@ final class FitList {
                             .plus("  ")
                             .plus(fit(value, at)));
         }
-        overall(scene, step, value).ifPresent(lines::add);
-        return List.copyOf(lines);
+        Optional<Line> overall = overall(scene, step, value);
+        List<Line> seen =
+                new ArrayList<>(Scene.around(lines, now, room - (overall.isPresent() ? 1 : 0)));
+        overall.ifPresent(seen::add);
+        return List.copyOf(seen);
     }
 
     private static Line sign(Glyphs signs, int at, int now) {
@@ -79,7 +83,7 @@ final class FitList {
     private static Optional<Line> overall(
             Scene scene, Step.Exercises step, Optional<DonningValue> value) {
         if (step.fitFactor().isPresent() && !scene.view().shown().result()) {
-            return Optional.of(Line.of(Tone.QUIET, "  " + scene.view().shown().concealed()));
+            return Optional.of(Line.of(Tone.QUIET, "  overall: concealed"));
         }
         return value.filter(each -> each.value().isPresent())
                 .map(

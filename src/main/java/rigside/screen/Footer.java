@@ -11,7 +11,7 @@ import rigside.session.Stage;
 record Footer(View view, int columns) {
 
     private static final String UNWELL =
-            "Dizzy or unwell? Stop at once: [Esc], take the mask off, sit down.";
+            "Dizzy or unwell? Stop at once: [Esc], mask off, sit down.";
 
     static List<Line> of(View view, int columns) {
         Footer footer = new Footer(view, columns);

@@ -8,6 +8,7 @@ record Glyphs(
         String block,
         String heavy,
         String light,
+        String upright,
         String tick,
         String here,
         String dot,
@@ -16,9 +17,9 @@ record Glyphs(
         String beyond,
         String cut) {
     private static final Glyphs LINES =
-            new Glyphs("█", "═", "─", "√", "►", "·", "■", "◄", "►", "…");
+            new Glyphs("█", "═", "─", "│", "√", "►", "·", "■", "◄", "►", "…");
     private static final Glyphs ASCII =
-            new Glyphs("#", "=", "-", "*", ">", ".", "o", "<", ">", "~");
+            new Glyphs("#", "=", "-", "|", "*", ">", ".", "o", "<", ">", "~");
 
     static Glyphs of(View.Style style) {
         return style.unicode() ? LINES : ASCII;

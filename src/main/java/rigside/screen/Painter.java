@@ -37,16 +37,16 @@ record Painter(TextGraphics graphics, View.Style style) {
         }
     }
 
+    /** Only colours that can be read on a dark and on a light ground. */
     private TextColor colour(Tone tone) {
         if (!style.colour()) {
             return TextColor.ANSI.DEFAULT;
         }
         return switch (tone) {
-            case PLAIN, STRONG, INVERSE -> TextColor.ANSI.DEFAULT;
-            case QUIET -> TextColor.ANSI.BLUE_BRIGHT;
+            case PLAIN, STRONG, INVERSE, BIG -> TextColor.ANSI.DEFAULT;
+            case QUIET -> TextColor.ANSI.CYAN;
             case GOOD -> TextColor.ANSI.GREEN;
-            case WARN -> TextColor.ANSI.YELLOW;
-            case BIG -> TextColor.ANSI.CYAN;
+            case WARN -> TextColor.ANSI.RED;
         };
     }
 }

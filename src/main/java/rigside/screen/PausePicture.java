@@ -35,7 +35,7 @@ record PausePicture(Scene scene) {
     List<Line> donningDone(Activity.DonningDone activity) {
         String number = "donning " + activity.donning();
         return Scene.stack(
-                scene.big("Donning done"),
+                scene.big("Done"),
                 scene.strong("[Enter] completes " + number + "; then take the mask off."),
                 scene.wrapped(
                         "Until then the last entry can be undone. Nothing more is asked while the"
@@ -83,8 +83,10 @@ record PausePicture(Scene scene) {
 
     List<Line> closing() {
         return Scene.stack(
-                scene.strong("Everything is done. [Enter] closes the session."),
-                scene.wrapped("Once closed, nothing can be entered or struck out any more."),
+                Line.stacked(
+                        scene.strong("Everything is done. [Enter] closes the session."),
+                        scene.wrapped(
+                                "Once closed, nothing can be entered or struck out any more.")),
                 outcome(),
                 verdicts());
     }
@@ -109,6 +111,6 @@ record PausePicture(Scene scene) {
 
     /** What was found, or that it is concealed. */
     private List<Line> verdicts() {
-        return Verdicts.of(scene);
+        return scene.tallyBeside() ? List.of() : Verdicts.of(scene);
     }
 }

@@ -43,33 +43,40 @@ record QuestionPicture(Scene scene, Slot slot) {
     }
 
     private List<Line> field(Field field) {
-        List<Line> choices =
-                AnswerWords.of(field).stream()
-                        .flatMap(
-                                line ->
-                                        Wrap.lines(line, scene.columns() - 2).stream()
-                                                .map(each -> each.indented(2)))
-                        .toList();
-        return Scene.stack(
+        List<Line> ask =
                 field.answer() instanceof Field.Choice || !scene.isTall()
                         ? scene.strong(field.ask())
-                        : scene.big(field.ask()),
-                choices,
-                input(field.answer() instanceof Field.Numeric numeric ? numeric.unit() : Unit.ONE));
+                        : scene.big(field.ask());
+        return Scene.stack(
+                Line.stacked(List.of(progress(field)), ask),
+                input(field.answer() instanceof Field.Numeric numeric ? numeric.unit() : Unit.ONE),
+                AnswerWords.of(field).stream()
+                        .flatMap(line -> Wrap.lines(line, scene.columns() - 2).stream())
+                        .map(line -> line.indented(2))
+                        .toList());
+    }
+
+    private Line progress(Field field) {
+        Step step = Procedure.step(scene.state(), slot.place());
+        List<Field> fields =
+                step instanceof Step.Form form
+                        ? form.fields()
+                        : ((Step.Observations) step).fields();
+        return Line.of(
+                Tone.QUIET, "question " + (fields.indexOf(field) + 1) + " of " + fields.size());
     }
 
     private List<Line> reading() {
         Step.Exercises step = scene.step(slot.place(), Step.Exercises.class);
         Event.SessionOpened opened = scene.state().opening().orElseThrow().event();
+        Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
         List<Line> rig =
                 opened.simulated()
                         ? scene.wrapped("The simulated rig answers by itself.")
                         : List.of();
+        List<Line> asked = Scene.stack(scene.strong(words()), input(unit), rig);
         return Scene.stack(
-                scene.strong(words()),
-                rig,
-                input(slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit()),
-                FitList.of(scene, step, exercise()));
+                asked, FitList.of(scene, step, exercise(), scene.rows() - asked.size() - 1));
     }
 
     private int exercise() {

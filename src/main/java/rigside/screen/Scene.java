@@ -17,8 +17,9 @@ import rigside.session.State;
  *
  * @param columns the width it may take
  * @param rows the height there is; a hint, the frame cuts what is too much
+ * @param tallyBeside whether the tally stands beside, so that nothing of it is said here
  */
-record Scene(View view, int columns, int rows) {
+record Scene(View view, int columns, int rows, boolean tallyBeside) {
 
     /** Rows from which on there is room for more than one thing in big letters. */
     private static final int TALL = 26;
@@ -67,6 +68,28 @@ record Scene(View view, int columns, int rows) {
             lines.addAll(block);
         }
         return List.copyOf(lines);
+    }
+
+    /**
+     * As much of a block as there are rows for, with one line of it in sight.
+     *
+     * @param at the line that must be seen, from 0
+     * @param room how many rows the block may take
+     */
+    static List<Line> around(List<Line> lines, int at, int room) {
+        if (lines.size() <= room || room < 3) {
+            return lines;
+        }
+        int from = Math.max(0, Math.min(at - room / 3, lines.size() - room));
+        List<Line> seen = new ArrayList<>(lines.subList(from, from + room));
+        if (from > 0) {
+            seen.set(0, Line.of(Tone.QUIET, "  (" + (from + 1) + " lines above)"));
+        }
+        if (from + room < lines.size()) {
+            int below = lines.size() - from - room + 1;
+            seen.set(room - 1, Line.of(Tone.QUIET, "  (" + below + " lines below)"));
+        }
+        return List.copyOf(seen);
     }
 
     /** What a measure lets be seen of the open donning. */

@@ -1,6 +1,7 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.TerminalSize;
+import java.util.ArrayList;
 import java.util.List;
 import rigside.session.Activity;
 
@@ -22,42 +23,56 @@ record SessionPicture(View view, int columns, int rows) {
         List<Line> top = Header.of(view, columns);
         List<Line> bottom = Footer.of(view, columns);
         int room = Picture.room(rows, top, bottom);
-        Scene scene = new Scene(view, columns - 2 * MARGIN, room);
         return switch (view.page()) {
             case STEP -> step(top, bottom, room);
-            case TALLY -> scrolled(top, TallyPicture.of(scene), bottom);
-            case HELP -> scrolled(top, HelpPicture.session(scene), bottom);
+            case TALLY -> scrolled(top, TallyPicture.of(whole(room)), bottom);
+            case HELP -> scrolled(top, HelpPicture.session(whole(room)), bottom);
             case ENTRIES ->
                     Picture.list(
-                            rows, top, indented(EntriesPicture.of(scene)), bottom, view.selected());
+                            rows,
+                            top,
+                            indented(EntriesPicture.of(whole(room))),
+                            bottom,
+                            view.selected());
         };
     }
 
     private Picture step(List<Line> top, List<Line> bottom, int room) {
         Activity activity = view.state().activity();
-        if (StepKeys.scrolls(activity)) {
-            Scene scene = new Scene(view, columns - 2 * MARGIN, room);
-            return scrolled(top, columns < WIDE ? StepPicture.of(scene) : wide(room), bottom);
-        }
-        return Picture.fixed(rows, top, indented(body(activity, room)), bottom, view.glyphs());
+        List<Line> body = isTallyBeside() ? wide(room) : narrow(activity, room);
+        return StepKeys.scrolls(activity)
+                ? scrolled(top, body, bottom)
+                : Picture.fixed(rows, top, indented(body), bottom, view.glyphs());
     }
 
-    private List<Line> body(Activity activity, int room) {
-        if (columns < WIDE) {
-            Scene scene = new Scene(view, columns - 2 * MARGIN, room);
-            List<Line> step = StepPicture.of(scene);
-            return activity instanceof Activity.NextDonning
-                    ? Scene.stack(step, Verdicts.brief(scene))
-                    : step;
-        }
-        return wide(room);
+    /** Before anything is worn there is nothing to tally. */
+    private boolean isTallyBeside() {
+        return columns >= WIDE && !view.state().course().donnings().isEmpty();
+    }
+
+    private List<Line> narrow(Activity activity, int room) {
+        List<Line> step = StepPicture.of(whole(room));
+        return activity instanceof Activity.NextDonning
+                ? Scene.stack(step, Verdicts.brief(whole(room)))
+                : step;
+    }
+
+    private Scene whole(int room) {
+        return new Scene(view, columns - 2 * MARGIN, room, false);
     }
 
     private List<Line> wide(int room) {
         int half = columns / 2;
-        List<Line> step = StepPicture.of(new Scene(view, half - 2 * MARGIN, room));
-        List<Line> tally = TallyPicture.of(new Scene(view, columns - half - MARGIN - 1, room));
-        return Line.beside(step, half - 1, tally, view.glyphs().cut());
+        List<Line> step = StepPicture.of(new Scene(view, half - 2 * MARGIN, room, true));
+        List<Line> tally =
+                TallyPicture.of(new Scene(view, columns - half - 2 * MARGIN, room, false));
+        List<Line> ruled = new ArrayList<>();
+        for (int row = 0; row < Math.max(room, tally.size()); row++) {
+            ruled.add(
+                    Line.of(Tone.QUIET, view.glyphs().upright() + " ")
+                            .plus(row < tally.size() ? tally.get(row) : Line.BLANK));
+        }
+        return Line.beside(step, half - MARGIN, ruled, view.glyphs().cut());
     }
 
     private Picture scrolled(List<Line> top, List<Line> body, List<Line> bottom) {

@@ -30,7 +30,10 @@ record SummaryTable(Scene scene, MeasureResult result) {
                         .plus(Tone.QUIET, unit.isEmpty() ? "" : " (" + unit + ")")
                         .cut(name() - 1, scene.signs().cut())
                         .padded(name(), Tone.PLAIN);
-        return title.plus(Tone.QUIET, String.format("%4s%9s%9s%7s", "n", "mean", "spread", "CV"))
+        return title.plus(
+                        Tone.QUIET,
+                        String.format("%4s%9s%9s%7s", "n", "mean", "spread", "CV")
+                                + (hasLevel() ? "  reached" : ""))
                 .plus(Tone.QUIET, "  " + ends());
     }
 
@@ -51,20 +54,28 @@ record SummaryTable(Scene scene, MeasureResult result) {
         Line figures =
                 name.plus(String.format("%4d", condition.n()))
                         .plus(Tone.STRONG, String.format("%9s", Figures.three(condition.mean())))
-                        .plus(String.format("%9s%7s  ", spread, variation));
+                        .plus(String.format("%9s%7s", spread, variation) + level(condition) + "  ");
         return condition.n() == 0
                 ? figures
                 : figures.plus(
-                                strip().of(
-                                                condition.values(),
-                                                condition.mean().orElse(Double.NaN),
-                                                scene.signs()))
-                        .plus(Tone.QUIET, level(condition));
+                        strip().of(
+                                        condition.values(),
+                                        condition.mean().orElse(Double.NaN),
+                                        scene.signs()));
     }
 
+    /** How many donnings reach the level, where the protocol names one. */
     private String level(ConditionSummary condition) {
         int judged = condition.reached() + condition.missed();
-        return judged == 0 ? "" : "  " + condition.reached() + " of " + judged + " reach it";
+        return hasLevel() ? String.format("%9s", condition.reached() + " of " + judged) : "";
+    }
+
+    private boolean hasLevel() {
+        return result.conditions().stream().anyMatch(each -> each.reached() + each.missed() > 0);
+    }
+
+    private int figures() {
+        return FIGURES + (hasLevel() ? 9 : 0);
     }
 
     /** The values at the two ends of the strip, over them. */
@@ -108,11 +119,10 @@ record SummaryTable(Scene scene, MeasureResult result) {
                 Clean.width(Clean.text(result.measure().title()))
                         + result.measure().unit().symbol().length()
                         + 4;
-        return Math.max(12, Math.min(Math.max(longest, title), scene.columns() - FIGURES - 16));
+        return Math.max(12, Math.min(Math.max(longest, title), scene.columns() - figures() - 16));
     }
 
     private int stripColumns() {
-        int reach = TallyPicture.hasLevel(result) ? 18 : 0;
-        return Math.max(8, Math.min(WIDEST_STRIP, scene.columns() - name() - FIGURES - 2 - reach));
+        return Math.max(8, Math.min(WIDEST_STRIP, scene.columns() - name() - figures() - 2));
     }
 }

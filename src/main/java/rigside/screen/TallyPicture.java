@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import rigside.analysis.Comparison;
-import rigside.analysis.ConditionSummary;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 
@@ -48,7 +47,7 @@ record TallyPicture(Scene scene) {
         lines.add(Line.BLANK);
         lines.addAll(SummaryTable.of(scene, result));
         for (Comparison comparison : result.comparisons()) {
-            lines.addAll(Verdicts.of(scene, comparison));
+            lines.addAll(Verdicts.of(scene, comparison, true));
         }
         return List.copyOf(lines);
     }
@@ -86,12 +85,5 @@ record TallyPicture(Scene scene) {
 
     private static String said(String remark, List<String> measures, int all) {
         return measures.size() == all ? remark : String.join(", ", measures) + ": " + remark;
-    }
-
-    /** Whether any measure names a level that donnings reach or miss. */
-    static boolean hasLevel(MeasureResult result) {
-        return result.conditions().stream()
-                .mapToInt((ConditionSummary each) -> each.reached() + each.missed())
-                .anyMatch(count -> count > 0);
     }
 }

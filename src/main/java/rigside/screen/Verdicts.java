@@ -21,7 +21,7 @@ final class Verdicts {
         for (MeasureResult measure : scene.view().shown().measures()) {
             for (Comparison comparison : measure.comparisons()) {
                 lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
-                lines.addAll(of(scene, comparison));
+                lines.addAll(of(scene, comparison, !comparison.isSettled()));
             }
         }
         return List.copyOf(lines);
@@ -76,7 +76,12 @@ final class Verdicts {
         };
     }
 
-    static List<Line> of(Scene scene, Comparison comparison) {
+    /**
+     * One comparison.
+     *
+     * @param withNext whether what to do next is said too
+     */
+    static List<Line> of(Scene scene, Comparison comparison, boolean withNext) {
         int width = Math.min(WIDEST, scene.columns());
         List<Line> lines = new ArrayList<>();
         if (comparison.estimate().isPresent()) {
@@ -88,8 +93,11 @@ final class Verdicts {
                         Tone.STRONG,
                         comparison.sentence(),
                         scene.columns()));
-        lines.addAll(
-                Wrap.hanging(Line.of("  next: "), Tone.PLAIN, comparison.next(), scene.columns()));
+        if (withNext) {
+            lines.addAll(
+                    Wrap.hanging(
+                            Line.of("  next: "), Tone.PLAIN, comparison.next(), scene.columns()));
+        }
         return List.copyOf(lines);
     }
 

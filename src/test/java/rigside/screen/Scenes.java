@@ -1,6 +1,7 @@
 package rigside.screen;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rigside.analysis.Analysis;
@@ -59,6 +60,7 @@ final class Scenes {
         views.put("tally-before-looks", page(rounds(1), View.Page.TALLY));
         views.put("tally", page(rounds(2), View.Page.TALLY));
         views.put("tally-settled", page(settled(), View.Page.TALLY));
+        views.put("tally-level", page(withLevel(), View.Page.TALLY));
         views.put("tally-concealed", page(firstExercised(), View.Page.TALLY));
         views.put("tally-of-mishaps", page(mishaps(), View.Page.TALLY));
         views.put("entries", page(mishaps(), View.Page.ENTRIES, 3));
@@ -82,6 +84,9 @@ final class Scenes {
                                 .pass(30)
                                 .inhaled(8.3)
                                 .type("4")));
+        views.put("seven-exercises", step(shipped()));
+        views.put(
+                "choices", step(Story.of("/protocols/seal-and-breathing.yaml").goOn().type("W1")));
         views.put("foreign", step(foreign()));
         return views;
     }
@@ -100,8 +105,39 @@ final class Scenes {
                 false);
     }
 
+    /** Two rounds of the small comparison with a level to reach. */
+    private static Story withLevel() {
+        Story story =
+                atFirstDonning(
+                        Story.text("/session/small.yaml")
+                                .replace(
+                                        "    kind: fit-factor\n",
+                                        "    kind: fit-factor\n    required: {level: 93, rule: overall}\n"),
+                        false);
+        round(story, 0, 1.25);
+        round(story, 1, 1.25);
+        return story;
+    }
+
     private static Story simulated() {
         return atFirstDonning(Story.text("/session/small.yaml"), true);
+    }
+
+    /** The shipped comparison, four of its seven exercises done. */
+    private static Story shipped() {
+        Story story = Story.of("/protocols/seal-and-breathing.yaml").goOn();
+        for (String fact : List.of("W1", "2", "2", "21", "40", "counter 1", "gauge 1", "")) {
+            story.type(fact);
+        }
+        story.goOn().goOn().goOn().goOn().goOn().goOn().goOn();
+        while (!(story.activity() instanceof Activity.Checking)) {
+            story.goOn();
+        }
+        story.goOn().goOn().goOn().goOn().goOn().pass(180);
+        for (int exercise = 0; exercise < 4; exercise++) {
+            story.goOn().pass(60).type("4000").type("40");
+        }
+        return story;
     }
 
     /** Titles that are wide, accented, or meant to harm. */
@@ -218,10 +254,27 @@ final class Scenes {
 
     static View later(Story story, double seconds) {
         View view = step(story);
+        return at(view, view.now() + Math.round(seconds * 1e9));
+    }
+
+    static View selected(View view, int selected) {
         return new View(
                 view.state(),
                 view.shown(),
-                view.now() + Math.round(seconds * 1e9),
+                view.now(),
+                view.page(),
+                selected,
+                view.prompt(),
+                view.typed(),
+                view.message(),
+                view.style());
+    }
+
+    static View at(View view, long now) {
+        return new View(
+                view.state(),
+                view.shown(),
+                now,
                 view.page(),
                 view.selected(),
                 view.prompt(),

@@ -1,8 +1,12 @@
 package rigside.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.googlecode.lanterna.TerminalSize;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,19 +14,22 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rigside.session.Activity;
 
 final class SessionScreenTest {
 
     private static final Map<String, View> STEPS = Scenes.steps();
-    private static final Map<String, View> PAGES = Scenes.pages();
+    private static final Map<String, View> ALL = all();
 
-    static Stream<String> steps() {
-        return STEPS.keySet().stream();
+    private static Map<String, View> all() {
+        Map<String, View> all = new LinkedHashMap<>(STEPS);
+        all.putAll(Scenes.pages());
+        return all;
     }
 
-    static Stream<String> pages() {
-        return PAGES.keySet().stream();
+    static Stream<String> names() {
+        return ALL.keySet().stream();
     }
 
     @Test
@@ -35,26 +42,104 @@ final class SessionScreenTest {
     }
 
     @ParameterizedTest
-    @MethodSource("steps")
-    void eachStepIsDrawnAsApprovedAtTheUsualSize(String name) {
-        Approved.matches("80x24/" + name, Drawn.of(STEPS.get(name), 80, 24));
+    @MethodSource("names")
+    void eachPictureIsDrawnAsApprovedAtTheUsualSize(String name) {
+        Approved.matches("80x24/" + name, Drawn.of(ALL.get(name), 80, 24));
     }
 
     @ParameterizedTest
-    @MethodSource("steps")
-    void eachStepIsDrawnAsApprovedWithTheTallyBesideIt(String name) {
-        Approved.matches("160x48/" + name, Drawn.of(STEPS.get(name), 160, 48));
+    @MethodSource("names")
+    void eachPictureIsDrawnAsApprovedInALargeWindow(String name) {
+        Approved.matches("160x48/" + name, Drawn.of(ALL.get(name), 160, 48));
     }
 
     @ParameterizedTest
-    @MethodSource("pages")
-    void eachPageIsDrawnAsApprovedAtTheUsualSize(String name) {
-        Approved.matches("80x24/" + name, Drawn.of(PAGES.get(name), 80, 24));
+    @ValueSource(
+            strings = {"pulling", "exercise", "checking", "exercise-to-start", "tally-settled"})
+    void withoutUnicodeAPictureIsDrawnInAsciiAlone(String name) {
+        String drawn = Drawn.of(Scenes.styled(ALL.get(name), Scenes.ASCII), 80, 24);
+        assertTrue(drawn.chars().allMatch(each -> each < 0x7F), drawn);
+        Approved.matches("ascii/" + name, drawn);
     }
 
     @ParameterizedTest
-    @MethodSource("pages")
-    void eachPageIsDrawnAsApprovedInALargeWindow(String name) {
-        Approved.matches("160x48/" + name, Drawn.of(PAGES.get(name), 160, 48));
+    @ValueSource(strings = {"choices", "pulling", "exercise", "checking", "between-rounds"})
+    void theSmallestTerminalHasRoomForWhatIsAskedNow(String name) {
+        Approved.matches("60x18/" + name, Drawn.of(ALL.get(name), 60, 18));
+    }
+
+    @Test
+    void aTerminalThatIsTooSmallIsToldWhatIsNeeded() {
+        Approved.matches("too-small", Drawn.of(ALL.get("pulling"), 59, 18));
+        String words = Drawn.of(ALL.get("pulling"), 60, 17).replaceAll("\\s+", " ");
+        assertTrue(words.contains("60 columns and 18 rows"), words);
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void everyLiveKeyIsOnTheBottomLinesOfTheSmallestTerminal(String name) {
+        String drawn = Drawn.of(ALL.get(name), 60, 18);
+        Keys.of(ALL.get(name))
+                .forEach(key -> assertTrue(drawn.contains("[" + key.label() + "]"), drawn));
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void everyBreathingScreenSaysToStopAtOnceWhenUnwell(String name) {
+        View view = ALL.get(name);
+        Activity activity = view.state().activity();
+        boolean breathing =
+                activity instanceof Activity.Exercising
+                        || activity instanceof Activity.Waiting
+                        || activity instanceof Activity.TrialReady
+                        || activity instanceof Activity.LeadIn
+                        || activity instanceof Activity.Pulling
+                        || activity instanceof Activity.HoldAsked
+                        || activity instanceof Activity.Resting;
+        if (breathing) {
+            String drawn = Drawn.of(view, 60, 18);
+            assertTrue(drawn.contains("Dizzy or unwell? Stop at once"), drawn);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"hold-asked", "resting", "void-asked", "entries-concealed"})
+    void aConcealedTimeIsNowhereOnTheScreen(String name) {
+        String drawn = Drawn.of(ALL.get(name), 160, 48);
+        assertFalse(drawn.contains("8.25"), drawn);
+        assertFalse(drawn.contains("8.3"), drawn);
+        assertFalse(drawn.contains("0.9"), drawn);
+    }
+
+    @Test
+    void aConcealedClockDrawsThePullTheSameAtEveryMoment() {
+        View view = ALL.get("pulling");
+        assertEquals(
+                Drawn.of(view, 80, 24),
+                Drawn.of(Scenes.at(view, view.now() + 3_000_000_000L), 80, 24));
+        View shown = ALL.get("shown-pulling");
+        assertFalse(
+                Drawn.of(shown, 80, 24)
+                        .equals(Drawn.of(Scenes.at(shown, shown.now() + 3_000_000_000L), 80, 24)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cautions", "tally-settled", "help"})
+    void scrollingToTheLimitShowsTheEndAndNoFurther(String name) {
+        View view = ALL.get(name);
+        int limit = SessionScreen.limit(view, new TerminalSize(80, 24));
+        String end = Drawn.of(Scenes.selected(view, limit), 80, 24);
+        assertTrue(limit > 0);
+        assertFalse(end.contains("more below"), end);
+        assertEquals(end, Drawn.of(Scenes.selected(view, limit + 1), 80, 24));
+        Approved.matches("80x24/" + name + "-end", end);
+    }
+
+    @Test
+    void theLastLineOfTheEntriesIsTheirLimit() {
+        View view = ALL.get("entries");
+        assertEquals(
+                Listing.of(view.state()).size() - 1,
+                SessionScreen.limit(view, new TerminalSize(80, 24)));
     }
 }
