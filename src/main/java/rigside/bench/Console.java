@@ -91,13 +91,12 @@ public final class Console implements AutoCloseable {
     /** Draws one picture; only what changed since the last one goes out. */
     public void draw(Consumer<TextGraphics> picture) {
         try {
-            if (sizeChanged()) {
-                screen.clear();
-            }
+            boolean shifted = sizeChanged();
             TextGraphics graphics = screen.newTextGraphics();
             graphics.fill(' ');
             picture.accept(graphics);
-            screen.refresh(Screen.RefreshType.DELTA);
+            // Cells the terminal moved about are not in the difference.
+            screen.refresh(shifted ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
         } catch (IOException broken) {
             throw new UncheckedIOException("the terminal cannot be written", broken);
         }

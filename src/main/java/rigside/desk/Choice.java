@@ -46,7 +46,7 @@ public record Choice(boolean simulated, double speed) {
 
     HomeView.Rig shown() {
         return simulated
-                ? new HomeView.Rig("simulated: every value will be invented", true, speed)
-                : new HomeView.Rig("typed: you read the instruments and type", false, 1);
+                ? new HomeView.Rig("from a simulated rig, every value invented", true, speed)
+                : new HomeView.Rig("typed by you from your instruments", false, 1);
     }
 }

@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.protocol.BenchTime;
@@ -43,7 +44,9 @@ final class Items {
                         + " rounds of about "
                         + round(protocol));
         if (!protocol.about().isBlank()) {
-            detail.add(protocol.about().strip());
+            Stream.of(protocol.about().strip().split("\\n\\s*\\n", -1))
+                    .map(paragraph -> paragraph.replaceAll("\\s*\\n\\s*", " "))
+                    .forEach(detail::add);
         }
         return new ProtocolItem(file.name(), protocol.title(), 0, round(protocol), detail);
     }
