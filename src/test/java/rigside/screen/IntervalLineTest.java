@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rigside.analysis.Comparison;
 import rigside.analysis.Limits;
+import rigside.decide.Forecast;
 import rigside.decide.Verdict;
 
 final class IntervalLineTest {
@@ -31,7 +32,7 @@ final class IntervalLineTest {
                 Optional.empty(),
                 Verdict.NOT_SETTLED,
                 false,
-                Optional.empty(),
+                Forecast.SILENT,
                 false,
                 false,
                 true,
