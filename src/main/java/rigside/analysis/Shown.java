@@ -82,26 +82,25 @@ public record Shown(
 
     private static MeasureResult letOut(
             MeasureResult all, Plan plan, boolean clock, boolean result) {
-        boolean timed = all.measure().kind() instanceof Measure.TimedInhalation;
-        boolean readings = result || plan.result() == Plan.Until.DONNING_ENDS;
         return new MeasureResult(
                 all.measure(),
                 all.values().stream()
-                        .map(
-                                value ->
-                                        value.shown(
-                                                result,
-                                                timed
-                                                        ? clock
-                                                        : result
-                                                                || (readings
-                                                                        && value.standing()
-                                                                                == Standing.OPEN)))
+                        .map(value -> value.shown(result, parts(all, value, plan, clock, result)))
                         .toList(),
                 result ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
                 result ? all.comparisons() : List.of(),
                 all.promise(),
                 result ? all.remarks() : List.of());
+    }
+
+    /** Whether what a value is made of is out: trials with the clock, readings as they come in. */
+    private static boolean parts(
+            MeasureResult all, DonningValue value, Plan plan, boolean clock, boolean result) {
+        if (all.measure().kind() instanceof Measure.TimedInhalation) {
+            return clock;
+        }
+        boolean open = value.standing() == Standing.OPEN;
+        return result || (open && plan.result() == Plan.Until.DONNING_ENDS);
     }
 
     private static ConditionSummary bare(ConditionSummary all) {

@@ -26,14 +26,20 @@ class ShownTest {
     }
 
     @Test
-    void untilADonningEndsNothingIsOutOfItNorOfTheOnesBefore() {
+    void untilADonningEndsOnlyItsOwnReadingsAreOut() {
         Bench bench = Bench.plain().round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
         bench.start(4, "bare").exercises(20).trial(0, 12);
         Shown shown = bench.shown();
         assertFalse(shown.trialClock());
         assertFalse(shown.result());
         assertNothingOut(shown);
-        assertTrue(parts(shown).isEmpty());
+        assertEquals(
+                List.of("Normal breathing", "Head up and down"),
+                shown.measures().get(0).value(7).orElseThrow().parts().stream()
+                        .map(Part::title)
+                        .toList());
+        assertTrue(shown.measures().get(0).value(1).orElseThrow().parts().isEmpty());
+        assertTrue(shown.measures().get(1).value(7).orElseThrow().parts().isEmpty());
         assertEquals("times and results are concealed until the donning ends", shown.concealed());
     }
 
@@ -77,13 +83,13 @@ class ShownTest {
 
     @Test
     void timesMayBeOutWhileResultsAreNot() {
-        Bench bench = concealing("shown", "until-donning-ends");
+        Bench bench = concealing("shown", "until-session-ends");
         Shown shown = bench.start(1, "bare").exercises(20).trial(0, 12).shown();
         assertTrue(shown.trialClock());
         assertFalse(shown.result());
         assertNothingOut(shown);
         assertEquals(2, parts(shown).size(), "the two trials, and no exercise");
-        assertEquals("results are concealed until the donning ends", shown.concealed());
+        assertEquals("results are concealed until the session ends", shown.concealed());
     }
 
     @Test
