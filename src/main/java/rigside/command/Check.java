@@ -17,15 +17,17 @@ import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
+import rigside.rig.Wearer;
+import rigside.rig.WearerReader;
 import rigside.yaml.Document;
 
 /** {@code rigside check FILE...}: says whether protocol files can be run, and what they are. */
 @Command(
         name = "check",
-        description = "Check protocol files and print everything that is wrong with them.")
+        description =
+                "Check protocol files, and simulated rigs (.rig.yaml), and print everything that is wrong.")
 final class Check implements Callable<Integer> {
-    private static final int DONE = 0;
-    private static final int INPUT_HAS_PROBLEMS = 1;
+    private static final String RIG_ENDING = ".rig.yaml";
 
     @Spec private CommandSpec spec;
 
@@ -38,21 +40,34 @@ final class Check implements Callable<Integer> {
         for (Path file : files) {
             bad += isClean(file) ? 0 : 1;
         }
-        return bad == 0 ? DONE : INPUT_HAS_PROBLEMS;
+        return bad == 0 ? Exit.DONE : Exit.PROBLEMS;
     }
 
     private boolean isClean(Path file) {
         try {
-            Read read = ProtocolReader.read(file.toString(), bytes(file));
-            if (read instanceof Read.Good good) {
-                say(file + ": ok, " + summary(good.protocol()));
-                return true;
-            }
-            ((Read.Bad) read).problems().forEach(problem -> complain(problem.toString()));
+            return file.toString().endsWith(RIG_ENDING) ? isCleanRig(file) : isCleanProtocol(file);
         } catch (IOException e) {
             complain(file + ": " + words(file, e));
         }
         return false;
+    }
+
+    private boolean isCleanProtocol(Path file) throws IOException {
+        Read read = ProtocolReader.read(file.toString(), bytes(file));
+        if (read instanceof Read.Good good) {
+            say(file + ": ok, " + summary(good.protocol()));
+            return true;
+        }
+        ((Read.Bad) read).problems().forEach(problem -> complain(problem.toString()));
+        return false;
+    }
+
+    private boolean isCleanRig(Path file) throws IOException {
+        Document<Wearer> rig = WearerReader.read(file.toString(), bytes(file));
+        rig.value()
+                .ifPresent(wearer -> say(file + ": ok, a simulated rig, '" + wearer.title() + "'"));
+        rig.problems().forEach(problem -> complain(problem.toString()));
+        return rig.value().isPresent();
     }
 
     /** The file, or of one that is too large just enough to show that it is. */

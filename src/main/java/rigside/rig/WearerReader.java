@@ -28,6 +28,15 @@ public final class WearerReader {
         return Document.read(name, text, WearerReader::wearer);
     }
 
+    /**
+     * The wearer the bytes of a file describe, or every problem in it.
+     *
+     * @param name the file's name, used in problems only
+     */
+    public static Document<Wearer> read(String name, byte[] bytes) {
+        return Document.read(name, bytes, WearerReader::wearer);
+    }
+
     private record Named(String id, Wearer.Behaviour behaviour) {}
 
     private static Value<Wearer> wearer(Fields fields) {
