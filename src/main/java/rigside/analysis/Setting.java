@@ -67,6 +67,11 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
         return Schedule.independent(looks);
     }
 
+    /** This many meaningful differences, on the analysis scale; below 0 they are decreases. */
+    double trueDifference(double multiple) {
+        return multiple < 0 ? -multiple * compared().bandLow() : multiple * compared().bandHigh();
+    }
+
     /** The number of complete rounds after which the plan has no further look. */
     int lastRound() {
         return -Math.floorDiv(-schedule().last().arms().other(), perRound);

@@ -36,7 +36,7 @@ final class Sharing {
     }
 
     /** The trials of a donning of the condition that has fewest. */
-    private static int trials(Protocol protocol, Measure measure) {
+    static int trials(Protocol protocol, Measure measure) {
         return Math.max(
                 1,
                 protocol.conditions().stream()

@@ -98,7 +98,7 @@ final class AnalysisJson {
     }
 
     /** Twelve digits, more than any of the numbers is good for; what is not finite has no word. */
-    private static String number(OptionalDouble number) {
+    static String number(OptionalDouble number) {
         if (number.isEmpty() || !Double.isFinite(number.getAsDouble())) {
             return "null";
         }
@@ -109,7 +109,8 @@ final class AnalysisJson {
         return Math.abs(rounded.scale()) < 20 ? rounded.toPlainString() : rounded.toString();
     }
 
-    private static String text(String text) {
+    /** In double quotes. */
+    static String text(String text) {
         StringBuilder quoted = new StringBuilder("\"");
         for (int at = 0; at < text.length(); at++) {
             char c = text.charAt(at);

@@ -34,7 +34,14 @@ import rigside.screen.Stroke;
             "2:wrong usage",
             "3:a fault of the program"
         },
-        subcommands = {Run.class, Resume.class, Rehearse.class, Check.class, Analyse.class})
+        subcommands = {
+            Run.class,
+            Resume.class,
+            Rehearse.class,
+            Check.class,
+            Plan.class,
+            Analyse.class
+        })
 public final class Rigside implements Callable<Integer> {
     @Spec private CommandSpec spec;
 

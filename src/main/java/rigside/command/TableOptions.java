@@ -107,7 +107,7 @@ final class TableOptions {
         Compared.Scale scale = oneOf(command, "--compare", compare, Compared.Scale.class);
         Meaningful band =
                 Meaningful.parse(meaningful, scale)
-                        .orElseThrow(() -> notMeaningful(command, scale));
+                        .orElseThrow(() -> notMeaningful(command, meaningful, scale));
         Compared compared =
                 new Compared(
                         scale,
@@ -124,7 +124,7 @@ final class TableOptions {
         return new Plan(
                 fewest,
                 most,
-                confidence(command),
+                confidence(command, confidence),
                 Plan.DEFAULT_EXPONENT,
                 oneOf(command, "--design", design, Design.class) == Design.ROUNDS
                         ? Plan.Design.ROUNDS
@@ -137,7 +137,8 @@ final class TableOptions {
                 OptionalDouble.empty());
     }
 
-    private double confidence(CommandLine command) {
+    /** A confidence in words: {@code 0.95} or {@code 95%}. */
+    static double confidence(CommandLine command, String confidence) {
         String text = confidence.strip().replace(',', '.');
         boolean percent = text.endsWith("%");
         double share = Double.NaN;
@@ -158,7 +159,9 @@ final class TableOptions {
         return share;
     }
 
-    private ParameterException notMeaningful(CommandLine command, Compared.Scale scale) {
+    /** Says which words for what would matter fit. */
+    static ParameterException notMeaningful(
+            CommandLine command, String meaningful, Compared.Scale scale) {
         return new ParameterException(
                 command,
                 "--meaningful is '"
@@ -170,7 +173,8 @@ final class TableOptions {
                                 : "a number above 0 or two limits around 0: '25', '-10 to 25'"));
     }
 
-    private static <E extends Enum<E>> E oneOf(
+    /** The constant that is spelt so in small letters. */
+    static <E extends Enum<E>> E oneOf(
             CommandLine command, String option, String word, Class<E> kind) {
         return Arrays.stream(kind.getEnumConstants())
                 .filter(each -> each.name().toLowerCase(Locale.ROOT).equals(word))

@@ -130,6 +130,22 @@ public final class CriticalValues {
         return crossed;
     }
 
+    /**
+     * The two-sided p that each look would have by itself at its critical value.
+     *
+     * @param critical above 0, one a look
+     * @throws IllegalArgumentException if lengths differ
+     */
+    public static double[] nominal(Schedule schedule, double[] critical) {
+        requireLength(schedule, critical);
+        double[] nominal = new double[critical.length];
+        for (int i = 0; i < nominal.length; i++) {
+            double df = schedule.looks().get(i).degreesOfFreedom();
+            nominal[i] = 2 * StudentT.upperTail(critical[i], df);
+        }
+        return nominal;
+    }
+
     /** What is done at a look; gives the tau beyond which paths end. */
     private interface Stop {
         double at(int look, Survival survival);

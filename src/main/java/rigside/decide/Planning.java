@@ -1,5 +1,7 @@
 package rigside.decide;
 
+import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 import java.util.random.RandomGenerator;
 
 /** What a plan can be expected to bring, by playing whole campaigns with normal values. */
@@ -18,6 +20,71 @@ public final class Planning {
      */
     public static Outlook outlook(
             Rules rules, double truth, double spread, int campaigns, RandomGenerator random) {
+        require(truth, spread, campaigns);
+        Campaign campaign = new Campaign(rules, new double[0], new double[0], truth);
+        Tally tally = new Tally(rules, truth);
+        double analysed = rules.analysedSpread(spread);
+        for (int i = 0; i < campaigns; i++) {
+            campaign.play(0, truth, analysed, true, random);
+            tally.add(campaign);
+        }
+        return tally.outlook();
+    }
+
+    /**
+     * The chance that some look settles the question: {@code 1 - unsettled} of the outlook, without
+     * the rest of it.
+     *
+     * @param truth on the analysis scale; finite
+     * @param spread the true standard deviation of one value, on the analysis scale; above 0
+     * @param campaigns how many to play, at least 1
+     * @param random seeded by the caller
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static double settles(
+            Rules rules, double truth, double spread, int campaigns, RandomGenerator random) {
+        require(truth, spread, campaigns);
+        Campaign campaign = new Campaign(rules, new double[0], new double[0], truth);
+        double analysed = rules.analysedSpread(spread);
+        int settled = 0;
+        for (int i = 0; i < campaigns; i++) {
+            campaign.play(0, truth, analysed, false, random);
+            settled += campaign.settledAt() >= 0 ? 1 : 0;
+        }
+        return (double) settled / campaigns;
+    }
+
+    /**
+     * The fewest rounds at most with which a plan is good enough, a longer plan never being worse.
+     *
+     * @param shortest the fewest considered
+     * @param longest the most considered, at least {@code shortest}
+     * @param isEnough whether a plan of so many rounds is good enough
+     * @return empty when even the longest is not
+     */
+    public static OptionalInt fewestOf(int shortest, int longest, IntPredicate isEnough) {
+        int low = shortest - 1;
+        int high = shortest;
+        // Stepping up first, since long plans take longest to play.
+        for (int step = 1; !isEnough.test(high); step *= 2) {
+            if (high == longest) {
+                return OptionalInt.empty();
+            }
+            low = high;
+            high = Math.min(longest, high + step);
+        }
+        while (high - low > 1) {
+            int middle = (low + high) / 2;
+            if (isEnough.test(middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return OptionalInt.of(high);
+    }
+
+    private static void require(double truth, double spread, int campaigns) {
         if (!Double.isFinite(truth)) {
             throw new IllegalArgumentException("true difference " + truth + " must be finite");
         }
@@ -27,14 +94,6 @@ public final class Planning {
         if (campaigns < 1) {
             throw new IllegalArgumentException("campaigns " + campaigns + " must be at least 1");
         }
-        Campaign campaign = new Campaign(rules, new double[0], new double[0], truth);
-        Tally tally = new Tally(rules, truth);
-        double analysed = rules.analysedSpread(spread);
-        for (int i = 0; i < campaigns; i++) {
-            campaign.play(0, truth, analysed, true, random);
-            tally.add(campaign);
-        }
-        return tally.outlook();
     }
 
     private static final class Tally {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
@@ -97,6 +98,28 @@ class PlanningTest {
                                 spread,
                                 campaigns,
                                 new SplittableRandom(8)));
+    }
+
+    @Test
+    void theChanceToSettleIsThatOfTheOutlook() {
+        Rules rules = rules(2, Matters.EITHER);
+        Outlook outlook = Planning.outlook(rules, 0.02, 0.05, 4000, new SplittableRandom(9));
+        double settles = Planning.settles(rules, 0.02, 0.05, 4000, new SplittableRandom(10));
+        // Two independent shares of 4000, four standard errors.
+        assertEquals(1 - outlook.unsettled(), settles, 4 * Math.sqrt(2 * 0.25 / 4000));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3, 50, 3", "3, 50, 4", "3, 50, 14", "3, 50, 49", "3, 50, 50", "5, 5, 5"})
+    void theFewestIsFound(int shortest, int longest, int enough) {
+        assertEquals(
+                OptionalInt.of(enough),
+                Planning.fewestOf(shortest, longest, rounds -> rounds >= enough));
+    }
+
+    @Test
+    void whereNothingIsEnoughNothingIsNamed() {
+        assertEquals(OptionalInt.empty(), Planning.fewestOf(3, 50, rounds -> false));
     }
 
     private static Rules rules(double exponent, Matters matters) {

@@ -1,0 +1,132 @@
+package rigside.command;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import rigside.analysis.PlanTable;
+import rigside.analysis.PlanTerms;
+import rigside.desk.Folders;
+import rigside.desk.ProtocolFile;
+import rigside.protocol.Measure;
+import rigside.protocol.Protocol;
+
+/** {@code rigside plan}: what a plan can be expected to bring, before the first donning. */
+@Command(
+        name = "plan",
+        description =
+                "Say what a plan can be expected to bring: how often it settles, after how many"
+                        + " rounds, and what would be a better one.")
+public final class Plan implements Callable<Integer> {
+    @Spec private CommandSpec spec;
+    @ParentCommand private Rigside rigside;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "PROTOCOL",
+            description =
+                    "a protocol file, or the name of one that the home screen lists; without it"
+                            + " --fewest, --most, --meaningful and --spread say the plan")
+    private Optional<String> protocol = Optional.empty();
+
+    @Mixin private PlanOptions options;
+
+    @Option(
+            names = "--measure",
+            paramLabel = "ID",
+            description = "the measure of the protocol to plan for (the first that decides)")
+    private Optional<String> measure = Optional.empty();
+
+    @Option(
+            names = "--settle",
+            defaultValue = "0.8",
+            paramLabel = "SHARE",
+            description = "the wished chance to settle (default ${DEFAULT-VALUE})")
+    private double settle;
+
+    @Option(
+            names = "--seed",
+            defaultValue = "1",
+            paramLabel = "NUMBER",
+            description = "of the simulation; the same seed gives the same table")
+    private long seed;
+
+    @Option(names = "--json", description = "print JSON instead of a table")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        CommandLine command = spec.commandLine();
+        // NaN fails.
+        if (!(settle > 0 && settle < 1)) {
+            throw new ParameterException(
+                    command, "--settle is " + settle + ", must be above 0 and below 1");
+        }
+        Optional<PlanTerms> terms =
+                protocol.isPresent() ? ofProtocol(command) : Optional.of(options.terms(command));
+        if (terms.isEmpty()) {
+            return Exit.PROBLEMS;
+        }
+        PlanTable table = PlanTable.of(terms.get(), settle, seed);
+        command.getOut().print(json ? PlanJson.of(table) : PlanText.of(table));
+        command.getOut().flush();
+        return Exit.DONE;
+    }
+
+    /** Empty when the protocol cannot be used; everything wrong was printed then. */
+    private Optional<PlanTerms> ofProtocol(CommandLine command) {
+        Folders folders =
+                rigside == null
+                        ? Folders.of(
+                                Optional.empty(), System.getenv(), System.getProperty("user.home"))
+                        : rigside.folders();
+        return Protocols.sound(protocol.orElseThrow(), false, folders, command.getErr())
+                .flatMap(ProtocolFile::protocol)
+                .map(each -> options.terms(command, each, measure(command, each)));
+    }
+
+    private Measure measure(CommandLine command, Protocol read) {
+        if (measure.isPresent()) {
+            return read.measure(measure.get())
+                    .filter(each -> each.compared().isPresent())
+                    .orElseThrow(
+                            () ->
+                                    new ParameterException(
+                                            command,
+                                            "the protocol compares nothing called '"
+                                                    + measure.get()
+                                                    + "'; it compares "
+                                                    + compared(read)));
+        }
+        return read.measures().stream()
+                .filter(each -> each.compared().filter(Measure.Compared::decides).isPresent())
+                .findFirst()
+                .or(
+                        () ->
+                                read.measures().stream()
+                                        .filter(each -> each.compared().isPresent())
+                                        .findFirst())
+                .orElseThrow(
+                        () ->
+                                new ParameterException(
+                                        command,
+                                        "the protocol compares no measure, so nothing can be"
+                                                + " planned"));
+    }
+
+    private static String compared(Protocol read) {
+        return String.join(
+                ", ",
+                read.measures().stream()
+                        .filter(each -> each.compared().isPresent())
+                        .map(each -> "'" + each.id() + "'")
+                        .toList());
+    }
+}

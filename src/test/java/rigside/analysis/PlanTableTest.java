@@ -1,0 +1,203 @@
+package rigside.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import rigside.measure.Unit;
+import rigside.protocol.Measure;
+import rigside.protocol.Measure.Compared;
+import rigside.protocol.Plan;
+
+class PlanTableTest {
+
+    private static final double BAND = Math.log(1.1);
+
+    /**
+     * The file operating_characteristics.json of the tests of {@code decide} (2e6 campaigns a row;
+     * NumPy 1.24.2): 3 to 10 pairs, exponent 2, 10 % matters, spread 0.10 of a round's log ratio.
+     */
+    @Test
+    void theTableIsThatOfTheReference() {
+        PlanTable table =
+                PlanTable.of(
+                        terms(3, 10, 0.10, Compared.Matters.EITHER, Plan.Design.ROUNDS), 0.8, 1);
+        assertEquals(14.857, table.looks().get(0).critical(), 5e-4);
+        assertEquals(2.688, table.looks().get(7).critical(), 5e-4);
+        assertEquals(0.0045, table.looks().get(0).nominalP(), 1e-12);
+        assertEquals(10, table.looks().get(7).round());
+        PlanTable.Outcome none = table.outcomes().get(0);
+        assertEquals(1, none.truth());
+        assertEquals(1, none.meaningful() + none.noMeaningful() + none.unsettled(), 1e-12);
+        // Four standard errors of 100 000 campaigns.
+        assertEquals(0.95, none.coverage(), 4 * 0.0007);
+        PlanTable.Outcome twice = at(table, 2);
+        assertEquals(1.21, twice.truth(), 1e-12);
+        assertTrue(twice.meaningful() > 0.6 && twice.meaningful() < 0.75, twice.toString());
+        assertEquals(0, twice.wrong(), 0.001);
+        // On the edge half of alpha is claimed, as the reference says.
+        assertEquals(0.025, at(table, 1).meaningful(), 0.002);
+        assertTrue(none.benchSeconds().isEmpty());
+        assertEquals(
+                List.of(0.0, 0.5, 1.0, 1.5, 2.0, 3.0),
+                table.outcomes().stream().map(PlanTable.Outcome::multiple).toList());
+    }
+
+    @Test
+    void theSameSeedGivesTheSameTableAndAnotherNearlyTheSame() {
+        PlanTerms terms = terms(3, 5, 0.05, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        assertEquals(PlanTable.of(terms, 0.8, 7), PlanTable.of(terms, 0.8, 7));
+        double one = PlanTable.of(terms, 0.8, 7).outcomes().get(0).unsettled();
+        double other = PlanTable.of(terms, 0.8, 8).outcomes().get(0).unsettled();
+        assertEquals(one, other, 4 * Math.sqrt(2) * 0.0016);
+    }
+
+    @Test
+    void whereTheDirectionMattersBothSignsAreTried() {
+        PlanTable table =
+                PlanTable.of(
+                        terms(3, 6, 0.05, Compared.Matters.DECREASE, Plan.Design.ROUNDS), 0.8, 1);
+        assertEquals(11, table.outcomes().size());
+        assertTrue(at(table, -2).meaningful() > 0.8);
+        assertTrue(at(table, 2).noMeaningful() > 0.99);
+        assertTrue(table.advice().get(0).contains("twice the meaningful one"));
+    }
+
+    @Test
+    void aPlanThatHardlyEverSettlesIsToldSo() {
+        List<String> advice =
+                PlanTable.of(
+                                terms(3, 10, 0.20, Compared.Matters.EITHER, Plan.Design.ROUNDS),
+                                0.8,
+                                1)
+                        .advice();
+        assertTrue(advice.get(0).startsWith("this plan settles hardly ever (1 %)"), advice.get(0));
+        assertTrue(advice.get(1).matches("with (4\\d|50) rounds it settles .*|no plan .*"));
+    }
+
+    @Test
+    void theLengthNamedSettlesAsOftenAsWishedAndOneLessDoesNot() {
+        PlanTerms terms = terms(3, 10, 0.10, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        String advice = PlanTable.of(terms, 0.8, 1).advice().get(1);
+        assertEquals("with 16 rounds it settles in 8 of 10 cases", advice);
+        // The search plays 10 000 campaigns, which is good to 0.004; neighbours differ by 0.03.
+        assertTrue(settles(16) > 0.79, "16 rounds");
+        assertTrue(settles(15) < 0.81, "15 rounds");
+    }
+
+    private static double settles(int most) {
+        PlanTerms terms = terms(3, most, 0.10, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        return 1 - PlanTable.of(terms, 0.8, 2).outcomes().get(0).unsettled();
+    }
+
+    @Test
+    void spreadsTooLargeForAnyPlanGetAWordInsteadOfANumber() {
+        String advice =
+                PlanTable.of(terms(3, 4, 1, Compared.Matters.EITHER, Plan.Design.ROUNDS), 0.8, 1)
+                        .advice()
+                        .get(1);
+        assertTrue(advice.startsWith("no plan of up to 50 rounds settles in 8 of 10"), advice);
+    }
+
+    /** The spread of a round is that of a difference; of independent values that of one value. */
+    @Test
+    void theSpreadIsThatOfOneRound() {
+        assertEquals(
+                0.1 / Math.sqrt(2),
+                terms(3, 10, 0.1, Compared.Matters.EITHER, Plan.Design.ROUNDS).spread());
+        assertEquals(
+                0.1,
+                terms(3, 10, 0.1, Compared.Matters.EITHER, Plan.Design.INDEPENDENT_DONNINGS)
+                        .spread());
+    }
+
+    /**
+     * With nothing but trials spreading, halving their variance halves a donning's: the spread with
+     * twice the trials is sqrt 2 smaller.
+     */
+    @Test
+    void moreTrialsTakeAwayOnlyWhatTrialsBring() {
+        PlanTerms.Trials trials = new PlanTerms.Trials(0.2, 4);
+        assertEquals(0.1 / Math.sqrt(2), trials.spreadWith(8, 0.1 + 1e-12), 1e-9);
+        assertEquals(0.5, trials.spreadWith(4, 0.5), 1e-15);
+        PlanTerms plan = terms(3, 10, 0.1, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                        new PlanTerms(
+                                plan.setting(),
+                                0.09,
+                                Optional.empty(),
+                                Optional.of(new PlanTerms.Trials(0.2, 4))));
+    }
+
+    @Test
+    void whereTrialsAreCheapMoreOfThemAreAdvised() {
+        String advice = cheapest(new PlanTerms.Costs(2000, 1, 1));
+        int many = Integer.parseInt(advice.replaceAll(".* with (\\d+) trials? a donning.*", "$1"));
+        String dear = cheapest(new PlanTerms.Costs(1, 2000, 1));
+        int few = Integer.parseInt(dear.replaceAll(".* with (\\d+) trials? a donning.*", "$1"));
+        assertTrue(many > 5, advice);
+        assertEquals(1, few, dear);
+    }
+
+    private static String cheapest(PlanTerms.Costs costs) {
+        PlanTerms plan = terms(3, 10, 0.1, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        PlanTerms terms =
+                new PlanTerms(
+                        plan.setting(),
+                        plan.spread(),
+                        Optional.of(costs),
+                        Optional.of(new PlanTerms.Trials(0.065, 1)));
+        return PlanTable.of(terms, 0.8, 1).advice().stream()
+                .filter(each -> each.startsWith("cheapest"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static PlanTable.Outcome at(PlanTable table, double multiple) {
+        return table.outcomes().stream()
+                .filter(each -> each.multiple() == multiple)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static PlanTerms terms(
+            int fewest, int most, double spread, Compared.Matters matters, Plan.Design design) {
+        Plan plan =
+                new Plan(
+                        fewest,
+                        most,
+                        0.95,
+                        2,
+                        design,
+                        Plan.Order.BALANCED,
+                        Plan.Until.SHOWN,
+                        Plan.Until.SHOWN,
+                        false,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty());
+        Compared compared =
+                new Compared(
+                        Compared.Scale.RATIO,
+                        -BAND,
+                        BAND,
+                        "10 %",
+                        matters,
+                        true,
+                        OptionalDouble.empty());
+        Measure measure =
+                new Measure(
+                        "v",
+                        "Value",
+                        new Measure.TypedNumber("v"),
+                        Unit.ONE,
+                        0,
+                        Optional.of(compared));
+        return PlanTerms.of(measure, plan, spread, Optional.empty(), Optional.empty());
+    }
+}
