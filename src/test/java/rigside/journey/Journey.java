@@ -62,6 +62,7 @@ final class Journey implements AutoCloseable {
                 script,
                 "echo $$ > '%s'%nexec '%s' -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar '%s' --home '%s' %s%n"
                         .formatted(pid, JAVA, JAR, home, String.join(" ", arguments)));
+        terminal.wipe();
         return shell("clear; sh '" + script + "'; echo \"left with $?\"");
     }
 

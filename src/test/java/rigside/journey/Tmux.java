@@ -52,6 +52,14 @@ final class Tmux implements AutoCloseable {
         run(List.of("send-keys", "-l", text));
     }
 
+    /**
+     * Empties the screen, so that nothing an earlier program said can be taken for what the next
+     * one says.
+     */
+    void wipe() {
+        run(List.of("send-keys", "-R"));
+    }
+
     void resize(int columns, int rows) {
         run(List.of("resize-window", "-x", String.valueOf(columns), "-y", String.valueOf(rows)));
     }
