@@ -31,9 +31,6 @@ import rigside.journal.Reading;
                 "Say what a session, or a table of values, shows: estimate, interval, verdict and"
                         + " whether more repeats are needed.")
 public final class Analyse implements Callable<Integer> {
-    private static final int DONE = 0;
-    private static final int INPUT_HAS_PROBLEMS = 1;
-
     /** Some hundred thousand values. */
     private static final int MOST_BYTES = 4 << 20;
 
@@ -70,7 +67,7 @@ public final class Analyse implements Callable<Integer> {
             out().print(json ? AnalysisJson.of(shown) : AnalysisText.of(reading.state(), shown));
             out().flush();
         }
-        return reading.damage().isEmpty() ? DONE : INPUT_HAS_PROBLEMS;
+        return reading.damage().isEmpty() ? Exit.DONE : Exit.PROBLEMS;
     }
 
     private int table(TableOptions.Terms terms) {
@@ -79,17 +76,17 @@ public final class Analyse implements Callable<Integer> {
             text = text(terms.file());
         } catch (IOException cannotBeRead) {
             err().println(terms.file() + ": " + words(terms.file(), cannotBeRead));
-            return INPUT_HAS_PROBLEMS;
+            return Exit.PROBLEMS;
         }
         ValueTable.Read read = ValueTable.read(text, terms.isRatio());
         if (read instanceof ValueTable.Read.Good good) {
             TableAnalysis analysis = TableAnalysis.of(good.table(), terms.compared(), terms.plan());
             out().print(json ? AnalysisJson.of(analysis) : AnalysisText.of(analysis));
             out().flush();
-            return DONE;
+            return Exit.DONE;
         }
         complain(terms.file(), (ValueTable.Read.Bad) read);
-        return INPUT_HAS_PROBLEMS;
+        return Exit.PROBLEMS;
     }
 
     private void complain(Path file, ValueTable.Read.Bad bad) {

@@ -58,6 +58,39 @@ class CommandLineIT {
     }
 
     @Test
+    void aTableOfValuesIsAnalysed() throws Exception {
+        Path file =
+                Files.writeString(
+                        home.resolve("values.csv"),
+                        """
+                        round,condition,value
+                        1,plain,6.0
+                        1,disc,8.1
+                        2,plain,6.2
+                        2,disc,8.3
+                        3,plain,6.1
+                        3,disc,8.3
+                        """);
+        Ended ended =
+                run(
+                        "analyse",
+                        "--values",
+                        "" + file,
+                        "--fewest",
+                        "3",
+                        "--most",
+                        "10",
+                        "--meaningful",
+                        "10%",
+                        "--confidence",
+                        "0.95",
+                        "--json");
+        assertEquals("", ended.err());
+        assertEquals(0, ended.exit());
+        assertTrue(ended.out().contains("\"verdict\":\"meaningful-difference\""), ended.out());
+    }
+
+    @Test
     void wrongUsageIsToldApart() throws Exception {
         Ended ended = run("check");
         assertEquals(2, ended.exit());
