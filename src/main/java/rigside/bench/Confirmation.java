@@ -31,7 +31,7 @@ final class Confirmation {
                     "donning " + abandoned.donning() + " is abandoned and will be done again");
         }
         if (event instanceof Event.SlotLeftOut left) {
-            return Optional.of("left out: " + left.reason());
+            return Optional.of("no entry there: " + left.reason());
         }
         return event instanceof Event.NoteWritten
                 ? Optional.of("the note is written")

@@ -5,13 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.input.InputProvider;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
@@ -26,29 +23,6 @@ class ConsoleTest {
     private final AtomicInteger restored = new AtomicInteger();
     private final Presses keys = new Presses();
     private Console console;
-
-    /** A keyboard: the virtual terminal's own cannot wait for a key and be drawn on at once. */
-    private static final class Presses implements InputProvider {
-        private final BlockingQueue<KeyStroke> pressed = new LinkedBlockingQueue<>();
-
-        void press(KeyStroke key) {
-            pressed.add(key);
-        }
-
-        @Override
-        public KeyStroke pollInput() {
-            return pressed.poll();
-        }
-
-        @Override
-        public KeyStroke readInput() throws IOException {
-            try {
-                return pressed.take();
-            } catch (InterruptedException ended) {
-                throw new IOException(ended);
-            }
-        }
-    }
 
     @BeforeEach
     void open() throws IOException {

@@ -1,0 +1,122 @@
+package rigside.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import java.io.IOException;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rigside.rig.Rig;
+import rigside.runner.Ledger;
+import rigside.runner.Runner;
+import rigside.runner.SessionTime;
+import rigside.screen.View;
+import rigside.session.Event;
+import rigside.session.Story;
+
+/** Whole sittings: the keys lie ready, and the last of them leaves. */
+class SittingTest {
+    private static final KeyStroke LEAVE = new KeyStroke('q', false, false);
+
+    private final Kept kept = new Kept();
+    private final Presses keys = new Presses();
+
+    /** A journal in memory, whose disk can be full. */
+    private static final class Kept implements Ledger {
+        private final List<Event> events = new ArrayList<>();
+        private final List<Long> times = new ArrayList<>();
+        private int failures;
+
+        @Override
+        public void append(List<Event> more, ZonedDateTime wall, long at) throws IOException {
+            if (failures > 0 && !events.isEmpty()) {
+                failures--;
+                throw new IOException("the disk is full");
+            }
+            events.addAll(more);
+            times.add(at);
+        }
+    }
+
+    private void sit() throws IOException {
+        DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(80, 24));
+        Event.SessionOpened opening =
+                new Event.SessionOpened(
+                        "test",
+                        "small.yaml",
+                        Story.text("/session/small.yaml"),
+                        1,
+                        "typed",
+                        "",
+                        false,
+                        1);
+        ZonedDateTime wall = ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
+        Runner runner = Runner.open(kept, Rig.typed(), () -> wall, opening);
+        SessionTime time = new SessionTime(System.nanoTime(), 0, 1);
+        Settings settings = new Settings(new View.Style(false, false), false, "test");
+        try (Console console = new Console(terminal, keys, () -> {})) {
+            Sitting.run(console, runner, time, settings, Optional.of("welcome back"));
+        }
+    }
+
+    private List<String> happened() {
+        return kept.events.stream().map(event -> event.getClass().getSimpleName()).toList();
+    }
+
+    @Test
+    void keysLeadToEventsInTheirOrder() throws IOException {
+        keys.press(KeyType.Enter).type("W1").press(KeyType.Enter).press(KeyType.EOF);
+        sit();
+        assertEquals(
+                List.of("SessionOpened", "CautionsAcknowledged", "EntryCaptured", "SessionLeft"),
+                happened());
+    }
+
+    @Test
+    void timeNeverRunsBackwards() throws IOException {
+        keys.press(KeyType.Enter).type("W1").press(KeyType.Enter).type("21").press(KeyType.Enter);
+        keys.press(KeyType.EOF);
+        sit();
+        assertEquals(kept.times.stream().sorted().toList(), kept.times);
+        assertTrue(kept.times.size() > 3);
+    }
+
+    @Test
+    void theKeyToLeaveLeaves() throws IOException {
+        keys.press(LEAVE);
+        sit();
+        assertEquals(List.of("SessionOpened", "SessionLeft"), happened());
+    }
+
+    @Test
+    void whatIsNotOnDiskIsTriedAgainWithEnter() throws IOException {
+        kept.failures = 1;
+        keys.press(KeyType.Enter).press(KeyType.Enter).press(KeyType.EOF);
+        sit();
+        assertEquals(List.of("SessionOpened", "CautionsAcknowledged", "SessionLeft"), happened());
+    }
+
+    @Test
+    void whatIsNotOnDiskIsGivenUpOnlyWhenAskedTwice() throws IOException {
+        kept.failures = Integer.MAX_VALUE;
+        keys.press(KeyType.Enter).press(LEAVE).press(LEAVE);
+        sit();
+        assertEquals(List.of("SessionOpened"), happened());
+    }
+
+    @Test
+    void aTerminalThatIsGoneIsLeftAtOnceWhateverTheDiskSays() throws IOException {
+        kept.failures = Integer.MAX_VALUE;
+        keys.press(KeyType.Enter).press(KeyType.EOF);
+        sit();
+        assertEquals(List.of("SessionOpened"), happened());
+    }
+}
