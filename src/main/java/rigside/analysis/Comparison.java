@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.decide.Forecast;
+import rigside.decide.Limits;
 import rigside.decide.Verdict;
 
 /**

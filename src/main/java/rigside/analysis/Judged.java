@@ -7,6 +7,7 @@ import rigside.decide.Course;
 import rigside.decide.Finding;
 import rigside.decide.Forecast;
 import rigside.decide.Interval;
+import rigside.decide.Limits;
 import rigside.decide.Verdict;
 
 /**

@@ -1,9 +1,14 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
+import static java.util.stream.Collectors.toList;
+
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.stat.StatUtils;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rigside.decide.Summary;
+import rigside.decide.VarianceParts;
+import rigside.protocol.Plan;
 
 /**
  * Whether more inhalations within a donning, or more donnings, would sharpen a comparison.
@@ -22,6 +27,9 @@ final class KindOfRepeat {
     /** Donnings (rounds when paired) below which a spread between them says too little. */
     private static final int FEWEST = 3;
 
+    /** More than that in one donning tires: own judgement. */
+    private static final int MOST_TRIALS = 10;
+
     private KindOfRepeat() {}
 
     /**
@@ -30,17 +38,19 @@ final class KindOfRepeat {
      * @param values of the measure, one a donning
      */
     static Optional<String> advice(Setting setting, List<DonningValue> values, Rows rows) {
-        List<double[]> trials = trials(setting, values);
-        if (trials.isEmpty() || setting.isByTrial() || rows.other().size() < FEWEST) {
+        List<List<double[]>> trials = trials(setting, values);
+        boolean many = trials.stream().flatMap(List::stream).anyMatch(each -> each.length > 1);
+        if (!many || setting.isByTrial() || rows.other().size() < FEWEST) {
             return Optional.empty();
         }
-        double perDonning = trials.stream().mapToInt(each -> each.length).average().orElse(1);
-        double ofTrials = pooledVariance(trials) / perDonning * (setting.isPaired() ? 2 : 1);
-        double between = between(setting, rows);
-        if (!(between > 0)) {
-            return Optional.empty();
-        }
-        double share = Math.min(1, ofTrials / between);
+        VarianceParts parts = VarianceParts.of(trials);
+        double perDonning =
+                trials.stream()
+                        .flatMap(List::stream)
+                        .mapToInt(each -> each.length)
+                        .average()
+                        .orElse(1);
+        double share = parts.trial() / perDonning / ofDonning(setting, rows);
         if (share <= LITTLE) {
             return Optional.of(
                     "More inhalations in this donning will not help: they explain only about "
@@ -50,44 +60,56 @@ final class KindOfRepeat {
         return share >= MUCH
                 ? Optional.of(
                         "About "
-                                + Figures.percent(share)
+                                + Figures.percent(Math.min(1, share))
                                 + " of the spread comes from the inhalations within a donning: a"
-                                + " plan with more of them in each donning would settle sooner.")
+                                + " plan with more of them in each donning would settle sooner"
+                                + best(setting.plan(), parts)
+                                + ".")
                 : Optional.empty();
     }
 
-    /** The trial times of each donning that counts and has two or more. */
-    private static List<double[]> trials(Setting setting, List<DonningValue> values) {
-        List<double[]> trials = new ArrayList<>();
-        for (DonningValue value : values) {
-            double[] times =
-                    value.parts().stream()
-                            .filter(part -> part.value().isPresent())
-                            .mapToDouble(part -> setting.scale().inward(part.value().getAsDouble()))
-                            .toArray();
-            if (value.counts() && times.length > 1) {
-                trials.add(times);
-            }
-        }
-        return trials;
-    }
-
-    private static double pooledVariance(List<double[]> trials) {
-        double squares = 0;
-        int freedom = 0;
-        for (double[] each : trials) {
-            squares += StatUtils.variance(each) * (each.length - 1);
-            freedom += each.length - 1;
-        }
-        return squares / freedom;
-    }
-
-    /** Variance of a round's difference, or of one value pooled over the two conditions. */
-    private static double between(Setting setting, Rows rows) {
+    /**
+     * The variance of one donning's value; where rounds are paired, what remains within a round.
+     */
+    private static double ofDonning(Setting setting, Rows rows) {
         if (setting.isPaired()) {
-            return StatUtils.variance(rows.differences(setting.scale()));
+            double sd = Summary.of(rows.differences(setting.scale())).sd();
+            return sd * sd / 2;
         }
-        return pooledVariance(
-                List.of(rows.reference(setting.scale()), rows.other(setting.scale())));
+        double reference = Summary.of(rows.reference(setting.scale())).sd();
+        double other = Summary.of(rows.other(setting.scale())).sd();
+        return (reference * reference + other * other) / 2;
+    }
+
+    private static String best(Plan plan, VarianceParts parts) {
+        return plan.donningSeconds().isPresent() && plan.trialSeconds().isPresent()
+                ? "; for the time they take, "
+                        + Figures.count(
+                                parts.bestTrials(
+                                        plan.donningSeconds().getAsDouble(),
+                                        plan.trialSeconds().getAsDouble(),
+                                        MOST_TRIALS),
+                                "trial",
+                                "trials")
+                        + " a donning would tell most"
+                : "";
+    }
+
+    /** Trial times on the analysis scale, by condition and donning, of the donnings that count. */
+    private static List<List<double[]>> trials(Setting setting, List<DonningValue> values) {
+        return values.stream()
+                .filter(DonningValue::counts)
+                .collect(Collectors.groupingBy(DonningValue::condition, TreeMap::new, toList()))
+                .values()
+                .stream()
+                .map(donnings -> donnings.stream().map(each -> times(setting, each)).toList())
+                .toList();
+    }
+
+    private static double[] times(Setting setting, DonningValue value) {
+        return value.parts().stream()
+                .filter(part -> part.value().isPresent())
+                .mapToDouble(part -> setting.scale().inward(part.value().getAsDouble()))
+                .toArray();
     }
 }

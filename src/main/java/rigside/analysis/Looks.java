@@ -1,6 +1,7 @@
 package rigside.analysis;
 
 import java.util.OptionalDouble;
+import rigside.decide.Limits;
 import rigside.session.Look;
 import rigside.session.State;
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.decide.ExactLimits;
+import rigside.decide.Tolerance;
 import rigside.measure.Quantity;
 import rigside.measure.TimedInhalation;
 import rigside.measure.Unit;
@@ -22,6 +24,12 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
 
     /** From this share of the flow on, a leak is warned of: design of this program, no source. */
     private static final double LEAK_WARNING = 0.02;
+
+    /** The share of donnings a tolerance bound speaks of, as in the design's example. */
+    private static final double COVERED = 0.9;
+
+    /** Below this a bound from the spread says next to nothing: own judgement. */
+    private static final int FEWEST_FOR_A_BOUND = 3;
 
     List<String> all() {
         return measure.kind().match(this);
@@ -52,7 +60,48 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                                         + " ambient particles or sample longer.")
                 .forEach(remarks::add);
         kind.required().ifPresent(level -> levels(level, remarks));
+        if (state.course().stage() == Stage.AFTER) {
+            kind.required().ifPresent(level -> atTheEnd(level, remarks));
+        }
         return List.copyOf(remarks);
+    }
+
+    /**
+     * How often a donning would reach the level. Made for one look, so it is said when there is no
+     * further donning, and said to be so.
+     */
+    private void atTheEnd(Measure.Level level, List<String> remarks) {
+        double confidence = state.protocol().plan().confidence();
+        for (ConditionSummary each : new Summaries(state, measure, values).all()) {
+            int judged = each.reached() + each.missed();
+            if (judged > 0) {
+                remarks.add(
+                        title(each.condition())
+                                + ": with "
+                                + Figures.confidence(confidence)
+                                + " confidence at least "
+                                + Figures.percent(
+                                        ExactLimits.binomialLower(
+                                                each.reached(), judged, confidence))
+                                + " of donnings reach "
+                                + Figures.three(level.value())
+                                + " by their count"
+                                + bound(each, confidence)
+                                + " (figures for one look, not for looking after every round).");
+            }
+        }
+    }
+
+    private static String bound(ConditionSummary summary, double confidence) {
+        if (summary.n() < FEWEST_FOR_A_BOUND || !(summary.spread().orElse(1) > 1)) {
+            return "";
+        }
+        double[] logs = summary.values().stream().mapToDouble(Math::log).toArray();
+        return ", and at least "
+                + Figures.percent(COVERED)
+                + " of them an overall "
+                + Figures.three(Math.exp(Tolerance.lowerBound(logs, COVERED, confidence)))
+                + " by their spread";
     }
 
     private void levels(Measure.Level level, List<String> remarks) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.decide.Band;
 import rigside.decide.Course;
+import rigside.decide.Limits;
 import rigside.decide.Matters;
 import rigside.decide.Rules;
 import rigside.decide.Schedule;

@@ -2,7 +2,7 @@ package rigside.analysis;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.stat.StatUtils;
+import rigside.decide.Summary;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.session.Captured;
@@ -23,16 +23,18 @@ record Summaries(State state, Measure measure, List<DonningValue> values) {
                         .toList();
         Scale scale = Scale.of(measure);
         List<Double> read = counting.stream().map(each -> each.value().orElseThrow()).toList();
-        double[] analysed = read.stream().mapToDouble(scale::inward).toArray();
-        double sd = analysed.length < 2 ? Double.NaN : Math.sqrt(StatUtils.variance(analysed));
-        double mean = scale.outward(StatUtils.mean(analysed));
+        Summary summary = Summary.of(read.stream().mapToDouble(scale::inward).toArray());
+        double sd = summary.sd();
         return new ConditionSummary(
                 condition.id(),
                 read,
                 scale.isRatio(),
-                known(mean),
+                known(scale.outward(summary.mean())),
                 known(scale.outward(sd)),
-                known(scale.isRatio() ? Math.sqrt(Math.expm1(sd * sd)) : sd / Math.abs(mean)),
+                known(
+                        scale.isRatio()
+                                ? Math.sqrt(Math.expm1(sd * sd))
+                                : summary.coefficientOfVariation()),
                 count(counting, Level.REACHED),
                 count(counting, Level.MISSED),
                 failedChecks(condition),

@@ -2,6 +2,7 @@ package rigside.analysis;
 
 import java.util.Locale;
 import java.util.Optional;
+import rigside.decide.Limits;
 import rigside.decide.Verdict;
 import rigside.protocol.Measure;
 

@@ -1,5 +1,7 @@
 package rigside.command;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import rigside.analysis.Comparison;
@@ -112,10 +114,11 @@ final class AnalysisText {
         return line.toString();
     }
 
-    /** Four decimals at most. */
+    /** Five digits. */
     private static String rounded(double number) {
-        double size = Math.abs(number);
-        return Numbers.plain(size >= 1 && size < 1e9 ? Math.round(number * 1e4) / 1e4 : number);
+        return Double.isFinite(number)
+                ? Numbers.plain(new BigDecimal(number).round(new MathContext(5)).doubleValue())
+                : Numbers.plain(number);
     }
 
     private static String bracketed(String unit) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.analysis.Comparison;
-import rigside.analysis.Limits;
+import rigside.decide.Limits;
 
 /**
  * An interval against the band of changes too small to matter, as two lines of text: the band's

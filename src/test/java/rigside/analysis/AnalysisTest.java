@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rigside.decide.Limits;
 import rigside.decide.Verdict;
 import rigside.session.Event;
 import rigside.session.Look;
@@ -371,5 +372,47 @@ class AnalysisTest {
                         bench.measure("fit").remarks(),
                         "The bare mask: 2 of 3 donnings reach the required fit factor 100 in every"
                                 + " exercise."));
+    }
+
+    @Test
+    void howOftenTheLevelWouldBeReachedIsSaidAtTheEndOnly() {
+        Bench bench = Bench.plain().round(1, 5, 5.5);
+        bench.donning(2, "bare", 25, 5, 300).donning(3, "bare", 16, 5, 300);
+        assertFalse(Bench.says(bench.measure("fit").remarks(), "for one look"));
+        bench.take(new Event.RepeatsEnded("enough"));
+        // 3 of 3: lower limit .05^(1/3) = .368. Fit factors 200, 160, 250: mean ln 5.2983,
+        // sd ln .2231, factor for n = 3, 90 %, 95 %: 6.155 (ISO 16269-6, one-sided), so
+        // exp(5.2983 - 6.155 * .2231) = 50.6.
+        assertTrue(
+                Bench.says(
+                        bench.measure("fit").remarks(),
+                        "The bare mask: with 95 % confidence at least 37 % of donnings reach 100 by"
+                                + " their count, and at least 90 % of them an overall 50.6 by their"
+                                + " spread (figures for one look"),
+                bench.measure("fit").remarks().toString());
+    }
+
+    @Test
+    void moreInhalationsAreAdvisedWhenTheyDifferWithinADonning() {
+        Bench bench =
+                Bench.with(
+                        Map.of(
+                                "most: 10",
+                                "most: 10\n  donning-takes: 10 min\n  trial-takes: 1 min"));
+        double[][] bare = {{5, 6.1}, {6, 5}, {5.1, 6}};
+        double[][] disc = {{6, 7.4}, {6.9, 5.4}, {6.2, 7.9}};
+        for (int round = 1; round <= 3; round++) {
+            bench.start(round, "bare").exercises(20);
+            bench.trials(bare[round - 1][0], bare[round - 1][1]).effort(300).complete();
+            bench.start(round, "disc").exercises(20);
+            bench.trials(disc[round - 1][0], disc[round - 1][1]).effort(300).complete().look();
+        }
+        assertTrue(
+                Bench.says(
+                        bench.comparison("inhalation").remarks(),
+                        "100 % of the spread comes from the inhalations within a donning: a plan"
+                                + " with more of them in each donning would settle sooner; for the"
+                                + " time they take, 10 trials a donning would tell most."),
+                bench.comparison("inhalation").remarks().toString());
     }
 }

@@ -24,6 +24,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
+import rigside.analysis.Analysis;
+import rigside.analysis.Looks;
+import rigside.journal.Journal;
+import rigside.journal.Stamp;
+import rigside.session.Activity;
+import rigside.session.Event;
+import rigside.session.Input;
+import rigside.session.Recorded;
+import rigside.session.State;
+import rigside.session.Story;
 
 class AnalyseTest {
 
@@ -140,6 +150,7 @@ class AnalyseTest {
     private static void assertApproved(String name, String actual) throws IOException {
         if (Boolean.getBoolean("rigside.approve")) {
             Files.writeString(Path.of("src/test/resources/command", name), actual);
+            return;
         }
         assertEquals(resource("/command/" + name), actual);
     }
@@ -288,5 +299,91 @@ class AnalyseTest {
     void aSessionThatIsNotThereIsTold() {
         assertEquals(1, run(folder.resolve("none").toString()));
         assertTrue(err.toString().contains("there is no such file"), err.toString());
+    }
+
+    /** Two rounds of the small comparison, the second donning of round 3 not begun. */
+    private Path session(String conceal) throws Exception {
+        String text =
+                Story.text("/session/small.yaml")
+                        .replace("most: 4", "most: 4\n  conceal: {result: " + conceal + "}");
+        Story story =
+                Story.opened(
+                        new Event.SessionOpened(
+                                "test", "small.yaml", text, 7, "typed", "", false, 1));
+        story.goOn().type("W1").type("21").goOn();
+        for (int donning = 0; donning < 4; donning++) {
+            boolean bare = ((Activity.NextDonning) story.activity()).condition().equals("bare");
+            double seconds = (bare ? 8.0 : 10.0) + (donning < 2 ? 0.1 : 0);
+            story.donning(String.valueOf(38 + donning), seconds);
+            if (story.state().lookDue()) {
+                State state = story.state();
+                story.send(new Input.LookArrived(Looks.of(Analysis.of(state), state)));
+            }
+        }
+        Recorded first = story.journal().get(0);
+        try (Journal journal = Journal.create(folder, "small", first.wall())) {
+            for (Recorded each : story.journal()) {
+                journal.append(List.of(each.event()), new Stamp(each.wall(), each.at()));
+            }
+            return journal.folder();
+        }
+    }
+
+    @Test
+    void aSessionGivesTheSameNumbersAsItsTable() throws Exception {
+        assertEquals(0, run(session("until-donning-ends").toString(), "--json"));
+        JsonNode breathing = new ObjectMapper().readTree(out.toString()).get("comparisons").get(1);
+        assertEquals("inhalation", breathing.get("measure").textValue());
+        out.getBuffer().setLength(0);
+        String rows =
+                "round,condition,value\n1,bare,%s\n1,disc,%s\n2,bare,%s\n2,disc,%s\n"
+                        .formatted("8.10", "10.10", "8.00", "10.00");
+        assertEquals(
+                0,
+                run(
+                        "--values",
+                        table(rows).toString(),
+                        "--fewest",
+                        "2",
+                        "--most",
+                        "4",
+                        "--meaningful",
+                        "10%",
+                        "--json"));
+        JsonNode table = new ObjectMapper().readTree(out.toString()).get("comparisons").get(0);
+        for (String same : List.of("condition", "reference", "compare", "n", "verdict")) {
+            assertEquals(table.get(same), breathing.get(same));
+        }
+        assertClose(table.get("estimate"), breathing.get("estimate"), 1e-11);
+        assertClose(table.get("interval").get(0), breathing.get("interval").get(0), 1e-11);
+        assertClose(table.get("critical"), breathing.get("critical"), 1e-11);
+    }
+
+    @Test
+    void anOpenSessionKeepsWhatIsConcealed() throws Exception {
+        Path session = session("until-session-ends");
+        assertEquals(0, run(session.toString(), "--json"));
+        assertEquals(
+                "{\"comparisons\":[],\"concealed\":\"results are concealed until the session"
+                        + " ends\",\"complete_rounds\":2,\"enough\":false,"
+                        + "\"plan_used_up\":false}\n",
+                out.toString());
+        out.getBuffer().setLength(0);
+        assertEquals(0, run(session.toString()));
+        assertEquals(
+                """
+                Small comparison
+                Concealed: results are concealed until the session ends.
+                2 rounds complete. Go on with another round.
+
+                This is not a certified fit test.
+                """,
+                out.toString());
+    }
+
+    @Test
+    void aSessionIsTextAsApproved() throws Exception {
+        assertEquals(0, run(session("until-donning-ends").toString()));
+        assertApproved("small-session.txt", out.toString());
     }
 }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rigside.analysis.Comparison;
-import rigside.analysis.Limits;
 import rigside.decide.Forecast;
+import rigside.decide.Limits;
 import rigside.decide.Verdict;
 
 final class IntervalLineTest {
