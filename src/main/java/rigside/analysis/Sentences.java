@@ -39,10 +39,10 @@ final class Sentences {
             return "";
         }
         if (!clock && !result && plan.trialClock() == plan.result()) {
-            return "times and results are concealed " + until(plan.result());
+            return "times of trials and the running result are concealed " + until(plan.result());
         }
         if (clock) {
-            return "results are concealed " + until(plan.result());
+            return "the running result is concealed " + until(plan.result());
         }
         String times = "times of trials are concealed " + until(plan.trialClock());
         return result ? times : times + ", results " + until(plan.result());

@@ -38,9 +38,8 @@ final class Run implements Callable<Integer> {
     @Option(
             names = "--speed",
             paramLabel = "TIMES",
-            defaultValue = "30",
-            description = "how much faster time runs when simulated (default ${DEFAULT-VALUE})")
-    private double speed;
+            description = "how much faster time runs when simulated (default 30)")
+    private Optional<Double> speed = Optional.empty();
 
     @Option(
             names = "--seed",
@@ -85,10 +84,14 @@ final class Run implements Callable<Integer> {
     }
 
     private Choice choice() {
-        if (!(speed > 0 && speed <= Choice.FASTEST)) {
-            throw wrong("speed '" + speed + "' is not above 0 and at most 1000");
+        if (speed.isPresent() && !simulated) {
+            throw wrong("--speed goes with --simulated only: at a real bench time runs as it does");
         }
-        return new Choice(simulated, speed);
+        double times = speed.orElse(Choice.USUAL_SPEED);
+        if (!(times > 0 && times <= Choice.FASTEST)) {
+            throw wrong("speed '" + times + "' is not above 0 and at most 1000");
+        }
+        return new Choice(simulated, times);
     }
 
     private ParameterException wrong(String words) {

@@ -38,6 +38,7 @@ public final class Runner {
     private final Supplier<ZonedDateTime> wall;
     private State state;
     private long lastTick;
+    private long lastKept;
     private Optional<Unkept> unkept = Optional.empty();
     private Optional<Shown> shown = Optional.empty();
 
@@ -50,6 +51,7 @@ public final class Runner {
         this.wall = wall;
         this.state = state;
         this.lastTick = at;
+        this.lastKept = at;
     }
 
     /**
@@ -115,14 +117,16 @@ public final class Runner {
                     : new Result.NotKept(
                             "the last entry is not on disk yet; press Enter to try again");
         }
-        Response response = Respond.to(state, input, at);
+        // A key pressed, or a pull ended, just before something that is kept already.
+        long when = Math.max(at, lastKept);
+        Response response = Respond.to(state, input, when);
         if (response instanceof Response.Refused refused) {
             return new Result.Refused(refused.why());
         }
         List<Event> events = ((Response.Happened) response).events();
         return events.isEmpty()
                 ? new Result.Done(List.of(), List.of())
-                : keep(new Unkept(withLook(events, at), wall.get(), at));
+                : keep(new Unkept(withLook(events, when), wall.get(), when));
     }
 
     /** Lets time pass: countdowns end, the lead-in is cued, the rig answers what it can. */
@@ -218,6 +222,7 @@ public final class Runner {
         }
         unkept = Optional.empty();
         state = after(what.events(), what.at());
+        lastKept = what.at();
         shown = Optional.empty();
         return new Result.Done(what.events(), Cues.of(what.events()));
     }

@@ -40,7 +40,9 @@ class ShownTest {
                         .toList());
         assertTrue(shown.measures().get(0).value(1).orElseThrow().parts().isEmpty());
         assertTrue(shown.measures().get(1).value(7).orElseThrow().parts().isEmpty());
-        assertEquals("times and results are concealed until the donning ends", shown.concealed());
+        assertEquals(
+                "times of trials and the running result are concealed until the donning ends",
+                shown.concealed());
     }
 
     @Test
@@ -89,7 +91,7 @@ class ShownTest {
         assertFalse(shown.result());
         assertNothingOut(shown);
         assertEquals(2, parts(shown).size(), "the two trials, and no exercise");
-        assertEquals("results are concealed until the session ends", shown.concealed());
+        assertEquals("the running result is concealed until the session ends", shown.concealed());
     }
 
     @Test

@@ -59,7 +59,12 @@ class RigsideTest {
         return Stream.of(
                 Arguments.of("an unknown option", "--nothing", "Unknown option: '--nothing'"),
                 Arguments.of("no protocol", "run", "Missing required parameter: 'PROTOCOL'"),
-                Arguments.of("a speed of 0", "run x --speed 0", "speed '0.0' is not above 0"),
+                Arguments.of(
+                        "a speed of 0",
+                        "run x --simulated --speed 0",
+                        "speed '0.0' is not above 0"),
+                Arguments.of(
+                        "a fast bench", "run x --speed 9", "--speed goes with --simulated only"),
                 Arguments.of("a letter as trigger", "run x --trigger q", "'q' cannot be"),
                 Arguments.of("no seed", "rehearse x --into y", "'--seed=NUMBER'"),
                 Arguments.of("a seed of words", "run x --seed two", "'two' is not a long"));
