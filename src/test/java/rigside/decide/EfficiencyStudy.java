@@ -1,0 +1,135 @@
+package rigside.decide;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+
+/**
+ * Mean rounds of a plan against the fixed design that settles as often: one ordinary t interval of
+ * the same confidence after n rounds, n between two whole numbers interpolated.
+ */
+final class EfficiencyStudy {
+
+    static final long SEED = 20_261_127L;
+
+    private static final double ALPHA = 0.05;
+    private static final double EDGE = Math.log(1.1);
+
+    /** Pairs; a difference matters from 10 % either way; spread is that of a log ratio. */
+    record Setting(int fewest, int most, double spread, double ratio) {}
+
+    /**
+     * @param settles chance to settle
+     * @param rounds on average
+     * @param fixed rounds of the fixed design
+     */
+    record Result(double settles, double rounds, double fixed) {}
+
+    static final List<Setting> SETTINGS =
+            List.of(
+                    new Setting(3, 6, 0.03, 1.0),
+                    new Setting(3, 6, 0.05, 1.2),
+                    new Setting(3, 6, 0.05, 1.35),
+                    new Setting(3, 8, 0.05, 1.0),
+                    new Setting(3, 8, 0.05, 1.2),
+                    new Setting(3, 8, 0.08, 1.35),
+                    new Setting(3, 10, 0.03, 1.0),
+                    new Setting(3, 10, 0.05, 1.0),
+                    new Setting(3, 10, 0.05, 1.2),
+                    new Setting(3, 10, 0.05, 1.35),
+                    new Setting(3, 10, 0.10, 1.2),
+                    new Setting(3, 10, 0.10, 1.35),
+                    new Setting(4, 12, 0.08, 1.0),
+                    new Setting(4, 12, 0.10, 1.2),
+                    new Setting(4, 12, 0.10, 1.35),
+                    new Setting(5, 20, 0.10, 1.0),
+                    new Setting(5, 20, 0.15, 1.2),
+                    new Setting(5, 20, 0.15, 1.35));
+
+    private EfficiencyStudy() {}
+
+    static void print(PrintStream out, int campaigns) {
+        out.println(
+                "| pairs | spread | true ratio | settles | mean rounds | fixed rounds | saved |");
+        out.println("| --- | --- | --- | --- | --- | --- | --- |");
+        for (int i = 0; i < SETTINGS.size(); i++) {
+            Setting setting = SETTINGS.get(i);
+            Result result = result(setting, i, campaigns);
+            out.printf(
+                    Locale.ROOT,
+                    "| %d to %d | %.2f | %.2f | %.3f | %.2f | %.2f | %+.0f %% |%n",
+                    setting.fewest(),
+                    setting.most(),
+                    setting.spread(),
+                    setting.ratio(),
+                    result.settles(),
+                    result.rounds(),
+                    result.fixed(),
+                    100 * (1 - result.rounds() / result.fixed()));
+        }
+    }
+
+    static Result result(Setting setting, int place, int campaigns) {
+        int most = setting.most();
+        // The plan's settled and rounds, then settled by one look after n rounds at place n + 2.
+        long[] counts =
+                Blocks.count(SEED + 1000L * place, campaigns, most + 3, () -> new Player(setting));
+        int n = 2;
+        while (n < most && counts[n + 2] < counts[0]) {
+            n++;
+        }
+        double before = counts[n + 1];
+        double fixed = n == 2 ? 2 : n - 1 + (counts[0] - before) / (counts[n + 2] - before);
+        return new Result(
+                CoverageStudy.share(counts[0], campaigns), (double) counts[1] / campaigns, fixed);
+    }
+
+    private static final class Player implements Blocks.Player {
+        private final Setting setting;
+        private final double[] critical;
+        private final double[] plain;
+
+        Player(Setting setting) {
+            this.setting = setting;
+            this.critical =
+                    CriticalValues.of(Schedule.paired(setting.fewest(), setting.most()), ALPHA, 2);
+            this.plain = new double[setting.most() + 1];
+            for (int n = 2; n < plain.length; n++) {
+                plain[n] = StudentT.upperQuantile(ALPHA / 2, n - 1.0);
+            }
+        }
+
+        @Override
+        public void play(SplittableRandom random, long[] counts) {
+            double sum = 0;
+            double squares = 0;
+            boolean settled = false;
+            for (int n = 1; n <= setting.most(); n++) {
+                double x = Math.log(setting.ratio()) + setting.spread() * random.nextGaussian();
+                sum += x;
+                squares += x * x;
+                if (n < 2) {
+                    continue;
+                }
+                double mean = sum / n;
+                double error = Math.sqrt((squares - sum * mean) / (n - 1) / n);
+                counts[n + 2] += settles(mean, plain[n] * error) ? 1 : 0;
+                if (!settled
+                        && n >= setting.fewest()
+                        && settles(mean, critical[n - setting.fewest()] * error)) {
+                    settled = true;
+                    counts[0]++;
+                    counts[1] += n;
+                }
+            }
+            counts[1] += settled ? 0 : setting.most();
+        }
+
+        private static boolean settles(double mean, double half) {
+            double lower = mean - half;
+            double upper = mean + half;
+            return lower > EDGE || upper < -EDGE || (lower > -EDGE && upper < EDGE);
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package rigside.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A small share of the studies behind the tables of DEVELOPERS.md. */
+class StudyTest {
+
+    private static final int CAMPAIGNS = 20_000;
+
+    private static final List<CoverageStudy.Design> DESIGNS = CoverageStudy.designs();
+
+    /** Every eighth design of the reference, and all of our own. */
+    static IntStream places() {
+        return IntStream.range(0, DESIGNS.size())
+                .filter(i -> i % 8 == 1 || i >= DESIGNS.size() - CoverageStudy.own().size());
+    }
+
+    @ParameterizedTest
+    @MethodSource("places")
+    void thePromiseIsKeptAndPeekingBreaksIt(int place) {
+        CoverageStudy.Design design = DESIGNS.get(place);
+        long[] counts = CoverageStudy.counts(design, place, CAMPAIGNS);
+        double alpha = design.alpha();
+        String name = design.name();
+        double missed = CoverageStudy.z(counts[PromisePlayer.MISSED], alpha, CAMPAIGNS);
+        double above = CoverageStudy.z(counts[PromisePlayer.MISSED_ABOVE], alpha / 2, CAMPAIGNS);
+        assertEquals(0, missed, 4, name);
+        assertEquals(0, above, 4, name + ", above");
+        assertTrue(CoverageStudy.z(counts[PromisePlayer.PEEKING], alpha, CAMPAIGNS) > 4, name);
+    }
+
+    @Test
+    void allDesignsOfTheReferenceAreStudied() {
+        assertEquals(84 + 5, DESIGNS.size());
+    }
+
+    @Test
+    void theRuleForStruckEntriesKeepsThePromiseAndLookingAgainDoesNot() {
+        StrikingStudy.Plan plan = StrikingStudy.PLANS.get(0);
+        long[] counts = StrikingStudy.counts(plan, 0, CAMPAIGNS);
+        double half = plan.alpha() / 2;
+        assertEquals(0, CoverageStudy.z(counts[StrikingStudy.HONEST], half, CAMPAIGNS), 4);
+        for (int kept : List.of(StrikingStudy.ONCE_WITH_RULE, StrikingStudy.ALWAYS_WITH_RULE)) {
+            assertTrue(CoverageStudy.z(counts[kept], half, CAMPAIGNS) < 4);
+        }
+        assertTrue(CoverageStudy.z(counts[StrikingStudy.ONCE_WITHOUT_RULE], half, CAMPAIGNS) > 4);
+        assertTrue(
+                counts[StrikingStudy.ALWAYS_WITHOUT_RULE]
+                        > counts[StrikingStudy.ONCE_WITHOUT_RULE]);
+    }
+
+    @Test
+    void anObviousDifferenceCostsFewerRoundsThanTheFixedDesignAsSure() {
+        EfficiencyStudy.Setting easy = EfficiencyStudy.SETTINGS.get(9);
+        EfficiencyStudy.Result result = EfficiencyStudy.result(easy, 9, CAMPAIGNS);
+        assertTrue(result.settles() > 0.99);
+        assertTrue(result.rounds() >= easy.fewest() && result.rounds() < easy.most());
+        assertTrue(result.fixed() <= easy.most());
+    }
+}
