@@ -10,8 +10,10 @@ import java.util.random.RandomGenerator;
  * Forecasts by playing the rounds to come under the same rules.
  *
  * <p>The true mean and variance are drawn from what the values so far say of them (non-informative
- * prior 1/variance: variance = sum of squares / chi-square(df), mean normal about the sample mean;
- * Box and Tiao 1973, section 2.4), then the values to come from these.
+ * prior: mean and log sigma independent and uniform, so that variance = sum of squares /
+ * chi-square(df), mean normal about the sample mean; Stone 1963, The posterior t distribution, Ann.
+ * Math. Statist. 34, 568; from memory Box and Tiao 1973, section 2.4), then the values to come from
+ * these.
  */
 public final class Forecasts {
 

@@ -130,7 +130,8 @@ final class NoncentralT {
 
     /** Panels over where S can be: three standard deviations of S each, 1 / sqrt(2 df). */
     private static double[] cuts(double df) {
-        // Laurent and Massart 2000, lemma 1: bounds on a chi-square passed with probability
+        // Laurent and Massart 2000, lemma 1 (from memory; how little is left out is held by the
+        // reference values): bounds on a chi-square passed with probability
         // exp(-x).
         double wide = 2 * Math.sqrt(NEGLIGIBLE / df);
         double low = Math.sqrt(Math.max(0, 1 - wide));

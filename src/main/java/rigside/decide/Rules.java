@@ -50,7 +50,8 @@ public record Rules(
 
     /**
      * The standard deviation that rounding alone gives to what is analysed; for one value step /
-     * sqrt(12), the standard deviation of a uniform distribution one step wide (Sheppard 1898).
+     * sqrt(12), the standard deviation of a uniform distribution one step wide (the idea of
+     * Sheppard's correction).
      */
     public double roundingSpread() {
         return analysedSpread(resolution / Math.sqrt(12));

@@ -12,8 +12,8 @@ public final class Tolerance {
     /**
      * The factor k: with the confidence given, at least the share {@code coverage} of all values
      * lies above mean - k sd. k = quantile(confidence) of the noncentral t with n - 1 degrees of
-     * freedom and shift z sqrt(n), divided by sqrt(n), z the normal quantile of the coverage (Owen
-     * 1968; ISO 16269-6).
+     * freedom and shift z sqrt(n), divided by sqrt(n), z the normal quantile of the coverage (ISO
+     * 16269-6; Owen 1968 from memory).
      *
      * @param n number of values, at least 2
      * @param coverage in (0, 1)

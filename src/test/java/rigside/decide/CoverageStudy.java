@@ -113,7 +113,7 @@ public final class CoverageStudy {
 
     private static void coverage(PrintStream out, int campaigns) {
         out.println(
-                "| design | alpha | rho | really missed | z | above | z | peeking | level | z |");
+                "| design | alpha | rho | missed | z | above | z | peeking | level | boundary |");
         out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         double worst = 0;
         List<Design> designs = designs();
