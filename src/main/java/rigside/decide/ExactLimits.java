@@ -70,6 +70,52 @@ public final class ExactLimits {
         return gammaQuantile(count + 1.0, m -> tail - Gamma.regularizedGammaQ(count + 1.0, m));
     }
 
+    /**
+     * Central limits for the ratio of two rates of counted events, first over second: given their
+     * sum the first count is binomial with share r / (1 + r), r the ratio times that of the
+     * exposures, so its exact limits carry over (Przyborowski and Wilenski 1940, from memory).
+     *
+     * @param first count, at least 0
+     * @param firstExposure time or volume it was counted in, above 0
+     * @param second count, at least 0; not both 0
+     * @param secondExposure likewise, above 0
+     * @param confidence two-sided, in (0, 1)
+     * @return the upper limit is infinite when the second count is 0
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static Limits rateRatio(
+            int first, double firstExposure, int second, double secondExposure, double confidence) {
+        if (!(firstExposure > 0 && secondExposure > 0)) {
+            throw new IllegalArgumentException(
+                    "exposures " + firstExposure + " and " + secondExposure + " must be above 0");
+        }
+        Limits share = binomial(first, first + second, confidence);
+        // One minus the upper limit is taken from the other count, or its digits would be lost.
+        double below = binomial(second, first + second, confidence).low();
+        double exposures = secondExposure / firstExposure;
+        return new Limits(
+                share.low() / (1 - share.low()) * exposures, (1 - below) / below * exposures);
+    }
+
+    /**
+     * With this factor times the standard deviation of n normal values the true one is not exceeded
+     * with the confidence given: sqrt((n - 1) / chi-square quantile(1 - confidence; n - 1)).
+     *
+     * @param n at least 2
+     * @param confidence one-sided, in (0, 1)
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static double spreadFactor(int n, double confidence) {
+        requireConfidence(confidence);
+        if (n < 2) {
+            throw new IllegalArgumentException("a spread needs two values, there are " + n);
+        }
+        double shape = (n - 1) / 2.0;
+        double half =
+                gammaQuantile(shape, m -> Gamma.regularizedGammaP(shape, m) - (1 - confidence));
+        return Math.sqrt(shape / half);
+    }
+
     private static double lower(int passes, int n, double tail) {
         if (n < 1 || passes < 0 || passes > n) {
             throw new IllegalArgumentException(passes + " of " + n + " is not a share");

@@ -15,8 +15,9 @@ public record Summary(int n, double mean, double sd, double least, double greate
 
     /**
      * Two passes, each corrected for the rounding of the first mean (Chan, Golub and LeVeque 1983,
-     * Algorithms for computing the sample variance, Am. Stat. 37, 242; which of them, from memory), so that many constant leading digits do no harm. A NaN among
-     * the values makes every statistic NaN.
+     * Algorithms for computing the sample variance, Am. Stat. 37, 242; which of them, from memory),
+     * so that many constant leading digits do no harm. A NaN among the values makes every statistic
+     * NaN.
      */
     public static Summary of(double... values) {
         int n = values.length;
