@@ -364,7 +364,7 @@ class AnalyseTest {
         Path session = session("until-session-ends");
         assertEquals(0, run(session.toString(), "--json"));
         assertEquals(
-                "{\"comparisons\":[],\"concealed\":\"results are concealed until the session"
+                "{\"comparisons\":[],\"concealed\":\"the running result is concealed until the session"
                         + " ends\",\"complete_rounds\":2,\"enough\":false,"
                         + "\"plan_used_up\":false}\n",
                 out.toString());
@@ -373,7 +373,7 @@ class AnalyseTest {
         assertEquals(
                 """
                 Small comparison
-                Concealed: results are concealed until the session ends.
+                Concealed: the running result is concealed until the session ends.
                 2 rounds complete. Go on with another round.
 
                 This is not a certified fit test.
