@@ -1,6 +1,5 @@
 package rigside.decide;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -8,8 +7,7 @@ import java.util.function.DoubleUnaryOperator;
  * At one look: the chance of not having crossed at any earlier look, given the present statistic,
  * as an even function of tau = T / sqrt(df).
  *
- * <p>Held on pieces of tau between 0 and the end of its support; on each piece a Chebyshev series
- * in sqrt(1 - tau / upper end), in which the square-root behaviour at that end is analytic.
+ * <p>The function is held on {@link Pieces} of tau between 0 and the end of its support.
  */
 final class Survival {
 
@@ -21,18 +19,12 @@ final class Survival {
      */
     record Joint(double tau, int age) {}
 
-    /** Nodes a piece; 48 change no critical value tried by more than 1e-9. */
-    private static final int NODES = 24;
-
     /** Joints older than this are smooth enough for the series to pass over. */
     private static final int OLDEST = 3;
 
-    private static final double[][] COSINES = cosines();
-
     private final double degreesOfFreedom;
     private final double limit;
-    private final double[] ends;
-    private final double[][] series;
+    private final Pieces function;
     private final List<Joint> joints;
     private final DoubleUnaryOperator reach;
     private final double angleDensity;
@@ -40,14 +32,12 @@ final class Survival {
     private Survival(
             double degreesOfFreedom,
             double limit,
-            double[] ends,
-            double[][] series,
+            Pieces function,
             List<Joint> joints,
             DoubleUnaryOperator reach) {
         this.degreesOfFreedom = degreesOfFreedom;
         this.limit = limit;
-        this.ends = ends;
-        this.series = series;
+        this.function = function;
         this.joints = joints;
         this.reach = reach;
         this.angleDensity = StudentT.angleDensity(degreesOfFreedom);
@@ -58,8 +48,7 @@ final class Survival {
         return new Survival(
                 degreesOfFreedom,
                 Double.POSITIVE_INFINITY,
-                new double[] {0, Double.POSITIVE_INFINITY},
-                new double[][] {{1}},
+                Pieces.ONE,
                 List.of(),
                 low -> Double.POSITIVE_INFINITY);
     }
@@ -79,24 +68,15 @@ final class Survival {
             double top,
             DoubleUnaryOperator reach) {
         List<Joint> kept = joints.stream().filter(j -> j.tau() < top && j.age() <= OLDEST).toList();
-        double[] ends = split(kept, top, reach);
-        double[][] series = new double[ends.length - 1][];
-        for (int piece = 0; piece < series.length; piece++) {
-            double wide = widest(ends, piece);
-            double[] value = new double[NODES];
-            for (int i = 0; i < NODES; i++) {
-                double root = wide * (1 + COSINES[1][i]) / 2;
-                value[i] = function.applyAsDouble(ends[piece + 1] * (1 - root * root));
-            }
-            series[piece] = chebyshev(value);
-        }
-        return new Survival(degreesOfFreedom, top, ends, series, kept, reach);
+        double[] places = kept.stream().mapToDouble(Joint::tau).toArray();
+        return new Survival(
+                degreesOfFreedom, top, Pieces.of(function, places, top, reach), kept, reach);
     }
 
     /** The same function with paths beyond {@code tau} ended here. */
     Survival stoppedBeyond(double tau) {
-        double end = Math.min(tau, ends[ends.length - 1]);
-        return new Survival(degreesOfFreedom, end, ends, series, joints, reach);
+        double end = Math.min(tau, function.top());
+        return new Survival(degreesOfFreedom, end, function, joints, reach);
     }
 
     double degreesOfFreedom() {
@@ -120,55 +100,33 @@ final class Survival {
     /** Number of pieces up to the limit. */
     int pieces() {
         int count = 0;
-        while (count < series.length && ends[count] < limit) {
+        while (count < function.count() && function.low(count) < limit) {
             count++;
         }
         return count;
     }
 
     double low(int piece) {
-        return ends[piece];
+        return function.low(piece);
     }
 
     double high(int piece) {
-        return Math.min(ends[piece + 1], limit);
+        return Math.min(function.high(piece), limit);
     }
 
     /** The value at tau, which lies on this piece up to rounding. */
     double at(int piece, double tau) {
-        double[] c = series[piece];
-        if (c.length == 1) {
-            return c[0];
-        }
-        double root = Math.sqrt(Math.max(0, 1 - tau / ends[piece + 1]));
-        double x = 2 * root / widest(ends, piece) - 1;
-        // Clenshaw, even and odd terms side by side so that neither waits for the other.
-        double twice = 2 * (2 * x * x - 1);
-        double even = 0;
-        double evenBefore = 0;
-        double odd = 0;
-        double oddBefore = 0;
-        for (int k = NODES - 2; k > 0; k -= 2) {
-            double nextEven = twice * even + (c[k] - evenBefore);
-            double nextOdd = twice * odd + (c[k + 1] - oddBefore);
-            evenBefore = even;
-            oddBefore = odd;
-            even = nextEven;
-            odd = nextOdd;
-        }
-        double lastOdd = twice * odd + (c[1] - oddBefore);
-        return twice / 2 * even + (c[0] - evenBefore) + x * (lastOdd - odd);
+        return function.at(piece, tau);
     }
 
     /** P(not crossed before, and T / sqrt(df) &gt; tau): one side. */
     double beyond(double tau) {
-        if (ends[1] == Double.POSITIVE_INFINITY) {
+        if (function == Pieces.ONE) {
             return StudentT.upperTail(tau * Math.sqrt(degreesOfFreedom), degreesOfFreedom);
         }
         double sum = 0;
-        for (int piece = series.length - 1; piece >= 0 && ends[piece + 1] > tau; piece--) {
-            double low = Math.max(tau, ends[piece]);
-            sum += mass(piece, Math.sqrt(1 - low / ends[piece + 1]));
+        for (int piece = function.count() - 1; piece >= 0 && function.high(piece) > tau; piece--) {
+            sum += mass(piece, function.root(piece, Math.max(tau, function.low(piece))));
         }
         return sum;
     }
@@ -179,24 +137,23 @@ final class Survival {
      * @param tail above 0 and below {@code beyond(0)}
      */
     double criticalFor(double tail) {
-        if (ends[1] == Double.POSITIVE_INFINITY) {
+        if (function == Pieces.ONE) {
             return StudentT.upperQuantile(tail, degreesOfFreedom) / Math.sqrt(degreesOfFreedom);
         }
         double left = tail;
-        int piece = series.length - 1;
-        double whole = mass(piece, widest(ends, piece));
+        int piece = function.count() - 1;
+        double whole = mass(piece, function.widest(piece));
         while (whole < left && piece > 0) {
             left -= whole;
             piece--;
-            whole = mass(piece, widest(ends, piece));
+            whole = mass(piece, function.widest(piece));
         }
-        double root = rootFor(piece, left);
-        return ends[piece + 1] * (1 - root * root);
+        return function.tau(piece, rootFor(piece, left));
     }
 
     private double rootFor(int piece, double wanted) {
         double low = 0;
-        double high = widest(ends, piece);
+        double high = function.widest(piece);
         double root = high / 2;
         for (int i = 0; i < 80; i++) {
             double excess = mass(piece, root) - wanted;
@@ -223,63 +180,12 @@ final class Survival {
     }
 
     private double density(int piece, double root) {
-        double top = ends[piece + 1];
-        double tau = top * (1 - root * root);
+        double tau = function.tau(piece, root);
         return angleDensity
-                * at(piece, tau)
+                * function.at(piece, tau)
                 * Math.exp(-(degreesOfFreedom + 1) / 2 * Math.log1p(tau * tau))
                 * 2
-                * top
+                * function.high(piece)
                 * root;
-    }
-
-    private static double[] split(List<Joint> joints, double top, DoubleUnaryOperator reach) {
-        List<Double> ends = new ArrayList<>(List.of(0.0));
-        List<Double> stops = new ArrayList<>(joints.stream().map(Joint::tau).sorted().toList());
-        stops.add(top);
-        double low = 0;
-        for (double stop : stops) {
-            double next = reach.applyAsDouble(low);
-            while (stop - low > 1.25 * (next - low)) {
-                low = next;
-                ends.add(low);
-                next = reach.applyAsDouble(low);
-            }
-            // Joints closer than this would only make slivers.
-            if (stop - low > 1e-3 * stop) {
-                low = stop;
-                ends.add(low);
-            }
-        }
-        ends.set(ends.size() - 1, top);
-        return ends.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    /** The root at a piece's lower end. */
-    private static double widest(double[] ends, int piece) {
-        return Math.sqrt(1 - ends[piece] / ends[piece + 1]);
-    }
-
-    private static double[] chebyshev(double[] value) {
-        double[] c = new double[NODES];
-        for (int k = 0; k < NODES; k++) {
-            double sum = 0;
-            for (int i = 0; i < NODES; i++) {
-                sum += value[i] * COSINES[k][i];
-            }
-            c[k] = sum * (k == 0 ? 1 : 2) / NODES;
-        }
-        return c;
-    }
-
-    /** cos(k (i + 1/2) pi / NODES): row k the k-th polynomial at the nodes, row 1 the nodes. */
-    private static double[][] cosines() {
-        double[][] cos = new double[NODES][NODES];
-        for (int k = 0; k < NODES; k++) {
-            for (int i = 0; i < NODES; i++) {
-                cos[k][i] = Math.cos(k * (i + 0.5) * Math.PI / NODES);
-            }
-        }
-        return cos;
     }
 }
