@@ -1,5 +1,6 @@
 package rigside.analysis;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import rigside.decide.Limits;
 import rigside.session.Look;
@@ -19,11 +20,13 @@ public final class Looks {
                 analysis.comparisons().stream().map(Looks::line).toList());
     }
 
-    /** Whether no comparison has a look left; without comparisons, whether all rounds are done. */
+    /** Whether no deciding comparison has a look left; without any, whether all rounds are done. */
     private static boolean isPlanUsedUp(Analysis analysis, State state) {
-        return analysis.comparisons().isEmpty()
+        List<Comparison> deciding =
+                analysis.comparisons().stream().filter(Comparison::decides).toList();
+        return deciding.isEmpty()
                 ? analysis.completeRounds() >= state.protocol().plan().most()
-                : analysis.comparisons().stream().allMatch(Comparison::planUsedUp);
+                : deciding.stream().allMatch(Comparison::planUsedUp);
     }
 
     private static Look.Line line(Comparison comparison) {

@@ -50,7 +50,7 @@ public final class Bench {
      * Goes on with a session until it is left.
      *
      * @param folder the session's folder
-     * @throws NotOpened if it is open elsewhere, damaged, or cannot be written
+     * @throws NotOpened if it is closed, open elsewhere, damaged, or cannot be written
      */
     public static void resume(Console console, Path folder, Settings settings) throws NotOpened {
         try (Journal journal = Journal.open(folder)) {
@@ -69,6 +69,11 @@ public final class Bench {
             SessionTime time = new SessionTime(origin, at, opening.speed());
             Optional<String> torn = journal.torn().map(TornLine::toString);
             Sitting.run(console, runner, time, settings, torn);
+        } catch (IOException trouble) {
+            throw new NotOpened(
+                    "the session cannot be gone on with: " + trouble.getMessage(),
+                    "mend that, then try again",
+                    trouble);
         }
     }
 }

@@ -77,6 +77,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case UNDO -> saying(ui, new Input.UndoAsked());
                 case NOTE -> only(ui.asking(Prompt.NOTE, 0));
                 case LEAVE_OUT -> only(ui.asking(Prompt.LEAVE_OUT_REASON, 0));
+                case RETAKE -> only(ui.asking(Prompt.RETAKE_REASON, 0));
                 case ABANDON -> only(ui.asking(Prompt.ABANDON_REASON, 0));
                 case END -> only(ui.asking(Prompt.END_REASON, 0));
                 case MORE -> saying(ui, new Input.MoreAsked());
@@ -93,6 +94,9 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
 
         /** Enter finishes a line where one is typed. */
         private Reaction goOn() {
+            if (view.page() == Page.UNKEPT) {
+                return saying(ui, new Input.GoOnPressed());
+            }
             if (ui.prompt().isPresent()) {
                 return ui.typed().isBlank()
                         ? only(ui.dropped())
@@ -110,6 +114,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case VOID_REASON -> new Input.VoidAsked(ui.target(), text);
                 case STRIKE_REASON -> new Input.StrikeAsked(ui.target(), text);
                 case LEAVE_OUT_REASON -> new Input.LeaveOutAsked(text);
+                case RETAKE_REASON -> new Input.RetakeAsked(text);
                 case ABANDON_REASON -> new Input.AbandonAsked(text);
                 case END_REASON -> new Input.EndAsked(text);
             };

@@ -141,7 +141,7 @@ final class Sitting {
     private void tell(Input input, long at) {
         Result result = runner.accept(input, at);
         if (result instanceof Result.Done done) {
-            ui = ui.taken(done.events());
+            ui = (ui.page() == View.Page.UNKEPT ? ui.at(View.Page.STEP) : ui).taken(done.events());
             ring(done.cues());
         } else {
             complain(result);
@@ -164,7 +164,7 @@ final class Sitting {
         if (result instanceof Result.Refused refused) {
             ui = ui.saying(refused.why());
         } else if (result instanceof Result.NotKept notKept) {
-            ui = ui.saying(notKept.why());
+            ui = ui.at(View.Page.UNKEPT).saying(notKept.why());
         }
     }
 

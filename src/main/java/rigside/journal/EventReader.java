@@ -133,6 +133,13 @@ final class EventReader {
                             in.word("source", Words::source));
             case "entry-voided" -> new Event.EntryVoided(in.integer("entry"), in.text("reason"));
             case "slot-left-out" -> new Event.SlotLeftOut(slot(in), in.text("reason"));
+            case "leave-out-withdrawn" -> new Event.LeaveOutWithdrawn(slot(in));
+            case "item-left-out" ->
+                    new Event.ItemLeftOut(place(in), in.integer("item"), in.text("reason"));
+            case "exercise-left-out" ->
+                    new Event.ExerciseLeftOut(place(in), in.integer("exercise"), in.text("reason"));
+            case "exercise-reopened" ->
+                    new Event.ExerciseReopened(place(in), in.integer("exercise"));
             case "note-written" -> new Event.NoteWritten(in.text("text"));
             case "halted" -> new Event.Halted(in.text("why"));
             case "continued" -> new Event.Continued();

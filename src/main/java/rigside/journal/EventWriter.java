@@ -212,6 +212,32 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line leaveOutWithdrawn(Event.LeaveOutWithdrawn event) {
+        return start("leave-out-withdrawn").put(event.slot());
+    }
+
+    @Override
+    public Line itemLeftOut(Event.ItemLeftOut event) {
+        return start("item-left-out")
+                .put(event.place())
+                .put("item", event.item())
+                .put("reason", event.reason());
+    }
+
+    @Override
+    public Line exerciseLeftOut(Event.ExerciseLeftOut event) {
+        return start("exercise-left-out")
+                .put(event.place())
+                .put("exercise", event.exercise())
+                .put("reason", event.reason());
+    }
+
+    @Override
+    public Line exerciseReopened(Event.ExerciseReopened event) {
+        return start("exercise-reopened").put(event.place()).put("exercise", event.exercise());
+    }
+
+    @Override
     public Line noteWritten(Event.NoteWritten event) {
         return start("note-written").put("text", event.text());
     }

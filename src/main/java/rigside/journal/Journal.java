@@ -155,6 +155,11 @@ public final class Journal implements AutoCloseable {
                     "this session is damaged and cannot be gone on with\n" + first,
                     "look at it or report on it, and start a new session");
         }
+        if (reading.state().course().closed()) {
+            throw new NotOpened(
+                    "this session is closed; nothing in it can be changed any more",
+                    "review it, or start a new session");
+        }
         return reading;
     }
 

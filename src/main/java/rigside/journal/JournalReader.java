@@ -90,7 +90,7 @@ public final class JournalReader {
             boolean last = end >= bytes.length - 1;
             Optional<ObjectNode> object =
                     end < bytes.length ? json(bytes, from, end) : Optional.empty();
-            if (object.isEmpty() && last) {
+            if (object.isEmpty() && (last || holdsNothing(bytes, from, end))) {
                 return whole(bytes.length);
             }
             try {
@@ -136,6 +136,16 @@ public final class JournalReader {
             end++;
         }
         return end;
+    }
+
+    /** A power cut can leave zeros where a page of what was written last never reached the disk. */
+    private static boolean holdsNothing(byte[] bytes, int from, int end) {
+        for (int at = from; at < end; at++) {
+            if (bytes[at] == 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Optional<ObjectNode> json(byte[] bytes, int from, int end) {

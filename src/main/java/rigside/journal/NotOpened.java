@@ -14,7 +14,13 @@ public final class NotOpened extends Exception {
         this.help = help;
     }
 
-    NotOpened(String what, String help, Exception cause) {
+    /**
+     * A failure behind it.
+     *
+     * @param what what is so, in the tester's words
+     * @param help what to do
+     */
+    public NotOpened(String what, String help, Exception cause) {
         super(what, cause);
         this.help = help;
     }

@@ -2,7 +2,7 @@ package rigside.rig;
 
 /** Something the tester has to notice without looking. */
 public enum Cue {
-    /** One second of the lead-in is over. */
+    /** A second of the lead-in begins. */
     LEAD_IN,
     /** Begin to pull. */
     GO,

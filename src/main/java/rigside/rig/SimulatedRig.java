@@ -45,13 +45,18 @@ public record SimulatedRig(Wearer wearer, long seed) implements Rig {
     }
 
     private double level(Wearer.Level level, Asked asked) {
-        double donning = normal(asked.kind().name().hashCode(), asked.donning(), -1, 0);
+        double donning = normal(asked.kind().code(), asked.donning());
         return level.median() * Math.exp(level.between() * donning + level.within() * once(asked));
     }
 
     private double once(Asked asked) {
         return normal(
-                asked.kind().name().hashCode(), asked.donning(), asked.exercise(), asked.again());
+                asked.kind().code(),
+                asked.donning(),
+                asked.step(),
+                asked.exercise(),
+                asked.window(),
+                asked.again());
     }
 
     /** A standard normal number fixed by the seed and the question. */

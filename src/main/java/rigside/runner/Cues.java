@@ -31,8 +31,8 @@ final class Cues {
     }
 
     /**
-     * The cues of a lead-in between two moments: one for each second begun, and the word to pull at
-     * its end.
+     * The cues of a lead-in between two moments: one as each whole second left begins, and the word
+     * to pull at its end.
      */
     static List<Cue> leadIn(State state, long before, long now) {
         if (!(state.activity() instanceof Activity.LeadIn lead)) {
@@ -42,8 +42,9 @@ final class Cues {
         double from = (before - lead.startedAt()) / NANOS;
         double to = (now - lead.startedAt()) / NANOS;
         List<Cue> cues = new ArrayList<>();
-        for (int second = 0; second < length; second++) {
-            if (from <= second && second < to) {
+        for (int left = (int) length; left > 0; left--) {
+            double begins = length - left;
+            if (from <= begins && begins < to) {
                 cues.add(Cue.LEAD_IN);
             }
         }

@@ -30,32 +30,39 @@ final class RigQuestions {
 
         @Override
         public Optional<Asked> ambient(Slot.Ambient slot) {
-            return asked(Kind.AMBIENT, slot.exercise() * 2 + slot.window(), slot);
+            return asked(Kind.AMBIENT, slot.exercise(), slot.window(), slot);
         }
 
         @Override
         public Optional<Asked> mask(Slot.Mask slot) {
-            return asked(Kind.MASK, slot.exercise(), slot);
+            return asked(Kind.MASK, slot.exercise(), 0, slot);
         }
 
         @Override
         public Optional<Asked> pressure(Slot.Pressure slot) {
-            return asked(Kind.PRESSURE, slot.exercise(), slot);
+            return asked(Kind.PRESSURE, slot.exercise(), 0, slot);
         }
 
         @Override
         public Optional<Asked> trial(Slot.Trial slot) {
-            return asked(Kind.INHALATION, slot.trial(), slot);
+            return asked(Kind.INHALATION, slot.trial(), 0, slot);
         }
 
-        private Optional<Asked> asked(Kind kind, int position, Slot slot) {
+        private Optional<Asked> asked(Kind kind, int position, int window, Slot slot) {
             int again =
                     (int)
                             state.captured().entries().stream()
                                     .filter(entry -> entry.slot().equals(slot))
                                     .count();
             return Optional.of(
-                    new Asked(kind, donning.number(), donning.condition(), position, again));
+                    new Asked(
+                            kind,
+                            donning.number(),
+                            donning.condition(),
+                            slot.place().step(),
+                            position,
+                            window,
+                            again));
         }
     }
 }

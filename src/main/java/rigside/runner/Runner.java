@@ -33,12 +33,15 @@ import rigside.session.State;
  * <p>Times are nanoseconds of session time; they never run backwards within a session.
  */
 public final class Runner {
+    private static final long BOUNCE_NANOS = 150_000_000L;
+
     private final Ledger ledger;
     private final Rig rig;
     private final Supplier<ZonedDateTime> wall;
     private State state;
     private long lastTick;
     private long lastKept;
+    private long lastTrigger = Long.MIN_VALUE / 2;
     private Optional<Unkept> unkept = Optional.empty();
     private Optional<Shown> shown = Optional.empty();
 
@@ -75,6 +78,7 @@ public final class Runner {
      * @param state where its journal leads
      * @param at session time now
      * @param version of the program that takes it up
+     * @throws IOException if that cannot be kept
      */
     public static Runner reopen(
             Ledger ledger,
@@ -82,9 +86,12 @@ public final class Runner {
             Supplier<ZonedDateTime> wall,
             State state,
             long at,
-            String version) {
+            String version)
+            throws IOException {
         Runner runner = new Runner(ledger, rig, wall, state, at);
-        runner.accept(new Input.Reopened(version), at);
+        if (runner.accept(new Input.Reopened(version), at) instanceof Result.NotKept notKept) {
+            throw new IOException(notKept.why());
+        }
         return runner;
     }
 
@@ -112,10 +119,18 @@ public final class Runner {
      */
     public Result accept(Input input, long at) {
         if (unkept.isPresent()) {
-            return input instanceof Input.GoOnPressed
-                    ? keep(unkept.get())
-                    : new Result.NotKept(
-                            "the last entry is not on disk yet; press Enter to try again");
+            boolean tries = input instanceof Input.GoOnPressed || input instanceof Input.LeaveAsked;
+            Result kept =
+                    tries
+                            ? keep(unkept.get())
+                            : new Result.NotKept(
+                                    "the last entry is not on disk yet; press Enter to try again");
+            if (unkept.isPresent() || input instanceof Input.GoOnPressed) {
+                return kept;
+            }
+        }
+        if (input instanceof Input.TriggerPressed && bounces(at)) {
+            return new Result.Done(List.of(), List.of());
         }
         // A key pressed, or a pull ended, just before something that is kept already.
         long when = Math.max(at, lastKept);
@@ -127,6 +142,13 @@ public final class Runner {
         return events.isEmpty()
                 ? new Result.Done(List.of(), List.of())
                 : keep(new Unkept(withLook(events, when), wall.get(), when));
+    }
+
+    /** A switch that bounces, and a key held down, press again sooner than a hand can. */
+    private boolean bounces(long at) {
+        boolean bounces = at - lastTrigger < BOUNCE_NANOS;
+        lastTrigger = at;
+        return bounces;
     }
 
     /** Lets time pass: countdowns end, the lead-in is cued, the rig answers what it can. */
@@ -163,7 +185,7 @@ public final class Runner {
             if (seconds.isPresent()) {
                 long end = pulling.startedAt() + Math.round(seconds.getAsDouble() * 1e9);
                 return end <= now
-                        ? Optional.of(new Due(new Input.PullEnded(), end))
+                        ? Optional.of(new Due(new Input.PullEnded(seconds.getAsDouble()), end))
                         : Optional.empty();
             }
         }

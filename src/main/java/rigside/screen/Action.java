@@ -11,6 +11,8 @@ public enum Action {
     UNDO,
     NOTE,
     LEAVE_OUT,
+    /** The exercise done last, again. */
+    RETAKE,
     ABANDON,
     /** No further donnings. */
     END,

@@ -16,12 +16,14 @@ public final class Keys {
 
     /** Every key live now, in the order of the bottom line. */
     public static List<Key> of(View view) {
-        return view.prompt().isPresent()
-                ? new PageKeys(view).ofPrompt()
-                : switch (view.page()) {
-                    case STEP -> StepKeys.of(view);
-                    case TALLY, ENTRIES, HELP -> new PageKeys(view).ofPage();
-                };
+        PageKeys ofPage = new PageKeys(view);
+        if (view.page() == View.Page.UNKEPT) {
+            return ofPage.ofUnkept();
+        }
+        if (view.prompt().isPresent()) {
+            return ofPage.ofPrompt();
+        }
+        return view.page() == View.Page.STEP ? StepKeys.of(view) : ofPage.ofPage();
     }
 
     /** What a press does now; empty when it does nothing, or types a character. */

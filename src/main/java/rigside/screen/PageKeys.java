@@ -20,6 +20,13 @@ record PageKeys(View view) {
         return List.copyOf(keys);
     }
 
+    /** While something is not on disk, only trying again or giving it up makes sense. */
+    List<Key> ofUnkept() {
+        return List.of(
+                Key.of(Stroke.of(KeyType.Enter), "try again", Action.GO_ON),
+                Lettered.of(view).leave(true));
+    }
+
     List<Key> ofPage() {
         Lettered letters = Lettered.of(view);
         List<Key> keys = new ArrayList<>(stop(view));
@@ -50,7 +57,7 @@ record PageKeys(View view) {
         List<Stroke> strokes = new ArrayList<>(List.of(Stroke.of(KeyType.Enter)));
         strokes.addAll(
                 switch (view.page()) {
-                    case STEP -> List.of();
+                    case STEP, UNKEPT -> List.of();
                     case TALLY -> letters.key('t', "", Action.STEP_PAGE).strokes();
                     case ENTRIES -> letters.key('e', "", Action.STEP_PAGE).strokes();
                     case HELP -> letters.help().strokes();

@@ -27,6 +27,7 @@ record SessionPicture(View view, int columns, int rows) {
             case STEP -> step(top, bottom, room);
             case TALLY -> scrolled(top, TallyPicture.of(whole(room)), bottom);
             case HELP -> scrolled(top, HelpPicture.session(whole(room)), bottom);
+            case UNKEPT -> scrolled(top, UnkeptPicture.of(whole(room)), bottom);
             case ENTRIES ->
                     Picture.list(
                             rows,

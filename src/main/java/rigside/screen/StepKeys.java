@@ -4,8 +4,7 @@ import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
 import java.util.List;
 import rigside.session.Activity;
-import rigside.session.Donning;
-import rigside.session.State;
+import rigside.session.Stage;
 
 /**
  * The keys of a step: to stop at once, then what the step itself takes, then what can be done
@@ -47,7 +46,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         Lettered letters = letters();
         List<Key> keys = new ArrayList<>();
         boolean closed = activity instanceof Activity.Closed;
-        if (canUndo(view.state())) {
+        if (view.state().isUndoable()) {
             keys.add(letters.key('u', "undo", Action.UNDO));
         }
         if (view.state().course().open().isPresent()) {
@@ -67,20 +66,6 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         return activity instanceof Activity.Halted ? "the mask came off" : "abandon donning";
     }
 
-    /** Undo takes back the last entry of this part, and only while nothing runs. */
-    private static boolean canUndo(State state) {
-        int part = state.course().open().map(Donning::number).orElse(0);
-        return !state.course().closed()
-                && state.doing().running().isEmpty()
-                && state.captured().entries().stream()
-                        .anyMatch(
-                                entry ->
-                                        entry.stands()
-                                                && entry.slot().place().donning() == part
-                                                && entry.slot().place().stage()
-                                                        == state.course().stage());
-    }
-
     @Override
     public List<Key> cautions(Activity.Cautions activity) {
         return List.of(enter("read and understood"));
@@ -97,14 +82,28 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         Key yes = letters().key('y', "", Action.YES);
         List<Stroke> strokes = new ArrayList<>(List.of(Stroke.of(KeyType.Enter)));
         strokes.addAll(yes.strokes());
-        return List.of(
-                new Key("Enter or y", "it is so", Action.YES, strokes),
-                letters().key('n', "it is not so", Action.NO));
+        List<Key> keys = new ArrayList<>();
+        keys.add(new Key("Enter or y", "it is so", Action.YES, strokes));
+        keys.add(letters().key('n', "it is not so", Action.NO));
+        if (activity.place().stage() != Stage.DONNING) {
+            keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        }
+        return List.copyOf(keys);
     }
 
     @Override
     public List<Key> filling(Activity.Filling activity) {
-        return List.of(enter("take it"), letters().key('l', "leave out", Action.LEAVE_OUT));
+        List<Key> keys = new ArrayList<>();
+        keys.add(enter("take it"));
+        keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        keys.addAll(retake());
+        return List.copyOf(keys);
+    }
+
+    private List<Key> retake() {
+        return view.state().retakeable().isPresent()
+                ? List.of(letters().key('r', "exercise again", Action.RETAKE))
+                : List.of();
     }
 
     @Override
@@ -116,9 +115,15 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> exercising(Activity.Exercising activity) {
-        return activity.startedAt().isEmpty()
-                ? List.of(trigger(""), enter("start the exercise"))
-                : List.of();
+        if (activity.startedAt().isPresent()) {
+            return List.of();
+        }
+        List<Key> keys = new ArrayList<>();
+        keys.add(trigger(""));
+        keys.add(enter("start the exercise"));
+        keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        keys.addAll(retake());
+        return List.copyOf(keys);
     }
 
     @Override

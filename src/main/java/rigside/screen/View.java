@@ -41,7 +41,9 @@ public record View(
         /** All entries and donnings, to void or strike out. */
         ENTRIES,
         /** The keys and the words. */
-        HELP
+        HELP,
+        /** Something could not be written to disk; nothing else can be done until it is. */
+        UNKEPT
     }
 
     /** What the typed line is for. */
@@ -50,6 +52,7 @@ public record View(
         VOID_REASON("Why is the entry struck out"),
         STRIKE_REASON("Why is the donning struck out"),
         LEAVE_OUT_REASON("Why is it left out"),
+        RETAKE_REASON("Why is the exercise done again"),
         ABANDON_REASON("Why is the donning abandoned"),
         END_REASON("Why no further donnings");
 
@@ -83,7 +86,7 @@ public record View(
      * letters type, and Ctrl with the letter is the key.
      */
     public boolean isTyping() {
-        return prompt.isPresent()
+        return (page != Page.UNKEPT && prompt.isPresent())
                 || (page == Page.STEP && state.activity() instanceof Activity.Filling);
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param entries all entries, struck out or not, by number
  * @param leftOut gaps that stay empty
  * @param looks the looks taken, in order
+ * @param lookedAt the numbers of the donnings that made up the complete rounds at the last look
  * @param notes the free notes
  * @param failedChecks checklist items that were not so
  */
@@ -16,21 +17,27 @@ public record Captured(
         List<Entry> entries,
         List<LeftOut> leftOut,
         List<Look> looks,
+        List<Integer> lookedAt,
         List<Note> notes,
         List<FailedCheck> failedChecks) {
     static final Captured START =
-            new Captured(List.of(), List.of(), List.of(), List.of(), List.of());
+            new Captured(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Captured {
         entries = List.copyOf(entries);
         leftOut = List.copyOf(leftOut);
         looks = List.copyOf(looks);
+        lookedAt = List.copyOf(lookedAt);
         notes = List.copyOf(notes);
         failedChecks = List.copyOf(failedChecks);
     }
 
-    /** A gap that stays empty, with the reason. */
-    public record LeftOut(Slot slot, String reason) {}
+    /**
+     * A gap that stays empty, with the reason.
+     *
+     * @param afterEntry the number of the entry captured last before it was left out; 0 if none was
+     */
+    public record LeftOut(Slot slot, String reason, int afterEntry) {}
 
     /**
      * A free note.
@@ -66,22 +73,31 @@ public record Captured(
     }
 
     Captured withEntries(List<Entry> changed) {
-        return new Captured(changed, leftOut, looks, notes, failedChecks);
+        return new Captured(changed, leftOut, looks, lookedAt, notes, failedChecks);
     }
 
     Captured with(LeftOut left) {
-        return new Captured(entries, Lists.plus(leftOut, left), looks, notes, failedChecks);
+        return new Captured(
+                entries, Lists.plus(leftOut, left), looks, lookedAt, notes, failedChecks);
     }
 
-    Captured with(Look look) {
-        return new Captured(entries, leftOut, Lists.plus(looks, look), notes, failedChecks);
+    Captured without(Slot slot) {
+        List<LeftOut> kept = leftOut.stream().filter(left -> !left.slot().equals(slot)).toList();
+        return new Captured(entries, kept, looks, lookedAt, notes, failedChecks);
+    }
+
+    Captured with(Look look, List<Integer> donnings) {
+        return new Captured(
+                entries, leftOut, Lists.plus(looks, look), donnings, notes, failedChecks);
     }
 
     Captured with(Note note) {
-        return new Captured(entries, leftOut, looks, Lists.plus(notes, note), failedChecks);
+        return new Captured(
+                entries, leftOut, looks, lookedAt, Lists.plus(notes, note), failedChecks);
     }
 
     Captured with(FailedCheck failed) {
-        return new Captured(entries, leftOut, looks, notes, Lists.plus(failedChecks, failed));
+        return new Captured(
+                entries, leftOut, looks, lookedAt, notes, Lists.plus(failedChecks, failed));
     }
 }

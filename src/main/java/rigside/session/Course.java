@@ -10,7 +10,8 @@ import java.util.Optional;
  *
  * @param cautionsRead whether the cautions were acknowledged
  * @param stage the part of the session
- * @param wentOn whether the tester went on although everything had settled
+ * @param wentOnAt how many looks had been taken when the tester last went on although everything
+ *     had settled; 0 if never
  * @param closed whether the session is closed
  * @param donnings all donnings begun, in the order they were begun
  * @param progress for each step begun, how many items are confirmed, exercises finished; 1 for a
@@ -19,11 +20,11 @@ import java.util.Optional;
 public record Course(
         boolean cautionsRead,
         Stage stage,
-        boolean wentOn,
+        int wentOnAt,
         boolean closed,
         List<Donning> donnings,
         Map<Place, Integer> progress) {
-    static final Course START = new Course(false, Stage.BEFORE, false, false, List.of(), Map.of());
+    static final Course START = new Course(false, Stage.BEFORE, 0, false, List.of(), Map.of());
 
     public Course {
         donnings = List.copyOf(donnings);
@@ -47,28 +48,28 @@ public record Course(
     }
 
     Course withCautionsRead() {
-        return new Course(true, stage, wentOn, closed, donnings, progress);
+        return new Course(true, stage, wentOnAt, closed, donnings, progress);
     }
 
     Course at(Stage next) {
-        return new Course(cautionsRead, next, wentOn, closed, donnings, progress);
+        return new Course(cautionsRead, next, wentOnAt, closed, donnings, progress);
     }
 
-    Course withWentOn() {
-        return new Course(cautionsRead, stage, true, closed, donnings, progress);
+    Course withWentOnAt(int looks) {
+        return new Course(cautionsRead, stage, looks, closed, donnings, progress);
     }
 
     Course withClosed() {
-        return new Course(cautionsRead, stage, wentOn, true, donnings, progress);
+        return new Course(cautionsRead, stage, wentOnAt, true, donnings, progress);
     }
 
     Course with(List<Donning> changed) {
-        return new Course(cautionsRead, stage, wentOn, closed, changed, progress);
+        return new Course(cautionsRead, stage, wentOnAt, closed, changed, progress);
     }
 
     Course with(Place place, int count) {
         Map<Place, Integer> changed = new HashMap<>(progress);
         changed.put(place, count);
-        return new Course(cautionsRead, stage, wentOn, closed, donnings, changed);
+        return new Course(cautionsRead, stage, wentOnAt, closed, donnings, changed);
     }
 }

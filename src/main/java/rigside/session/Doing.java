@@ -9,39 +9,43 @@ import java.util.OptionalLong;
  * @param running a countdown, exercise, trial or question under way; empty when the procedure says
  *     what comes next
  * @param halted why everything stands still, if it does
- * @param restSince when the last pull of this donning ended, while no rest has followed it
- * @param left whether the program was left
+ * @param pulledAt when the last pull of this donning ended
+ * @param restedSeconds the longest rest that was finished since then; 0 when none was
  */
 public record Doing(
-        Optional<Activity> running, Optional<String> halted, OptionalLong restSince, boolean left) {
+        Optional<Activity> running,
+        Optional<String> halted,
+        OptionalLong pulledAt,
+        double restedSeconds) {
     static final Doing START =
-            new Doing(Optional.empty(), Optional.empty(), OptionalLong.empty(), false);
+            new Doing(Optional.empty(), Optional.empty(), OptionalLong.empty(), 0);
 
     Doing running(Activity activity) {
-        return new Doing(Optional.of(activity), halted, restSince, left);
+        return new Doing(Optional.of(activity), halted, pulledAt, restedSeconds);
     }
 
     Doing idle() {
-        return new Doing(Optional.empty(), halted, restSince, left);
+        return new Doing(Optional.empty(), halted, pulledAt, restedSeconds);
     }
 
     Doing halted(String why) {
-        return new Doing(running, Optional.of(why), restSince, left);
+        return new Doing(running, Optional.of(why), pulledAt, restedSeconds);
     }
 
     Doing goingOn() {
-        return new Doing(running, Optional.empty(), restSince, left);
+        return new Doing(running, Optional.empty(), pulledAt, restedSeconds);
     }
 
-    Doing restSince(long at) {
-        return new Doing(running, halted, OptionalLong.of(at), left);
+    Doing pulledAt(long at) {
+        return new Doing(running, halted, OptionalLong.of(at), 0);
     }
 
-    Doing rested() {
-        return new Doing(running, halted, OptionalLong.empty(), left);
+    Doing rested(double seconds) {
+        return new Doing(running, halted, pulledAt, Math.max(restedSeconds, seconds));
     }
 
-    Doing left(boolean isLeft) {
-        return new Doing(running, halted, restSince, isLeft);
+    /** A donning begins or ends: what was pulled before does not matter any more. */
+    Doing fresh() {
+        return new Doing(Optional.empty(), Optional.empty(), OptionalLong.empty(), 0);
     }
 }

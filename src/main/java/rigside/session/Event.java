@@ -62,6 +62,14 @@ public sealed interface Event {
 
         R slotLeftOut(SlotLeftOut event);
 
+        R leaveOutWithdrawn(LeaveOutWithdrawn event);
+
+        R itemLeftOut(ItemLeftOut event);
+
+        R exerciseLeftOut(ExerciseLeftOut event);
+
+        R exerciseReopened(ExerciseReopened event);
+
         R noteWritten(NoteWritten event);
 
         R halted(Halted event);
@@ -322,6 +330,38 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.slotLeftOut(this);
+        }
+    }
+
+    /** A gap that was left out is asked for again. */
+    record LeaveOutWithdrawn(Slot slot) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.leaveOutWithdrawn(this);
+        }
+    }
+
+    /** Outside donnings, an item that cannot be made so is passed over, with the reason. */
+    record ItemLeftOut(Place place, int item, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.itemLeftOut(this);
+        }
+    }
+
+    /** An exercise that cannot be done is passed over, with all its readings and the reason. */
+    record ExerciseLeftOut(Place place, int exercise, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.exerciseLeftOut(this);
+        }
+    }
+
+    /** The exercise done last is done again; its readings are struck out by events of their own. */
+    record ExerciseReopened(Place place, int exercise) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.exerciseReopened(this);
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.OptionalLong;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
-import rigside.protocol.Step;
 
 /**
  * The one reducer: what an event makes of the state before it.
@@ -46,6 +45,9 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State sessionOpened(Event.SessionOpened event) {
+        if (!(event.speed() > 0 && event.speed() <= Double.MAX_VALUE)) {
+            throw new DoesNotApply("its speed is " + event.speed());
+        }
         Read read = ProtocolReader.read(event.protocolName(), event.protocolText());
         if (read instanceof Read.Good good) {
             Protocol protocol = good.protocol();
@@ -61,12 +63,12 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State sessionLeft(Event.SessionLeft event) {
-        return before.with(before.doing().left(true));
+        return before;
     }
 
     @Override
     public State sessionReopened(Event.SessionReopened event) {
-        return before.with(before.doing().left(false));
+        return before;
     }
 
     @Override
@@ -97,7 +99,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         before.course()
                                 .at(Stage.DONNING)
                                 .with(Lists.plus(before.course().donnings(), donning)))
-                .with(before.doing().idle().rested());
+                .with(before.doing().fresh());
     }
 
     @Override
@@ -118,8 +120,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                                 donning.number() == number
                                         && donning.outcome() == Donning.Outcome.OPEN,
                         donning -> donning.ended(how, why, at));
-        return before.with(before.course().with(donnings))
-                .with(before.doing().idle().goingOn().rested());
+        return before.with(before.course().with(donnings)).with(before.doing().fresh());
     }
 
     @Override
@@ -139,76 +140,91 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State itemConfirmed(Event.ItemConfirmed event) {
+        fits().item(event.place(), event.item());
         return before.with(before.course().with(event.place(), event.item() + 1));
     }
 
     /** A checklist that failed anywhere is gone through from its first item again. */
     @Override
     public State itemFailed(Event.ItemFailed event) {
-        String text =
-                Procedure.step(before, event.place()) instanceof Step.Checklist checklist
-                                && event.item() < checklist.items().size()
-                        ? checklist.items().get(event.item()).text()
-                        : "";
         return before.with(before.course().with(event.place(), 0))
-                .with(
-                        before.captured()
-                                .with(new Captured.FailedCheck(event.place(), event.item(), text)));
+                .with(before.captured().with(failed(event.place(), event.item(), "")));
+    }
+
+    @Override
+    public State itemLeftOut(Event.ItemLeftOut event) {
+        return before.with(before.course().with(event.place(), event.item() + 1))
+                .with(before.captured().with(failed(event.place(), event.item(), event.reason())));
+    }
+
+    private Captured.FailedCheck failed(Place place, int item, String reason) {
+        String text = fits().item(place, item).items().get(item).text();
+        return new Captured.FailedCheck(
+                place, item, reason.isEmpty() ? text : text + " (" + reason + ")");
     }
 
     @Override
     public State countdownStarted(Event.CountdownStarted event) {
+        fits().countdown(event.place());
         return running(new Activity.Waiting(event.place(), OptionalLong.of(at)));
     }
 
     @Override
     public State countdownFinished(Event.CountdownFinished event) {
+        fits().countdown(event.place());
         return idle().with(before.course().with(event.place(), 1));
     }
 
     @Override
     public State exerciseStarted(Event.ExerciseStarted event) {
+        fits().exercise(event.place(), event.exercise());
         return running(
                 new Activity.Exercising(event.place(), event.exercise(), OptionalLong.of(at)));
     }
 
     @Override
     public State exerciseFinished(Event.ExerciseFinished event) {
+        fits().exercise(event.place(), event.exercise());
         return idle().with(before.course().with(event.place(), event.exercise() + 1));
     }
 
     @Override
     public State exerciseInterrupted(Event.ExerciseInterrupted event) {
+        fits().exercise(event.place(), event.exercise());
         return idle();
     }
 
     @Override
     public State leadInStarted(Event.LeadInStarted event) {
+        fits().trial(event.place(), event.trial());
         return running(new Activity.LeadIn(event.place(), event.trial(), at));
     }
 
     @Override
     public State trialStarted(Event.TrialStarted event) {
+        fits().trial(event.place(), event.trial());
         return running(new Activity.Pulling(event.place(), event.trial(), at));
     }
 
     @Override
     public State trialStopped(Event.TrialStopped event) {
+        fits().trial(event.place(), event.trial());
         return before.with(
                 before.doing()
                         .running(
                                 new Activity.HoldAsked(
                                         event.place(), event.trial(), event.seconds()))
-                        .restSince(at));
+                        .pulledAt(at));
     }
 
     /** A pull that was broken off still needs its rest; a lead-in does not. */
     @Override
     public State trialInterrupted(Event.TrialInterrupted event) {
+        fits().trial(event.place(), event.trial());
         boolean pulled =
                 before.doing().running().filter(Activity.Pulling.class::isInstance).isPresent();
         Doing idle = before.doing().idle();
-        return before.with(pulled ? idle.restSince(at) : idle);
+        return before.with(pulled ? idle.pulledAt(at) : idle);
     }
 
     @Override
@@ -223,16 +239,18 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State restFinished(Event.RestFinished event) {
-        return before.with(before.doing().rested());
+        return before.with(before.doing().rested(fits().trials(event.place()).restSeconds()));
     }
 
     @Override
     public State noteRead(Event.NoteRead event) {
+        fits().note(event.place());
         return before.with(before.course().with(event.place(), 1));
     }
 
     @Override
     public State entryDoubted(Event.EntryDoubted event) {
+        fits().slot(event.slot());
         return running(new Activity.Doubting(event.slot(), event.value(), event.why()));
     }
 
@@ -247,7 +265,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
             throw new DoesNotApply(
                     "entry " + event.entry() + " does not follow the entries before it");
         }
-        Procedure.step(before, event.slot().place());
+        fits().slot(event.slot());
         Entry entry =
                 new Entry(
                         event.entry(),
@@ -279,8 +297,36 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State slotLeftOut(Event.SlotLeftOut event) {
-        return before.with(
-                before.captured().with(new Captured.LeftOut(event.slot(), event.reason())));
+        fits().slot(event.slot());
+        return before.with(leftOut(before.captured(), event.slot(), event.reason()));
+    }
+
+    @Override
+    public State leaveOutWithdrawn(Event.LeaveOutWithdrawn event) {
+        return before.with(before.captured().without(event.slot()));
+    }
+
+    @Override
+    public State exerciseLeftOut(Event.ExerciseLeftOut event) {
+        Captured captured = before.captured();
+        for (Slot slot : fits().slotsOf(event.place(), event.exercise())) {
+            captured = leftOut(captured, slot, event.reason());
+        }
+        return idle().with(before.course().with(event.place(), event.exercise() + 1))
+                .with(captured);
+    }
+
+    @Override
+    public State exerciseReopened(Event.ExerciseReopened event) {
+        Captured captured = before.captured();
+        for (Slot slot : fits().slotsOf(event.place(), event.exercise())) {
+            captured = captured.without(slot);
+        }
+        return idle().with(before.course().with(event.place(), event.exercise())).with(captured);
+    }
+
+    private static Captured leftOut(Captured captured, Slot slot, String reason) {
+        return captured.with(new Captured.LeftOut(slot, reason, captured.entries().size()));
     }
 
     @Override
@@ -301,12 +347,13 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State lookTaken(Event.LookTaken event) {
-        return before.with(before.captured().with(event.look()));
+        return before.with(
+                before.captured().with(event.look(), Schedule.donningsOfCompleteRounds(before)));
     }
 
     @Override
     public State wentOn(Event.WentOn event) {
-        return before.with(before.course().withWentOn());
+        return before.with(before.course().withWentOnAt(before.captured().looks().size()));
     }
 
     @Override
@@ -317,6 +364,10 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     @Override
     public State sessionClosed(Event.SessionClosed event) {
         return before.with(before.course().withClosed());
+    }
+
+    private Fits fits() {
+        return new Fits(before);
     }
 
     private static boolean asksAbout(Activity activity, int entry) {

@@ -30,6 +30,8 @@ public sealed interface Input {
 
         R leaveOutAsked(LeaveOutAsked input);
 
+        R retakeAsked(RetakeAsked input);
+
         R noteTyped(NoteTyped input);
 
         R haltPressed(HaltPressed input);
@@ -95,8 +97,12 @@ public sealed interface Input {
         }
     }
 
-    /** The rig saw the inhalation end. */
-    record PullEnded() implements Input {
+    /**
+     * The rig saw the inhalation end.
+     *
+     * @param seconds how long it took
+     */
+    record PullEnded(double seconds) implements Input {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.pullEnded(this);
@@ -131,6 +137,14 @@ public sealed interface Input {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.leaveOutAsked(this);
+        }
+    }
+
+    /** The exercise done last was spoilt and is to be done again. */
+    record RetakeAsked(String reason) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.retakeAsked(this);
         }
     }
 

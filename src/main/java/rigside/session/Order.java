@@ -8,6 +8,9 @@ import rigside.protocol.Plan;
 
 /** The order of conditions within each round, drawn from the session's seed. */
 final class Order {
+    /** The golden ratio's odd 64-bit multiplier: spreads neighbouring numbers over all bits. */
+    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
     private Order() {}
 
     /**
@@ -55,10 +58,12 @@ final class Order {
     }
 
     /**
-     * Neighbouring seeds give alike first numbers; the odd multiplier (that of the golden ratio)
-     * sets them apart.
+     * Seed and stream are mixed one after the other, so that no seed gives a shifted copy of
+     * another's orders.
      */
     private static Random random(long seed, int stream) {
-        return new Random((seed + stream) * 0x9E3779B97F4A7C15L);
+        long mixed = seed * GOLDEN;
+        mixed = (mixed ^ (mixed >>> 32) ^ stream) * GOLDEN;
+        return new Random(mixed ^ (mixed >>> 32));
     }
 }

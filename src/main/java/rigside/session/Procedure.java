@@ -100,11 +100,18 @@ public final class Procedure {
         };
     }
 
+    /** A fact voided after the first donning is asked for again before the next one. */
     private static Activity betweenDonnings(State state) {
+        return firstOpen(state, Stage.BEFORE, 0, "").orElseGet(() -> nextOrEnough(state));
+    }
+
+    private static Activity nextOrEnough(State state) {
         Optional<Look> last = state.captured().lastLook();
         if (last.isPresent() && last.get().round() == Schedule.completeRounds(state).size()) {
             boolean usedUp = last.get().planUsedUp();
-            if (usedUp || (last.get().enough() && !state.course().wentOn())) {
+            if (usedUp
+                    || (last.get().enough()
+                            && state.course().wentOnAt() != state.captured().looks().size())) {
                 return new Activity.Recommended(!usedUp);
             }
         }
@@ -172,7 +179,7 @@ public final class Procedure {
             return Slots.of(place, step).stream()
                     .filter(slot -> !state.captured().isSettled(slot))
                     .findFirst()
-                    .map(slot -> trial(((Slot.Trial) slot).trial()));
+                    .map(slot -> trial(((Slot.Trial) slot).trial(), step.restSeconds()));
         }
 
         @Override
@@ -187,9 +194,10 @@ public final class Procedure {
                     : Optional.of(new Activity.Reading(place));
         }
 
-        private Activity trial(int trial) {
-            OptionalLong since = state.doing().restSince();
-            return since.isPresent()
+        private Activity trial(int trial, double restSeconds) {
+            OptionalLong since = state.doing().pulledAt();
+            boolean rests = since.isPresent() && state.doing().restedSeconds() < restSeconds;
+            return rests
                     ? new Activity.Resting(place, trial, since.getAsLong())
                     : new Activity.TrialReady(place, trial);
         }
@@ -200,10 +208,11 @@ public final class Procedure {
                     .findFirst()
                     .map(Activity.Filling::new);
         }
+    }
 
-        private static int exerciseOf(Slot slot) {
-            return slot.match(new ExerciseOf());
-        }
+    /** The position of the exercise a slot belongs to; -1 when it belongs to none. */
+    static int exerciseOf(Slot slot) {
+        return slot.match(new ExerciseOf());
     }
 
     /** The exercise a gap belongs to; -1 when it belongs to none. */

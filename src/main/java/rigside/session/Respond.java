@@ -8,8 +8,8 @@ import rigside.measure.Unit;
 import rigside.protocol.Step;
 
 /**
- * What an input leads to: events, or a refusal in words. Every reason to refuse lives here, none in
- * the reducer.
+ * What an input leads to: events, or a refusal in words. Every reason to refuse lives here and in
+ * the parts asked from here, none in the reducer.
  *
  * @param state the state the input meets
  * @param now when it came in, in nanoseconds of session time
@@ -17,9 +17,11 @@ import rigside.protocol.Step;
 public record Respond(State state, long now) implements Input.Cases<Response> {
 
     /**
-     * A second press of the trigger within this time of the first is the key bouncing or repeating.
+     * No inhalation from empty to full lungs is shorter: a second press within it is a switch that
+     * bounces, or a key held down, which begins to repeat a quarter to two thirds of a second after
+     * it was pressed (from memory).
      */
-    static final double SHORTEST_PULL_SECONDS = 0.25;
+    static final double SHORTEST_PULL_SECONDS = 0.75;
 
     /**
      * A trigger pressed this much before the lead-in is over is the start of the pull: people
@@ -31,7 +33,20 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     /** What {@code input}, coming in at {@code now}, leads to. */
     public static Response to(State state, Input input, long now) {
-        return input.match(new Respond(state, now));
+        return state.course().closed() ? closed(input) : input.match(new Respond(state, now));
+    }
+
+    /** A closed session is never written to again. */
+    private static Response closed(Input input) {
+        boolean asksForNothing =
+                input instanceof Input.Ticked
+                        || input instanceof Input.GoOnPressed
+                        || input instanceof Input.LeaveAsked
+                        || input instanceof Input.HaltPressed
+                        || input instanceof Input.Reopened;
+        return asksForNothing
+                ? Response.nothing()
+                : refused("the session is closed; nothing in it can be changed any more");
     }
 
     @Override
@@ -71,7 +86,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     @Override
     public Response pullEnded(Input.PullEnded input) {
         return state.activity() instanceof Activity.Pulling pulling
-                ? stopped(pulling, secondsSince(pulling.startedAt()))
+                ? stopped(pulling, input.seconds())
                 : Response.nothing();
     }
 
@@ -154,79 +169,27 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     @Override
     public Response undoAsked(Input.UndoAsked input) {
-        if (state.doing().running().isPresent()) {
-            return refused("finish or stop what is going on first; then undo");
-        }
-        int part = state.course().open().map(Donning::number).orElse(0);
-        Optional<Entry> last =
-                state.captured().entries().stream()
-                        .filter(
-                                entry ->
-                                        entry.stands()
-                                                && entry.slot().place().donning() == part
-                                                && entry.slot().place().stage()
-                                                        == state.course().stage())
-                        .reduce((earlier, later) -> later);
-        return last.map(entry -> Response.of(new Event.EntryVoided(entry.number(), "undone")))
-                .orElseGet(
-                        () ->
-                                refused(
-                                        "there is no entry to undo in this donning;"
-                                                + " earlier ones can be voided from the list of entries"));
+        return new Correcting(state).undone();
     }
 
     @Override
     public Response voidAsked(Input.VoidAsked input) {
-        Optional<Entry> entry = state.captured().entry(input.entry());
-        if (entry.isEmpty()) {
-            return refused("there is no entry " + input.entry());
-        }
-        if (!entry.get().stands()) {
-            return refused("entry " + input.entry() + " is struck out already");
-        }
-        return reasoned(
-                input.reason(), new Event.EntryVoided(input.entry(), input.reason().strip()));
+        return new Correcting(state).voided(input.entry(), input.reason());
     }
 
     @Override
     public Response strikeAsked(Input.StrikeAsked input) {
-        boolean complete =
-                state.course()
-                        .donning(input.donning())
-                        .filter(donning -> donning.outcome() == Donning.Outcome.COMPLETE)
-                        .isPresent();
-        if (!complete) {
-            return refused(
-                    "donning "
-                            + input.donning()
-                            + " is not complete; only complete donnings are struck out");
-        }
-        if (state.course().stage() == Stage.AFTER) {
-            return refused("no donning follows any more; void its entries instead");
-        }
-        return reasoned(
-                input.reason(), new Event.DonningStruck(input.donning(), input.reason().strip()));
+        return new Correcting(state).struck(input.donning(), input.reason());
     }
 
     @Override
     public Response leaveOutAsked(Input.LeaveOutAsked input) {
-        Activity activity = state.activity();
-        if (activity instanceof Activity.Filling filling) {
-            return reasoned(
-                    input.reason(), new Event.SlotLeftOut(filling.slot(), input.reason().strip()));
-        }
-        if (activity instanceof Activity.TrialReady ready) {
-            return leaveOutTrial(ready.place(), ready.trial(), input.reason());
-        }
-        if (activity instanceof Activity.Resting resting) {
-            return leaveOutTrial(resting.place(), resting.trial(), input.reason());
-        }
-        return refused("nothing can be left out here");
+        return new Correcting(state).leftOut(input.reason());
     }
 
-    private static Response leaveOutTrial(Place place, int trial, String reason) {
-        return reasoned(
-                reason, new Event.SlotLeftOut(new Slot.Trial(place, trial), reason.strip()));
+    @Override
+    public Response retakeAsked(Input.RetakeAsked input) {
+        return new Correcting(state).retaken(input.reason());
     }
 
     @Override
@@ -238,7 +201,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     @Override
     public Response haltPressed(Input.HaltPressed input) {
-        if (state.course().closed() || state.doing().halted().isPresent()) {
+        if (state.doing().halted().isPresent()) {
             return Response.nothing();
         }
         return interruptedBy(new Event.Halted("stopped by the tester"));
@@ -276,15 +239,17 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
                 activity instanceof Activity.NextDonning
                         || activity instanceof Activity.Recommended;
         return between
-                ? reasoned(input.reason(), new Event.RepeatsEnded(input.reason().strip()))
-                : refused("finish or abandon this donning first");
+                ? Correcting.reasoned(
+                        input.reason(), new Event.RepeatsEnded(input.reason().strip()))
+                : refused(
+                        state.course().open().isPresent()
+                                ? "finish or abandon this donning first"
+                                : "no donning comes next here; leave the program instead");
     }
 
     @Override
     public Response leaveAsked(Input.LeaveAsked input) {
-        return state.course().closed()
-                ? Response.nothing()
-                : interruptedBy(new Event.SessionLeft());
+        return interruptedBy(new Event.SessionLeft());
     }
 
     @Override
@@ -324,12 +289,6 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
             return Optional.of(new Event.TrialInterrupted(pulling.place(), pulling.trial()));
         }
         return Optional.empty();
-    }
-
-    private static Response reasoned(String reason, Event event) {
-        return reason.isBlank()
-                ? refused("say why in a few words; the reason is kept")
-                : Response.of(event);
     }
 
     private static Response refused(String why) {

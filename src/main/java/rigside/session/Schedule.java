@@ -71,15 +71,33 @@ public final class Schedule {
                                 .isPresent());
     }
 
+    /**
+     * Due when other donnings make up the complete rounds than at the last look, or one of its
+     * entries no longer counts.
+     */
     static boolean lookDue(State state) {
-        int rounds = completeRounds(state).size();
-        if (rounds == 0 || state.course().closed()) {
+        List<Integer> donnings = donningsOfCompleteRounds(state);
+        if (donnings.isEmpty() || state.course().closed()) {
             return false;
         }
         return state.captured()
                 .lastLook()
-                .map(last -> last.round() != rounds || lostAnEntry(state, last))
+                .map(
+                        last ->
+                                !donnings.equals(state.captured().lookedAt())
+                                        || lostAnEntry(state, last))
                 .orElse(true);
+    }
+
+    /** The numbers of the donnings that make up the complete rounds, round by round. */
+    static List<Integer> donningsOfCompleteRounds(State state) {
+        return completeRounds(state).stream()
+                .flatMap(
+                        round ->
+                                state.protocol().conditions().stream()
+                                        .map(each -> worn(state, round, each.id()).orElseThrow()))
+                .map(Donning::number)
+                .toList();
     }
 
     private static boolean lostAnEntry(State state, Look look) {

@@ -47,6 +47,28 @@ public record State(Optional<Opening> opening, Course course, Captured captured,
         return Schedule.lookDue(this);
     }
 
+    /** Whether there is something that undo takes back. */
+    public boolean isUndoable() {
+        return doing().running().isEmpty() && Undo.of(this).isPresent();
+    }
+
+    /**
+     * The exercises step whose last exercise was just done, and can be done again; empty when there
+     * is none.
+     */
+    public Optional<Place> retakeable() {
+        Activity activity = activity();
+        Optional<Place> place = Optional.empty();
+        if (activity instanceof Activity.Exercising exercising
+                && exercising.startedAt().isEmpty()) {
+            place = Optional.of(exercising.place());
+        } else if (activity instanceof Activity.Filling filling
+                && Procedure.exerciseOf(filling.slot()) >= 0) {
+            place = Optional.of(filling.slot().place());
+        }
+        return place.filter(each -> course.progress(each) > 0);
+    }
+
     State with(Course changed) {
         return new State(opening, changed, captured, doing);
     }

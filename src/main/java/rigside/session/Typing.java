@@ -164,9 +164,13 @@ final class Typing {
         public Meaning choice(Field.Choice answer) {
             String wanted = text.toLowerCase(Locale.ROOT);
             List<String> options = answer.options();
+            for (String option : options) {
+                if (option.toLowerCase(Locale.ROOT).equals(wanted)) {
+                    return said(option);
+                }
+            }
             for (int at = 0; at < options.size(); at++) {
-                if (options.get(at).toLowerCase(Locale.ROOT).equals(wanted)
-                        || wanted.equals(String.valueOf(at + 1))) {
+                if (wanted.equals(String.valueOf(at + 1))) {
                     return said(options.get(at));
                 }
             }
@@ -244,10 +248,20 @@ final class Typing {
                     "'" + symbol + "' is not a unit of " + unit.dimension().words() + "; " + units);
         }
         double value = Double.parseDouble(matcher.group(1).replace(',', '.'));
-        if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-            return new Typed(Optional.empty(), "'" + text + "' is too large to be meant");
+        if (!isMeant(value) || !isMeant(typed.get().toSi(value))) {
+            return new Typed(
+                    Optional.empty(),
+                    "'"
+                            + text
+                            + "' is too large or too small to be meant; see where its point stands");
         }
         return new Typed(Optional.of(new Quantity(value, typed.get()).in(unit)), "");
+    }
+
+    /** No quantity at a bench, in any unit or in SI, is further from 1 than this. */
+    private static boolean isMeant(double value) {
+        double size = Math.abs(value);
+        return size == 0 || (size >= 1e-18 && size <= 1e18);
     }
 
     private static String shortened(String text) {

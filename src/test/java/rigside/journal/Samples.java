@@ -89,6 +89,10 @@ final class Samples {
                         6, new Slot.Field(AFTER, "comfort"), measured(7, Unit.ONE), Source.TYPED),
                 new Event.EntryVoided(5, "coughed"),
                 new Event.SlotLeftOut(new Slot.Mask(DONNING, 1), "tube came off"),
+                new Event.LeaveOutWithdrawn(new Slot.Mask(DONNING, 1)),
+                new Event.ItemLeftOut(BEFORE, 2, "no chair without wheels here"),
+                new Event.ExerciseLeftOut(DONNING, 3, "the back hurts"),
+                new Event.ExerciseReopened(DONNING, 3),
                 new Event.NoteWritten(
                         "half a key: \uD83D, a whole one: \uD83D\uDE00, \u0000\u001b"),
                 new Event.Halted("dizzy"),

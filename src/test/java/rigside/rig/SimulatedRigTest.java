@@ -13,7 +13,7 @@ class SimulatedRigTest {
 
     @Test
     void theSameQuestionAlwaysGetsTheSameAnswer() {
-        Asked asked = new Asked(Kind.INHALATION, 3, "disc", 1, 0);
+        Asked asked = new Asked(Kind.INHALATION, 3, "disc", 2, 1, 0, 0);
         assertEquals(
                 new SimulatedRig(WEARER, 5).answer(asked),
                 new SimulatedRig(WEARER, 5).answer(asked));
@@ -59,7 +59,7 @@ class SimulatedRigTest {
     void aMaskReadingIsTheAmbientOverTheFitFactor() {
         double logs = 0;
         for (int donning = 1; donning <= DONNINGS; donning++) {
-            Asked asked = new Asked(Kind.MASK, donning, "disc", 0, 0);
+            Asked asked = new Asked(Kind.MASK, donning, "disc", 2, 0, 0, 0);
             logs +=
                     Math.log(
                             WEARER.ambient()
@@ -72,7 +72,7 @@ class SimulatedRigTest {
 
     private static double inhalation(long seed, int donning, int trial, int again) {
         return new SimulatedRig(WEARER, seed)
-                .answer(new Asked(Kind.INHALATION, donning, "bare", trial, again))
+                .answer(new Asked(Kind.INHALATION, donning, "bare", 2, trial, 0, again))
                 .getAsDouble();
     }
 }

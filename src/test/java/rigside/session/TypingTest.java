@@ -87,6 +87,30 @@ class TypingTest {
         assertEquals(taken, story.refusal().isEmpty(), story.refusal());
     }
 
+    @ParameterizedTest(name = "{0} is {1}")
+    @CsvSource({"1,1", "2,2", "0,0", "3,2", "on,on the nose"})
+    void theWordingOfAChoiceGoesBeforeItsPosition(String typed, String taken) {
+        String text =
+                Story.text("/session/small.yaml")
+                        .replace(
+                                "    unit: degC\n    from: 10\n    to: 35\n",
+                                "    choices: [\"0\", \"1\", \"2\", on the nose]\n");
+        Story story =
+                Story.opened(new Event.SessionOpened("test", "t", text, 7, "typed", "", false, 1))
+                        .goOn()
+                        .type("W1");
+        Typing.Meaning meaning = Typing.meaning(story.state(), slot(story), typed);
+        assertEquals(
+                taken, assertInstanceOf(Typing.Meaning.Taken.class, meaning).value().toString());
+    }
+
+    @Test
+    void sizesNoBenchKnowsAreRefused() {
+        Story story = Story.atFirstDonning().purged().goOn().pass(20);
+        assertTrue(story.type("4e304").refusal().contains("too large or too small"));
+        assertTrue(story.type("1e-300").refusal().contains("too large or too small"));
+    }
+
     private static Slot slot(Story story) {
         return ((Activity.Filling) story.activity()).slot();
     }

@@ -1,0 +1,116 @@
+package rigside.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.protocol.Step;
+
+/** What undoing, voiding, striking out, leaving out and doing again lead to. */
+record Correcting(State state) {
+
+    Response undone() {
+        return state.doing().running().isPresent()
+                ? refused("finish or stop what is going on first; then undo")
+                : Undo.of(state)
+                        .map(Response::of)
+                        .orElseGet(
+                                () ->
+                                        refused(
+                                                "there is nothing to undo just here; entries can"
+                                                        + " be voided from the list of entries"));
+    }
+
+    Response voided(int number, String reason) {
+        Optional<Entry> entry = state.captured().entry(number);
+        if (entry.isEmpty()) {
+            return refused("there is no entry " + number);
+        }
+        return entry.get().stands()
+                ? reasoned(reason, new Event.EntryVoided(number, reason.strip()))
+                : refused("entry " + number + " is struck out already");
+    }
+
+    Response struck(int number, String reason) {
+        boolean complete =
+                state.course()
+                        .donning(number)
+                        .filter(donning -> donning.outcome() == Donning.Outcome.COMPLETE)
+                        .isPresent();
+        return complete
+                ? reasoned(reason, new Event.DonningStruck(number, reason.strip()))
+                : refused(
+                        "donning "
+                                + number
+                                + " is not complete; only complete donnings are struck out");
+    }
+
+    Response leftOut(String reason) {
+        Activity activity = state.activity();
+        if (activity instanceof Activity.Filling filling) {
+            return reasoned(reason, new Event.SlotLeftOut(filling.slot(), reason.strip()));
+        }
+        if (activity instanceof Activity.TrialReady ready) {
+            return leftOut(new Slot.Trial(ready.place(), ready.trial()), reason);
+        }
+        if (activity instanceof Activity.Resting resting) {
+            return leftOut(new Slot.Trial(resting.place(), resting.trial()), reason);
+        }
+        if (activity instanceof Activity.Exercising exercising
+                && exercising.startedAt().isEmpty()) {
+            return reasoned(
+                    reason,
+                    new Event.ExerciseLeftOut(
+                            exercising.place(), exercising.exercise(), reason.strip()));
+        }
+        return activity instanceof Activity.Checking checking
+                ? leftOut(checking, reason)
+                : refused("nothing can be left out here");
+    }
+
+    private static Response leftOut(Slot slot, String reason) {
+        return reasoned(reason, new Event.SlotLeftOut(slot, reason.strip()));
+    }
+
+    /**
+     * In a donning a failed item has its own way out; what stops a session is never passed over.
+     */
+    private Response leftOut(Activity.Checking checking, String reason) {
+        Step.Checklist step = (Step.Checklist) Procedure.step(state, checking.place());
+        boolean stops = step.items().get(checking.item()).ifNot() == Step.Checklist.IfNot.STOP;
+        return stops || checking.place().stage() == Stage.DONNING
+                ? refused("a check is not left out here; say no when it is not so")
+                : reasoned(
+                        reason,
+                        new Event.ItemLeftOut(checking.place(), checking.item(), reason.strip()));
+    }
+
+    /** The exercise done last, again: its readings are struck out and it is offered afresh. */
+    Response retaken(String reason) {
+        Optional<Place> place = state.retakeable();
+        if (place.isEmpty()) {
+            return refused("no exercise was done just now");
+        }
+        int exercise = state.course().progress(place.get()) - 1;
+        List<Event> events = new ArrayList<>();
+        for (Slot slot : new Fits(state).slotsOf(place.get(), exercise)) {
+            state.captured()
+                    .standing(slot)
+                    .map(entry -> new Event.EntryVoided(entry.number(), reason.strip()))
+                    .ifPresent(events::add);
+        }
+        events.add(new Event.ExerciseReopened(place.get(), exercise));
+        return reason.isBlank() ? reasonWanted() : new Response.Happened(events);
+    }
+
+    static Response reasoned(String reason, Event event) {
+        return reason.isBlank() ? reasonWanted() : Response.of(event);
+    }
+
+    private static Response reasonWanted() {
+        return refused("say why in a few words; the reason is kept");
+    }
+
+    private static Response refused(String why) {
+        return new Response.Refused(why);
+    }
+}
