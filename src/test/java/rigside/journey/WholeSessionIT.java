@@ -28,8 +28,8 @@ class WholeSessionIT {
                     .press("Enter")
                     .sees("left with 0");
             assertTrue(journey.lastEvent().contains("session-closed"), journey.lastEvent());
-            assertEquals(4, journey.events("look-taken"));
-            assertEquals(8, journey.events("donning-completed"));
+            assertEquals(5, journey.events("look-taken"));
+            assertEquals(10, journey.events("donning-completed"));
             List<String> readings = readings(journey.journal());
             journey.start("rehearse", "prefilter-disc", "--seed", "3", "--into", "rehearsed")
                     .sees("left with 0");
