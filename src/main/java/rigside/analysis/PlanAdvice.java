@@ -71,7 +71,7 @@ final class PlanAdvice {
         String units = " " + PlanSentences.units(terms.setting(), 2);
         if (enough.isEmpty()) {
             return "no plan of up to "
-                    + LONGEST
+                    + longest()
                     + units
                     + " settles "
                     + wished
@@ -91,12 +91,16 @@ final class PlanAdvice {
     private OptionalInt enough(PlanTerms plan, int shortest) {
         return Planning.fewestOf(
                 shortest,
-                LONGEST,
+                longest(),
                 most -> {
                     Rules rules = plan.withMost(most).rules();
                     return settles(plan, rules, 0) >= settle
                             && settles(plan, rules, twice()) >= settle;
                 });
+    }
+
+    private int longest() {
+        return Math.max(LONGEST, terms.setting().plan().most());
     }
 
     private double settles(PlanTerms plan, Rules rules, double multiple) {

@@ -89,7 +89,22 @@ public final class Plan implements Callable<Integer> {
                         : rigside.folders();
         return Protocols.sound(protocol.orElseThrow(), false, folders, command.getErr())
                 .flatMap(ProtocolFile::protocol)
-                .map(each -> options.terms(command, each, measure(command, each)));
+                .map(each -> ofMeasure(command, each));
+    }
+
+    /** Says on the other stream which measures a table of one leaves out. */
+    private PlanTerms ofMeasure(CommandLine command, Protocol read) {
+        PlanTerms terms = options.terms(command, read, measure(command, read));
+        if (measure.isEmpty()
+                && read.measures().stream().filter(each -> each.compared().isPresent()).count()
+                        > 1) {
+            command.getErr()
+                    .println(
+                            "rigside: the protocol compares "
+                                    + compared(read)
+                                    + "; this is the first that decides, --measure names another");
+        }
+        return terms;
     }
 
     private Measure measure(CommandLine command, Protocol read) {

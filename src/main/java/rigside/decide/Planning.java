@@ -61,8 +61,13 @@ public final class Planning {
      * @param longest the most considered, at least {@code shortest}
      * @param isEnough whether a plan of so many rounds is good enough
      * @return empty when even the longest is not
+     * @throws IllegalArgumentException if the longest is shorter than the shortest
      */
     public static OptionalInt fewestOf(int shortest, int longest, IntPredicate isEnough) {
+        if (longest < shortest) {
+            throw new IllegalArgumentException(
+                    "plans from " + shortest + " to " + longest + " rounds");
+        }
         int low = shortest - 1;
         int high = shortest;
         // Stepping up first, since long plans take longest to play.

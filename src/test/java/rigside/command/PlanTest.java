@@ -83,6 +83,14 @@ class PlanTest {
     }
 
     @Test
+    void aPlanLongerThanAnyProtocolsIsStillJudged() {
+        assertEquals(
+                Exit.DONE,
+                run("--fewest", "60", "--most", "61", "--meaningful", "10%", "--spread", "1"));
+        assertTrue(out.toString().contains("no plan of up to 61 rounds"), out.toString());
+    }
+
+    @Test
     void theSameSeedPrintsTheSame() {
         typical("--seed", "5");
         String first = out.toString();
@@ -96,6 +104,17 @@ class PlanTest {
         assertEquals(Exit.DONE, protocol("breathing-only", "--most", "6"));
         assertTrue(out.toString().contains("a round takes about"), out.toString());
         assertTrue(out.toString().contains(" to 6 rounds"), out.toString());
+    }
+
+    @Test
+    void whatATableOfOneMeasureLeavesOutIsSaidOnTheOtherStream() {
+        assertEquals(Exit.DONE, protocol("prefilter-disc"));
+        assertTrue(
+                err.toString().contains("the protocol compares 'seal', 'breathing'; this is the"),
+                err.toString());
+        err.getBuffer().setLength(0);
+        assertEquals(Exit.DONE, protocol("prefilter-disc", "--measure", "breathing", "--json"));
+        assertEquals("", err.toString());
     }
 
     @Test

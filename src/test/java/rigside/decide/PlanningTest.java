@@ -120,6 +120,8 @@ class PlanningTest {
     @Test
     void whereNothingIsEnoughNothingIsNamed() {
         assertEquals(OptionalInt.empty(), Planning.fewestOf(3, 50, rounds -> false));
+        assertThrows(
+                IllegalArgumentException.class, () -> Planning.fewestOf(51, 50, rounds -> true));
     }
 
     private static Rules rules(double exponent, Matters matters) {
