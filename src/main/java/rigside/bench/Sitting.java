@@ -162,7 +162,7 @@ final class Sitting {
 
     private void complain(Result result) {
         if (result instanceof Result.Refused refused) {
-            ui = ui.saying(refused.why());
+            ui = (ui.prompt().isPresent() ? ui.dropped() : ui).saying(refused.why());
         } else if (result instanceof Result.NotKept notKept) {
             ui = ui.at(View.Page.UNKEPT).saying(notKept.why());
         }

@@ -4,7 +4,6 @@ import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
 import java.util.List;
 import rigside.session.Activity;
-import rigside.session.Stage;
 
 /**
  * The keys of a step: to stop at once, then what the step itself takes, then what can be done
@@ -85,7 +84,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         List<Key> keys = new ArrayList<>();
         keys.add(new Key("Enter or y", "it is so", Action.YES, strokes));
         keys.add(letters().key('n', "it is not so", Action.NO));
-        if (activity.place().stage() != Stage.DONNING) {
+        if (view.state().isPassable(activity)) {
             keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
         }
         return List.copyOf(keys);

@@ -3,7 +3,6 @@ package rigside.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rigside.protocol.Step;
 
 /** What undoing, voiding, striking out, leaving out and doing again lead to. */
 record Correcting(State state) {
@@ -71,17 +70,12 @@ record Correcting(State state) {
         return reasoned(reason, new Event.SlotLeftOut(slot, reason.strip()));
     }
 
-    /**
-     * In a donning a failed item has its own way out; what stops a session is never passed over.
-     */
     private Response leftOut(Activity.Checking checking, String reason) {
-        Step.Checklist step = (Step.Checklist) Procedure.step(state, checking.place());
-        boolean stops = step.items().get(checking.item()).ifNot() == Step.Checklist.IfNot.STOP;
-        return stops || checking.place().stage() == Stage.DONNING
-                ? refused("a check is not left out here; say no when it is not so")
-                : reasoned(
+        return state.isPassable(checking)
+                ? reasoned(
                         reason,
-                        new Event.ItemLeftOut(checking.place(), checking.item(), reason.strip()));
+                        new Event.ItemLeftOut(checking.place(), checking.item(), reason.strip()))
+                : refused("a check is not left out here; say no when it is not so");
     }
 
     /** The exercise done last, again: its readings are struck out and it is offered afresh. */

@@ -2,6 +2,7 @@ package rigside.session;
 
 import java.util.Optional;
 import rigside.protocol.Protocol;
+import rigside.protocol.Step;
 
 /**
  * Where a session stands: the fold of its events.
@@ -67,6 +68,16 @@ public record State(Optional<Opening> opening, Course course, Captured captured,
             place = Optional.of(filling.slot().place());
         }
         return place.filter(each -> course.progress(each) > 0);
+    }
+
+    /**
+     * Whether a check may be passed over with a reason: in a donning a failed one has its own way
+     * out, and what stops a session is never passed over.
+     */
+    public boolean isPassable(Activity.Checking checking) {
+        Step.Checklist step = (Step.Checklist) Procedure.step(this, checking.place());
+        boolean stops = step.items().get(checking.item()).ifNot() == Step.Checklist.IfNot.STOP;
+        return !stops && checking.place().stage() != Stage.DONNING;
     }
 
     State with(Course changed) {
