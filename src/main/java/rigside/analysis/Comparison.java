@@ -3,6 +3,7 @@ package rigside.analysis;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.decide.Conclusion;
 import rigside.decide.Forecast;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
@@ -73,9 +74,9 @@ public record Comparison(
      * When a question was first settled.
      *
      * @param round how many rounds were complete
-     * @param verdict how
+     * @param conclusion how
      */
-    public record Settled(int round, Verdict verdict) {}
+    public record Settled(int round, Conclusion conclusion) {}
 
     /** Whether no further repeat is needed for this question. */
     public boolean isSettled() {
@@ -84,6 +85,13 @@ public record Comparison(
 
     /** Whether this look contradicts the verdict that was reached before and stays. */
     public boolean isContradicted() {
-        return verdict.settled() && present != verdict;
+        return verdict.settled()
+                && settledAt.map(Settled::conclusion).filter(presently()::equals).isEmpty();
+    }
+
+    /** What this look says for itself, with the direction it claims. */
+    private Conclusion presently() {
+        double change = estimate.orElse(Double.NaN);
+        return Conclusion.of(present, ratio ? Math.log(change) : change);
     }
 }

@@ -20,10 +20,9 @@ record ComparisonRemarks(
                             + " struck out after a look, the verdict differs.");
         }
         if (!judged.boundedAgrees()) {
-            remarks.add(
-                    "Not settled: it depends on fit factors that are only known as \"at"
-                            + " least\". With the bounded penetration taken as stated and at half (a"
-                            + " convention), the verdict differs.");
+            remarks.add("Not settled: it depends on " + bounded() + "the verdict differs.");
+        } else if (!gathered.stated().equals(gathered.halved())) {
+            remarks.add("It rests on " + bounded() + "the verdict is the same.");
         }
         if (!gathered.lacking().isEmpty()) {
             remarks.add(
@@ -45,6 +44,11 @@ record ComparisonRemarks(
                 "One piece was worn in each condition: this speaks for these pieces, not for"
                         + " their make.");
         return List.copyOf(remarks);
+    }
+
+    private static String bounded() {
+        return "fit factors that are only known as \"at least\". With the bounded penetration"
+                + " taken as stated and at half (a convention), ";
     }
 
     /** Failed checks and broken-off donnings are outcomes: a condition that fails often says so. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
 import rigside.decide.Forecast;
@@ -58,16 +59,16 @@ final class Comparisons {
 
     private Judged judged(Gathered gathered, Condition condition) {
         Course course = setting.course(gathered.stated());
-        Verdict halved = setting.course(gathered.halved()).standing();
-        boolean boundedAgrees = halved == course.standing();
+        Conclusion halved = setting.course(gathered.halved()).conclusion();
+        boolean boundedAgrees = halved.equals(course.conclusion());
         Optional<Comparison.Settled> recorded = recorded(condition);
         boolean struckAgrees =
                 alternatives.stream()
                                 .map(each -> gathered(each, condition))
-                                .allMatch(each -> leadsTo(each, course.standing(), halved))
+                                .allMatch(each -> leadsTo(each, course.conclusion(), halved))
                         && (alternatives.isEmpty()
-                                || recorded.map(Comparison.Settled::verdict)
-                                        .filter(each -> each != course.standing())
+                                || recorded.map(Comparison.Settled::conclusion)
+                                        .filter(each -> !each.equals(course.conclusion()))
                                         .isEmpty());
         Optional<Comparison.Settled> settled =
                 recorded.or(() -> course.settling().map(finding -> settled(finding, gathered)));
@@ -88,17 +89,17 @@ final class Comparisons {
             return Verdict.TOO_FEW_ROUNDS;
         }
         return agreed
-                ? settled.map(Comparison.Settled::verdict).orElse(course.latest().verdict())
+                ? settled.map(each -> each.conclusion().verdict()).orElse(course.latest().verdict())
                 : Verdict.NOT_SETTLED;
     }
 
-    private boolean leadsTo(Gathered gathered, Verdict stated, Verdict halved) {
-        return setting.course(gathered.stated()).standing() == stated
-                && setting.course(gathered.halved()).standing() == halved;
+    private boolean leadsTo(Gathered gathered, Conclusion stated, Conclusion halved) {
+        return setting.course(gathered.stated()).conclusion().equals(stated)
+                && setting.course(gathered.halved()).conclusion().equals(halved);
     }
 
     private static Comparison.Settled settled(Finding finding, Gathered gathered) {
-        return new Comparison.Settled(gathered.roundsUntil(finding.n()), finding.verdict());
+        return new Comparison.Settled(gathered.roundsUntil(finding.n()), finding.conclusion());
     }
 
     /** The first look on record that settled it: whatever version reads it, that verdict stays. */
@@ -110,12 +111,17 @@ final class Comparisons {
                         && line.measure().equals(setting.measure().id())
                         && line.condition().equals(condition.id())) {
                     verdict(line.verdict())
-                            .map(verdict -> new Comparison.Settled(look.round(), verdict))
+                            .map(verdict -> Conclusion.of(verdict, change(line)))
+                            .map(conclusion -> new Comparison.Settled(look.round(), conclusion))
                             .ifPresent(settled::add);
                 }
             }
         }
         return settled.stream().findFirst();
+    }
+
+    private double change(Look.Line line) {
+        return setting.scale().inward(line.estimate().orElse(Double.NaN));
     }
 
     private static Optional<Verdict> verdict(String word) {

@@ -45,7 +45,9 @@ record Judged(
         Finding latest = course.latest();
         double estimate = setting.scale().outward(latest.estimate());
         Optional<Limits> interval = latest.interval().map(each -> read(each, setting.scale()));
-        boolean contradicted = verdict.settled() && latest.verdict() != verdict;
+        boolean contradicted =
+                verdict.settled()
+                        && !settledAt.orElseThrow().conclusion().equals(latest.conclusion());
         String found =
                 wording.found(
                         latest.n(), estimate, interval, contradicted ? latest.verdict() : verdict);
@@ -78,16 +80,16 @@ record Judged(
     }
 
     /**
-     * What going on may bring. Silent where values that must agree lead to different verdicts,
+     * What going on may bring. Silent where values that must agree lead to different conclusions,
      * since a forecast from one of them would promise too much.
      *
      * @param seed of the session
      * @param rounds complete so far
      */
     Forecast forecast(Setting setting, Rows rows, long seed, int rounds) {
-        return course.settling().isPresent() && !verdict.settled()
-                ? Forecast.SILENT
-                : Forecasting.of(setting, rows, seed, rounds);
+        return boundedAgrees && !dependsOnStruck
+                ? Forecasting.of(setting, rows, seed, rounds)
+                : Forecast.SILENT;
     }
 
     /** The ids of the two conditions compared. */

@@ -53,7 +53,7 @@ public record TableAnalysis(List<Comparison> comparisons, List<String> remarks) 
         Rows rows = new Rows(values(table, setting, reference), values(table, setting, condition));
         Course course = setting.course(rows);
         Optional<Comparison.Settled> settled =
-                course.settling().map(each -> new Comparison.Settled(each.n(), each.verdict()));
+                course.settling().map(each -> new Comparison.Settled(each.n(), each.conclusion()));
         Judged judged =
                 new Judged(
                         course,

@@ -55,7 +55,7 @@ record Wording(Setting setting, String condition, String reference) {
         return "Settled after "
                 + Figures.count(settled.round(), "round", "rounds")
                 + " as "
-                + judgement(settled.verdict())
+                + judgement(settled.conclusion().verdict())
                 + ", which stays. A later look contradicts it: ";
     }
 
@@ -64,7 +64,7 @@ record Wording(Setting setting, String condition, String reference) {
         return "The look after "
                 + units(settled.round())
                 + " had settled it as "
-                + judgement(settled.verdict())
+                + judgement(settled.conclusion().verdict())
                 + "; in a session that verdict stays.";
     }
 

@@ -33,11 +33,16 @@ public record Course(List<Finding> looks) {
 
     /** The verdict that holds: the settling one if there is one, else the latest. */
     public Verdict standing() {
-        return settling().orElse(latest()).verdict();
+        return conclusion().verdict();
+    }
+
+    /** The verdict that holds, with the direction it claims. */
+    public Conclusion conclusion() {
+        return settling().orElse(latest()).conclusion();
     }
 
     /** Whether a later look says something else than the verdict that holds. */
     public boolean contradicted() {
-        return settling().isPresent() && latest().verdict() != standing();
+        return settling().isPresent() && !latest().conclusion().equals(conclusion());
     }
 }

@@ -20,4 +20,10 @@ public record Finding(
         Optional<Interval> interval,
         Verdict verdict,
         boolean planUsedUp,
-        boolean atResolution) {}
+        boolean atResolution) {
+
+    /** The verdict with the direction it claims. */
+    public Conclusion conclusion() {
+        return Conclusion.of(verdict, estimate);
+    }
+}

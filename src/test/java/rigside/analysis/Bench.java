@@ -70,11 +70,16 @@ final class Bench {
     }
 
     Bench exercises(double first, double second) {
+        return sampled(4000, first, second);
+    }
+
+    /** The same ambient concentration before and after two masks', per cm3. */
+    Bench sampled(double ambient, double first, double second) {
         Place place = place(EXERCISES);
-        return capture(new Slot.Ambient(place, 0, 0), 4000, Unit.PER_CUBIC_CENTIMETRE)
+        return capture(new Slot.Ambient(place, 0, 0), ambient, Unit.PER_CUBIC_CENTIMETRE)
                 .capture(new Slot.Mask(place, 0), first, Unit.PER_CUBIC_CENTIMETRE)
                 .capture(new Slot.Mask(place, 1), second, Unit.PER_CUBIC_CENTIMETRE)
-                .capture(new Slot.Ambient(place, 1, 0), 4000, Unit.PER_CUBIC_CENTIMETRE);
+                .capture(new Slot.Ambient(place, 1, 0), ambient, Unit.PER_CUBIC_CENTIMETRE);
     }
 
     Bench trial(int trial, double seconds) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import rigside.decide.Forecast;
 import rigside.decide.Verdict;
 
 /** Fit factors the counter only bounds; the detection limit is 2 /cm3, ambient 4000. */
@@ -39,6 +40,8 @@ class BoundedTest {
         Comparison both = agreed.comparison("fit");
         assertTrue(both.boundedAgrees());
         assertEquals(Verdict.MEANINGFUL_DIFFERENCE, both.verdict());
+        assertTrue(
+                Bench.says(both.remarks(), "and at half (a convention), the verdict is the same"));
     }
 
     @Test
@@ -62,5 +65,27 @@ class BoundedTest {
                 Bench.says(
                         bench.measure("fit").remarks(),
                         "Donning 4: every exercise was at or below the detection limit"));
+    }
+
+    @Test
+    void readingsOfTheBoundThatDisagreeOnTheDirectionSettleNothing() {
+        // The reference is at least 2000 (4000 with half the bound), the other 2830 as its air is
+        // richer: 1.41 times as high or 0.71 times, both beyond 1.1 times.
+        Bench bench = Bench.with(Map.of("meaningful: 2 times", "meaningful: 1.1 times"));
+        double[] disc = {2.82, 2.83, 2.81, 2.84, 2.85};
+        for (int round = 1; round <= 5; round++) {
+            double ambient = 4000 + 3 * round;
+            bench.start(round, "bare").sampled(ambient, 1, 1).trials(5, 5).effort(300).complete();
+            bench.start(round, "disc")
+                    .sampled(8000, disc[round - 1], disc[round - 1])
+                    .trials(5, 5)
+                    .effort(300)
+                    .complete();
+        }
+        Comparison comparison = bench.comparison("fit");
+        assertEquals(Verdict.MEANINGFUL_DIFFERENCE, comparison.present());
+        assertFalse(comparison.boundedAgrees());
+        assertEquals(Verdict.NOT_SETTLED, comparison.verdict());
+        assertEquals(Forecast.SILENT, comparison.forecast());
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rigside.decide.Conclusion;
 import rigside.decide.Verdict;
 import rigside.session.Event;
 import rigside.session.Look;
@@ -94,7 +95,9 @@ class StrikingTest {
     void aSettledVerdictFallsWhenItNeedsAStruckEntry() {
         Bench bench = settled();
         assertEquals(
-                Optional.of(new Comparison.Settled(4, Verdict.MEANINGFUL_DIFFERENCE)),
+                Optional.of(
+                        new Comparison.Settled(
+                                4, new Conclusion(Verdict.MEANINGFUL_DIFFERENCE, 1))),
                 bench.comparison("inhalation").settledAt());
         bench.replaced(8, 0, 12.9).replaced(8, 1, 12.9).look();
         assertEquals(Verdict.NOT_SETTLED, bench.comparison("inhalation").verdict());
