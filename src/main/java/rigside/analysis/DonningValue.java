@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  *     bounded}; empty when it cannot be stated, or is concealed
  * @param halved the same with what is bounded at half its penetration; equal to {@code value} where
  *     nothing is bounded
+ * @param resolution what one step of its readings changes it by, on the analysis scale; 0 when
+ *     nothing is known of one, or the value is concealed
  * @param bounded whether the counter only bounded it, in whole or in part
  * @param unresolved whether every exercise was at or below the detection limit
  * @param level how it stands to the level the protocol requires, by the protocol's rule
@@ -28,6 +30,7 @@ public record DonningValue(
         Standing standing,
         OptionalDouble value,
         OptionalDouble halved,
+        double resolution,
         boolean bounded,
         boolean unresolved,
         Level level,
@@ -54,6 +57,7 @@ public record DonningValue(
                 standing,
                 withValue ? value : OptionalDouble.empty(),
                 withValue ? halved : OptionalDouble.empty(),
+                withValue ? resolution : 0,
                 withValue && bounded,
                 withValue && unresolved,
                 withValue ? level : Level.NONE,

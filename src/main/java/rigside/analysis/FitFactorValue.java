@@ -21,6 +21,11 @@ final class FitFactorValue {
     private final List<Optional<Penetration>> counted = new ArrayList<>();
     private final List<Slot> slots = new ArrayList<>();
 
+    /**
+     * Of the counted exercises with a value, what a step of 1/m3 in the mask adds to penetration.
+     */
+    private double perStep;
+
     FitFactorValue(Sight sight, Measure measure, Measure.FitFactor kind) {
         this.sight = sight;
         this.measure = measure;
@@ -41,6 +46,7 @@ final class FitFactorValue {
                 Values.standing(sight, overall.isPresent()),
                 shown(overall),
                 shown(overall.map(Penetration::halved)),
+                resolution(),
                 overall.filter(Penetration::bounded).isPresent(),
                 overall.filter(Penetration::unresolved).isPresent(),
                 level(counted, rule()),
@@ -80,6 +86,8 @@ final class FitFactorValue {
                 mask.flatMap(m -> FitFactors.exercise(ambient, m, kind.detectionLimit()));
         if (exercise.counted()) {
             counted.add(penetration);
+            penetration.ifPresent(
+                    known -> perStep += 1 / FitFactors.ambient(ambient, mask.get()).getAsDouble());
         }
         parts.add(
                 new Part(
@@ -90,6 +98,17 @@ final class FitFactorValue {
                         level(List.of(penetration), FitFactors.Rule.OVERALL),
                         sight.entries(List.of(slot)),
                         penetration.isPresent() ? "" : why(slot, mask, ambient)));
+    }
+
+    /**
+     * One step of the mask readings, relative to the fit factor. All exercises are taken to be
+     * rounded alike, since a steady reading is: step * sum(1 / ambient) / sum(mask / ambient).
+     */
+    private double resolution() {
+        double sum =
+                counted.stream().flatMap(Optional::stream).mapToDouble(Penetration::high).sum();
+        double step = kind.readingStep() > 0 ? kind.readingStep() : sight.maskStep();
+        return sum > 0 ? step * perStep / sum : 0;
     }
 
     /** A concentration with its time, reckoned as if every exercise took its declared length. */

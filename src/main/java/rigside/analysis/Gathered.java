@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * What a session has for one comparison.
@@ -38,6 +39,7 @@ record Gathered(
         List<Double> otherHalved = new ArrayList<>();
         List<Integer> counts = new ArrayList<>();
         List<Integer> lacking = new ArrayList<>();
+        List<Double> steps = new ArrayList<>();
         TreeSet<Integer> entries = new TreeSet<>();
         for (int round : rounds) {
             Optional<DonningValue> one = counting(values, round, reference);
@@ -49,14 +51,17 @@ record Gathered(
             if (both || !setting.isPaired()) {
                 one.ifPresent(each -> add(setting, each, referenceStated, referenceHalved));
                 two.ifPresent(each -> add(setting, each, otherStated, otherHalved));
-                one.ifPresent(each -> entries.addAll(each.entries()));
-                two.ifPresent(each -> entries.addAll(each.entries()));
+                for (DonningValue each : Stream.concat(one.stream(), two.stream()).toList()) {
+                    steps.add(each.resolution());
+                    entries.addAll(each.entries());
+                }
             }
             counts.add(Math.min(referenceStated.size(), otherStated.size()));
         }
+        double step = Rows.resolution(steps.stream().mapToDouble(Double::doubleValue));
         return new Gathered(
-                new Rows(referenceStated, otherStated),
-                new Rows(referenceHalved, otherHalved),
+                new Rows(referenceStated, otherStated, step),
+                new Rows(referenceHalved, otherHalved, step),
                 List.copyOf(counts),
                 List.copyOf(lacking),
                 List.copyOf(entries));

@@ -10,7 +10,7 @@ import java.util.stream.DoubleStream;
  * @param reference values of the reference
  * @param other values of the condition compared with it
  */
-record Rows(List<Double> reference, List<Double> other) {
+record Rows(List<Double> reference, List<Double> other, double resolution) {
 
     Rows {
         reference = List.copyOf(reference);
@@ -36,18 +36,12 @@ record Rows(List<Double> reference, List<Double> other) {
         return differences;
     }
 
-    /** The geometric mean of all values; what a relative step is relative to. */
-    double typical() {
-        return Math.exp(
-                DoubleStream.concat(
-                                DoubleStream.of(reference(Scale.RATIO)),
-                                DoubleStream.of(other(Scale.RATIO)))
-                        .average()
-                        .orElse(0));
-    }
-
-    boolean isEmpty() {
-        return reference.isEmpty() && other.isEmpty();
+    /**
+     * The step that leaves as much rounding as values with these steps do together: their root mean
+     * square.
+     */
+    static double resolution(DoubleStream steps) {
+        return Math.sqrt(steps.map(step -> step * step).average().orElse(0));
     }
 
     private static double[] inward(List<Double> values, Scale scale) {

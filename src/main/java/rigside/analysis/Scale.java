@@ -34,6 +34,11 @@ enum Scale {
         return this == RATIO;
     }
 
+    /** A step of a value as people read it, on the scale of the analysis: relative for a ratio. */
+    double step(double read, double value) {
+        return isRatio() ? read / value : read;
+    }
+
     /** A value on the scale of the analysis; a ratio's must be above 0. */
     double inward(double read) {
         return isRatio() ? Math.log(read) : read;

@@ -78,11 +78,8 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
         return -Math.floorDiv(-schedule().last().arms().other(), perRound);
     }
 
-    /**
-     * The rules, with the step values are read to taken relative to their size where that is so.
-     */
+    /** The rules, with the step these values are read to. */
     Rules rules(Rows rows) {
-        double step = measure.resolution();
         return new Rules(
                 schedule(),
                 alpha(),
@@ -93,7 +90,7 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
                     case INCREASE -> Matters.INCREASE;
                     case DECREASE -> Matters.DECREASE;
                 },
-                scale().isRatio() && !rows.isEmpty() ? step / rows.typical() : step);
+                rows.resolution());
     }
 
     /** All looks at these values, in order. */

@@ -1,5 +1,6 @@
 package rigside.analysis;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,26 @@ record Sight(Evidence evidence, Donning donning) {
                 .map(Entry::value)
                 .filter(Value.Measured.class::isInstance)
                 .map(value -> ((Value.Measured) value).quantity());
+    }
+
+    /**
+     * The step of the session's mask concentrations, in 1/m3: one in the last of the decimal places
+     * they were given with. Trailing zeros are lost, so all readings are asked.
+     */
+    double maskStep() {
+        return evidence.state().captured().entries().stream()
+                .filter(entry -> entry.slot() instanceof Slot.Mask)
+                .map(Entry::value)
+                .filter(Value.Measured.class::isInstance)
+                .map(value -> ((Value.Measured) value).quantity())
+                .mapToDouble(Sight::step)
+                .min()
+                .orElse(0);
+    }
+
+    private static double step(Quantity reading) {
+        int places = BigDecimal.valueOf(reading.value()).stripTrailingZeros().scale();
+        return new Quantity(Math.pow(10, -Math.max(places, 0)), reading.unit()).si();
     }
 
     List<Integer> entries(List<Slot> slots) {

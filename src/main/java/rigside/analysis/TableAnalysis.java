@@ -3,6 +3,8 @@ package rigside.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rigside.decide.Course;
 import rigside.measure.Unit;
 import rigside.protocol.Measure;
@@ -50,7 +52,8 @@ public record TableAnalysis(List<Comparison> comparisons, List<String> remarks) 
 
     private static Comparison comparison(
             ValueTable table, Setting setting, String reference, String condition) {
-        Rows rows = new Rows(values(table, setting, reference), values(table, setting, condition));
+        Rows rows =
+                rows(setting, values(table, setting, reference), values(table, setting, condition));
         Course course = setting.course(rows);
         Optional<Comparison.Settled> settled =
                 course.settling().map(each -> new Comparison.Settled(each.n(), each.conclusion()));
@@ -86,6 +89,14 @@ public record TableAnalysis(List<Comparison> comparisons, List<String> remarks) 
                 false,
                 List.of(),
                 remarks);
+    }
+
+    private static Rows rows(Setting setting, List<Double> reference, List<Double> other) {
+        double step = setting.measure().resolution();
+        DoubleStream steps =
+                Stream.concat(reference.stream(), other.stream())
+                        .mapToDouble(value -> setting.scale().step(step, value));
+        return new Rows(reference, other, Rows.resolution(steps));
     }
 
     private static List<Double> values(ValueTable table, Setting setting, String condition) {

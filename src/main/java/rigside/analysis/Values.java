@@ -124,6 +124,7 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
                 standing(sight, value.isPresent() && comparable),
                 value,
                 value,
+                Scale.of(measure).step(measure.resolution(), value.orElse(1)),
                 false,
                 false,
                 Level.NONE,

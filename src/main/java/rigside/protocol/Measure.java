@@ -11,9 +11,10 @@ import rigside.measure.Unit;
  * @param title the words shown
  * @param kind how it is computed
  * @param unit the unit it is shown in
- * @param resolution the smallest step the value can show, in {@code unit}, above 0; spreads below
- *     it are rounding. Unless the file says it: 1 for a fit factor, 0.01 s for a timed inhalation,
- *     1 Pa for a pressure; of a typed number the file always says it
+ * @param resolution the smallest step the value can show, in {@code unit}; spreads below it are
+ *     rounding. Unless the file says it: 0.01 s for a timed inhalation, 1 Pa for a pressure; of a
+ *     typed number the file always says it. 0 for a fit factor: its step is that of its
+ *     concentrations, relative to them
  * @param compared how conditions are compared by it; empty when it is only recorded
  */
 public record Measure(
@@ -45,9 +46,12 @@ public record Measure(
      *
      * @param detectionLimit the lowest mask concentration the counter resolves, in 1/m3; 0 when not
      *     stated
+     * @param readingStep the smallest step a mask concentration can show, in 1/m3; 0 when not
+     *     stated, and then the last digit tells
      * @param required the level to reach, if the protocol names one
      */
-    public record FitFactor(double detectionLimit, Optional<Level> required) implements Kind {
+    public record FitFactor(double detectionLimit, double readingStep, Optional<Level> required)
+            implements Kind {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.fitFactor(this);

@@ -6,8 +6,8 @@ import rigside.measure.Unit;
 
 /** The kinds of measure as a file names them (in lower case with hyphens), and their defaults. */
 enum MeasureKind {
-    /** Shown to the whole number: typed concentrations carry at most three or four digits. */
-    FIT_FACTOR(Dimension.NUMBER, Unit.ONE, 1),
+    /** It has no step of its own: its concentrations have. */
+    FIT_FACTOR(Dimension.NUMBER, Unit.ONE, 0),
     /** The clock is read to a hundredth of a second, in seconds. */
     TIMED_INHALATION(Dimension.TIME, Unit.SECOND, 0.01),
     /** What a bench manometer's last digit usually is, in Pa: common practice, no source. */

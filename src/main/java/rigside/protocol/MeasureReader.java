@@ -73,6 +73,9 @@ final class MeasureReader {
     }
 
     private static Value<Double> resolution(Fields fields, MeasureKind kind, Value<Unit> unit) {
+        if (kind == MeasureKind.FIT_FACTOR) {
+            return fields.value(kind.resolution);
+        }
         Entry entry =
                 kind == MeasureKind.TYPED_NUMBER
                         ? fields.required("resolution")
@@ -114,17 +117,29 @@ final class MeasureReader {
     }
 
     private static Value<Measure.FitFactor> fitFactor(Fields fields) {
-        Value<String> text = fields.optional("detection-limit").line();
         Value<Double> limit =
-                QuantityText.quantity(text, Dimension.CONCENTRATION)
-                        .must(
-                                quantity -> quantity.value() > 0,
-                                quantity ->
-                                        "'detection-limit' is '" + quantity + "', must be above 0",
-                                "write the lowest concentration the counter resolves, or delete it")
-                        .map(Quantity::si);
+                concentration(
+                        fields,
+                        "detection-limit",
+                        "write the lowest concentration the counter resolves, or delete it");
+        Value<Double> step =
+                concentration(
+                        fields,
+                        "resolution",
+                        "write the smallest step its concentrations can show, such as '0.1 /cm3'");
         Value<Level> level = fields.optional("required").fields(MeasureReader::level);
-        return fields.value(new Measure.FitFactor(limit.orElse(0.0), level.toOptional()));
+        return fields.value(
+                new Measure.FitFactor(limit.orElse(0.0), step.orElse(0.0), level.toOptional()));
+    }
+
+    /** A concentration above 0, in 1/m3. */
+    private static Value<Double> concentration(Fields fields, String key, String help) {
+        return QuantityText.quantity(fields.optional(key).line(), Dimension.CONCENTRATION)
+                .must(
+                        quantity -> quantity.value() > 0,
+                        quantity -> "'" + key + "' is '" + quantity + "', must be above 0",
+                        help)
+                .map(Quantity::si);
     }
 
     private static Value<Level> level(Fields fields) {

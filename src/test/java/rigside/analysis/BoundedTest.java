@@ -30,7 +30,7 @@ class BoundedTest {
         // Fit factors near 95 against at least 240, at most 8 % more: either way more than twice.
         Bench agreed = Bench.plain();
         for (int round = 1; round <= 4; round++) {
-            agreed.donning(round, "bare", 40 + round, 5, 300);
+            agreed.donning(round, "bare", 40.5 + round, 5, 300);
             agreed.start(round, "disc")
                     .exercises(1, 30 + round)
                     .trials(5, 5)

@@ -61,9 +61,9 @@ class ProtocolReaderTest {
                                 "Fit factor",
                                 // 0.02 /cm3 are 20 000 /m3
                                 new Measure.FitFactor(
-                                        20_000, Optional.of(new Level(100, Level.Rule.OVERALL))),
+                                        20_000, 0, Optional.of(new Level(100, Level.Rule.OVERALL))),
                                 Unit.ONE,
-                                1,
+                                0,
                                 Optional.of(
                                         new Compared(
                                                 Compared.Scale.RATIO,
