@@ -72,7 +72,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case GO_ON -> goOn();
                 case TRIGGER -> saying(ui, new Input.TriggerPressed());
                 case YES -> saying(ui, new Input.Answered(true));
-                case NO -> saying(ui, new Input.Answered(false));
+                case NO -> no();
                 case STOP -> saying(ui.dropped().at(Page.STEP), new Input.HaltPressed());
                 case UNDO -> saying(ui, new Input.UndoAsked());
                 case NOTE -> only(ui.asking(Prompt.NOTE, 0));
@@ -90,6 +90,19 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case VOID -> strike();
                 case LEAVE -> new Reaction(ui.dropped(), Optional.empty(), true);
             };
+        }
+
+        /**
+         * One slip of a finger must not end a donning: what was seen is asked first, and Enter
+         * alone takes it back.
+         */
+        private Reaction no() {
+            boolean ends =
+                    view.state().activity() instanceof Activity.Checking checking
+                            && view.state().endsDonning(checking);
+            return ends
+                    ? only(ui.asking(Prompt.CHECK_FAILED, 0))
+                    : saying(ui, new Input.Answered(false));
         }
 
         /** Enter finishes a line where one is typed. */
@@ -115,6 +128,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case STRIKE_REASON -> new Input.StrikeAsked(ui.target(), text);
                 case LEAVE_OUT_REASON -> new Input.LeaveOutAsked(text);
                 case RETAKE_REASON -> new Input.RetakeAsked(text);
+                case CHECK_FAILED -> new Input.CheckFailed(text);
                 case ABANDON_REASON -> new Input.AbandonAsked(text);
                 case END_REASON -> new Input.EndAsked(text);
             };

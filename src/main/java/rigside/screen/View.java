@@ -53,6 +53,7 @@ public record View(
         STRIKE_REASON("Why is the donning struck out"),
         LEAVE_OUT_REASON("Why is it left out"),
         RETAKE_REASON("Why is the exercise done again"),
+        CHECK_FAILED("Not so, and the donning ends. What was seen"),
         ABANDON_REASON("Why is the donning abandoned"),
         END_REASON("Why no further donnings");
 

@@ -12,18 +12,18 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
     public Response checking(Activity.Checking activity) {
         return yes
                 ? Response.of(new Event.ItemConfirmed(activity.place(), activity.item()))
-                : failed(activity);
+                : failed(activity, "");
     }
 
     /**
      * Where a failed item leads is the protocol's to say. Without an open donning there is none to
      * abandon.
      */
-    private Response failed(Activity.Checking activity) {
+    Response failed(Activity.Checking activity, String what) {
         Step.Checklist step = (Step.Checklist) Procedure.step(state, activity.place());
         Step.Checklist.Item item = step.items().get(activity.item());
         Optional<Donning> open = state.course().open();
-        String reason = "check failed: " + item.text();
+        String reason = "check failed: " + item.text() + (what.isEmpty() ? "" : " (" + what + ")");
         List<Event> events = new ArrayList<>();
         events.add(new Event.ItemFailed(activity.place(), activity.item()));
         if (item.ifNot() != Step.Checklist.IfNot.REPEAT) {

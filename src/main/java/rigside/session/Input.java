@@ -14,6 +14,8 @@ public sealed interface Input {
 
         R answered(Answered input);
 
+        R checkFailed(CheckFailed input);
+
         R typed(Typed input);
 
         R ticked(Ticked input);
@@ -70,6 +72,14 @@ public sealed interface Input {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.answered(this);
+        }
+    }
+
+    /** The item that waits is not so, and where that leads is meant: said with what was seen. */
+    record CheckFailed(String what) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.checkFailed(this);
         }
     }
 

@@ -96,6 +96,16 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     }
 
     @Override
+    public Response checkFailed(Input.CheckFailed input) {
+        if (!(state.activity() instanceof Activity.Checking checking)) {
+            return refused("no check waits here");
+        }
+        return input.what().isBlank()
+                ? refused("say what is not so in a few words; it is shown beside the result")
+                : new Answering(state, false).failed(checking, input.what().strip());
+    }
+
+    @Override
     public Response typed(Input.Typed input) {
         if (!(state.activity() instanceof Activity.Filling filling)) {
             return refused("nothing is to be typed here");

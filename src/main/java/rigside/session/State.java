@@ -80,6 +80,13 @@ public record State(Optional<Opening> opening, Course course, Captured captured,
         return !stops && checking.place().stage() != Stage.DONNING;
     }
 
+    /** Whether a no to this check ends the donning that is going on. */
+    public boolean endsDonning(Activity.Checking checking) {
+        Step.Checklist step = (Step.Checklist) Procedure.step(this, checking.place());
+        return course.open().isPresent()
+                && step.items().get(checking.item()).ifNot() != Step.Checklist.IfNot.REPEAT;
+    }
+
     State with(Course changed) {
         return new State(opening, changed, captured, doing);
     }

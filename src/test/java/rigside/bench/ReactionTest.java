@@ -55,6 +55,21 @@ class ReactionTest {
         return this;
     }
 
+    @Test
+    void aNoThatEndsADonningAsksWhatWasSeenAndEnterAloneTakesItBack() {
+        State atSealCheck = Story.atFirstDonning().goOn().goOn().state();
+        in(atSealCheck).press('n').press(KeyType.Enter);
+        assertEquals(Optional.empty(), input);
+        press('n').type("air").press(KeyType.Enter);
+        assertEquals(Optional.of(new Input.CheckFailed("air")), input);
+    }
+
+    @Test
+    void aNoThatOnlyRepeatsIsTakenAtOnce() {
+        in(Story.atFirstDonning().goOn().state()).press('n');
+        assertEquals(Optional.of(new Input.Answered(false)), input);
+    }
+
     private static State filling() {
         return Story.of("/session/small.yaml").goOn().state();
     }

@@ -83,6 +83,17 @@ class RespondTest {
     }
 
     @Test
+    void whatWasSeenAtAFailedCheckIsKeptWithIt() {
+        Story story = Story.atFirstDonning().goOn().goOn();
+        assertTrue(
+                story.send(new Input.CheckFailed(" ")).refusal().startsWith("say what is not so"));
+        story.send(new Input.CheckFailed("air at the nose"));
+        assertEquals(
+                "check failed: The seal check holds (air at the nose)",
+                story.state().course().donnings().get(0).reason());
+    }
+
+    @Test
     void aFailedItemThatStopsHaltsEverything() {
         Story story = Story.atFirstDonning().goOn().goOn().goOn().answer(false);
         assertEquals(
@@ -576,6 +587,7 @@ plan:""");
                     new Input.TriggerPressed(),
                     new Input.Answered(true),
                     new Input.Answered(false),
+                    new Input.CheckFailed("seen"),
                     new Input.Typed("12"),
                     new Input.Typed(""),
                     new Input.Ticked(),
