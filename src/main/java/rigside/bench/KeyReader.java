@@ -42,12 +42,15 @@ final class KeyReader {
         }
     }
 
-    /** A terminal that can no longer be read has gone away. */
+    /**
+     * A terminal that can no longer be read has gone away. Whatever else goes wrong while reading
+     * is taken for that too: a dead reader would leave the tester at a keyboard that does nothing.
+     */
     private KeyStroke next() {
         try {
             KeyStroke key = input.readInput();
             return key == null ? END : key;
-        } catch (IOException gone) {
+        } catch (IOException | RuntimeException gone) {
             return END;
         }
     }

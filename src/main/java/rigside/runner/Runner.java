@@ -33,6 +33,7 @@ import rigside.session.State;
  * <p>Times are nanoseconds of session time; they never run backwards within a session.
  */
 public final class Runner {
+    /** Of the real clock, whatever the speed of session time: hands and switches are real. */
     private static final long BOUNCE_NANOS = 150_000_000L;
 
     private final Ledger ledger;
@@ -146,7 +147,7 @@ public final class Runner {
 
     /** A switch that bounces, and a key held down, press again sooner than a hand can. */
     private boolean bounces(long at) {
-        boolean bounces = at - lastTrigger < BOUNCE_NANOS;
+        boolean bounces = at - lastTrigger < BOUNCE_NANOS * state.speed();
         lastTrigger = at;
         return bounces;
     }

@@ -19,7 +19,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     /**
      * No inhalation from empty to full lungs is shorter: a second press within it is a switch that
      * bounces, or a key held down, which begins to repeat a quarter to two thirds of a second after
-     * it was pressed (from memory).
+     * it was pressed (from memory). Seconds of the real clock, whatever the speed of session time.
      */
     static final double SHORTEST_PULL_SECONDS = 0.75;
 
@@ -62,7 +62,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         }
         if (activity instanceof Activity.Pulling pulling) {
             double seconds = secondsSince(pulling.startedAt());
-            return seconds < SHORTEST_PULL_SECONDS ? Response.nothing() : stopped(pulling, seconds);
+            return seconds < SHORTEST_PULL_SECONDS * state.speed()
+                    ? Response.nothing()
+                    : stopped(pulling, seconds);
         }
         if (activity instanceof Activity.TrialReady
                 || activity instanceof Activity.Exercising

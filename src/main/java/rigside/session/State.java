@@ -35,6 +35,11 @@ public record State(Optional<Opening> opening, Course course, Captured captured,
         return opening.orElseThrow().protocol();
     }
 
+    /** Seconds of session time in one second of the real clock; 1 before the first event. */
+    public double speed() {
+        return opening.map(opened -> opened.event().speed()).orElse(1.0);
+    }
+
     /** What is going on now. */
     public Activity activity() {
         return Procedure.activity(this);

@@ -60,6 +60,12 @@ class ConsoleTest {
     }
 
     @Test
+    void aKeyboardThatFailsInAnyWayHasGoneAway() {
+        keys.failing(new IllegalStateException("a sequence nobody understands"));
+        assertTrue(console.next(LONG).orElseThrow().isEnd());
+    }
+
+    @Test
     void withoutAKeyWaitingEnds() {
         assertTrue(console.next(1).isEmpty());
     }

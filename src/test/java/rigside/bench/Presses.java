@@ -10,10 +10,17 @@ import java.util.concurrent.LinkedBlockingQueue;
 /** A keyboard: the virtual terminal's own cannot wait for a key and be drawn on at once. */
 final class Presses implements InputProvider {
     private final BlockingQueue<KeyStroke> pressed = new LinkedBlockingQueue<>();
+    private volatile RuntimeException failure;
 
     Presses press(KeyStroke key) {
         pressed.add(key);
         return this;
+    }
+
+    /** The keyboard breaks at the next key. */
+    Presses failing(RuntimeException how) {
+        failure = how;
+        return press(KeyType.Unknown);
     }
 
     Presses press(KeyType type) {
@@ -33,7 +40,11 @@ final class Presses implements InputProvider {
     @Override
     public KeyStroke readInput() throws IOException {
         try {
-            return pressed.take();
+            KeyStroke key = pressed.take();
+            if (failure != null) {
+                throw failure;
+            }
+            return key;
         } catch (InterruptedException ended) {
             throw new IOException(ended);
         }

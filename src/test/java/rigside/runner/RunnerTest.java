@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rigside.rig.Asked;
 import rigside.rig.Cue;
 import rigside.rig.Rig;
@@ -27,6 +29,7 @@ class RunnerTest {
     private final List<Event> kept = new ArrayList<>();
     private boolean diskFull;
     private long now;
+    private double speed = 1;
 
     @Test
     void nothingIsConfirmedBeforeItIsKept() throws IOException {
@@ -76,6 +79,27 @@ class RunnerTest {
                 1e-9);
     }
 
+    /** Half a second of the real clock is longer than the whole pull takes in session time. */
+    @ParameterizedTest(name = "pressed again after {0} s of the real clock")
+    @ValueSource(doubles = {0.01, 0.1, 0.2, 0.5, 0.7})
+    void aDoublePressDoesNotEndAPullInFastTime(double seconds) throws IOException {
+        speed = 30;
+        Runner runner = atTrials(pullsFor(29.5));
+        runner.accept(new Input.TriggerPressed(), now);
+        now += 8 * SECOND;
+        runner.accept(new Input.TriggerPressed(), now);
+        assertInstanceOf(Activity.Pulling.class, runner.state().activity());
+        now += Math.round(30 * seconds * SECOND);
+        runner.accept(new Input.TriggerPressed(), now);
+        assertInstanceOf(Activity.Pulling.class, runner.state().activity());
+        now += 30 * SECOND;
+        runner.tick(now);
+        assertEquals(
+                29.5,
+                assertInstanceOf(Activity.HoldAsked.class, runner.state().activity()).seconds(),
+                1e-9);
+    }
+
     @Test
     void fastTimePassesInProportion() {
         assertEquals(100 + 30 * 7, new SessionTime(1000, 100, 30).of(1007));
@@ -102,7 +126,7 @@ class RunnerTest {
                         rig.words(),
                         "",
                         false,
-                        1));
+                        speed));
     }
 
     private Runner atTrials(Rig rig) throws IOException {
