@@ -72,8 +72,7 @@ final class Comparisons {
                                         .isEmpty());
         Optional<Comparison.Settled> settled =
                 recorded.or(() -> course.settling().map(finding -> settled(finding, gathered)));
-        boolean usedUp =
-                gathered.counts().size() >= setting.lastRound() || course.latest().planUsedUp();
+        boolean usedUp = gathered.rounds() >= setting.lastRound() || course.latest().planUsedUp();
         return new Judged(
                 course,
                 verdict(course, boundedAgrees && struckAgrees, settled),
@@ -139,6 +138,6 @@ final class Comparisons {
 
     private Forecast forecast(Gathered gathered, Judged judged) {
         long seed = state.opening().orElseThrow().event().seed();
-        return judged.forecast(setting, gathered.stated(), seed, gathered.counts().size());
+        return judged.forecast(setting, gathered.stated(), seed, gathered.rounds());
     }
 }

@@ -5,23 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import rigside.decide.Schedule;
 
 /**
  * What a session has for one comparison.
  *
  * @param stated the values as stated
  * @param halved the same with what the counter only bounded at half its penetration
- * @param counts for each complete round so far, how many values (of the condition with fewer) there
- *     were
  * @param lacking complete rounds in which one of the two has no value
  * @param entries numbers of the entries used, rising
  */
-record Gathered(
-        Rows stated,
-        Rows halved,
-        List<Integer> counts,
-        List<Integer> lacking,
-        List<Integer> entries) {
+record Gathered(Rows stated, Rows halved, List<Integer> lacking, List<Integer> entries) {
 
     /**
      * @param values of the measure, one for each donning
@@ -37,7 +31,7 @@ record Gathered(
         List<Double> referenceHalved = new ArrayList<>();
         List<Double> otherStated = new ArrayList<>();
         List<Double> otherHalved = new ArrayList<>();
-        List<Integer> counts = new ArrayList<>();
+        List<Schedule.Arms> counts = new ArrayList<>();
         List<Integer> lacking = new ArrayList<>();
         List<Double> steps = new ArrayList<>();
         TreeSet<Integer> entries = new TreeSet<>();
@@ -56,24 +50,29 @@ record Gathered(
                     entries.addAll(each.entries());
                 }
             }
-            counts.add(Math.min(referenceStated.size(), otherStated.size()));
+            counts.add(new Schedule.Arms(referenceStated.size(), otherStated.size()));
         }
         double step = Rows.resolution(steps.stream().mapToDouble(Double::doubleValue));
         return new Gathered(
-                new Rows(referenceStated, otherStated, step),
-                new Rows(referenceHalved, otherHalved, step),
-                List.copyOf(counts),
+                new Rows(referenceStated, otherStated, step, counts),
+                new Rows(referenceHalved, otherHalved, step, counts),
                 List.copyOf(lacking),
                 List.copyOf(entries));
     }
 
     /** How many rounds were complete when there were so many values. */
     int roundsUntil(int n) {
-        int rounds = 0;
-        while (rounds < counts.size() && counts.get(rounds) < n) {
-            rounds++;
-        }
-        return Math.min(rounds + 1, counts.size());
+        int before =
+                (int)
+                        stated.rounds().stream()
+                                .filter(arms -> Math.min(arms.reference(), arms.other()) < n)
+                                .count();
+        return Math.min(before + 1, rounds());
+    }
+
+    /** Complete rounds so far. */
+    int rounds() {
+        return stated.rounds().size();
     }
 
     private static Optional<DonningValue> counting(

@@ -2,6 +2,7 @@ package rigside.analysis;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import rigside.decide.Schedule;
 
 /**
  * Values of two conditions as people read them, in order of rounds. In the paired design both are
@@ -9,12 +10,18 @@ import java.util.stream.DoubleStream;
  *
  * @param reference values of the reference
  * @param other values of the condition compared with it
+ * @param resolution the step they are read to, on the analysis scale; 0 when nothing is known of
+ *     one
+ * @param rounds how many of them there were after each complete round; empty where every value, or
+ *     pair, is a look of its own
  */
-record Rows(List<Double> reference, List<Double> other, double resolution) {
+record Rows(
+        List<Double> reference, List<Double> other, double resolution, List<Schedule.Arms> rounds) {
 
     Rows {
         reference = List.copyOf(reference);
         other = List.copyOf(other);
+        rounds = List.copyOf(rounds);
     }
 
     /** On the scale of the analysis. */

@@ -68,6 +68,36 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
         return Schedule.independent(looks);
     }
 
+    /**
+     * The same with the counts there really are after each complete round: a value that was lost
+     * changes what a look knows, not what it may spend. A round that brings nothing is no look.
+     */
+    private Schedule schedule(Rows rows) {
+        if (isPaired() || rows.rounds().isEmpty()) {
+            return schedule();
+        }
+        List<Schedule.Arms> looks = new ArrayList<>();
+        List<Schedule.Arms> planned = new ArrayList<>();
+        Schedule.Arms before = new Schedule.Arms(1, 1);
+        for (Schedule.Look look : schedule().looks()) {
+            Schedule.Arms now = counts(rows, look.arms().other() / perRound);
+            if (Math.min(now.reference(), now.other()) > 0 && !now.equals(before)) {
+                looks.add(now);
+                planned.add(look.arms());
+                before = now;
+            }
+        }
+        return looks.isEmpty() ? schedule() : Schedule.independent(looks, planned);
+    }
+
+    /** Values after so many complete rounds; those to come bring what was planned. */
+    private Schedule.Arms counts(Rows rows, int rounds) {
+        int done = Math.min(rounds, rows.rounds().size());
+        Schedule.Arms counts = rows.rounds().get(done - 1);
+        int more = (rounds - done) * perRound;
+        return new Schedule.Arms(counts.reference() + more, counts.other() + more);
+    }
+
     /** This many meaningful differences, on the analysis scale; below 0 they are decreases. */
     double trueDifference(double multiple) {
         return multiple < 0 ? -multiple * compared().bandLow() : multiple * compared().bandHigh();
@@ -81,7 +111,7 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
     /** The rules, with the step these values are read to. */
     Rules rules(Rows rows) {
         return new Rules(
-                schedule(),
+                schedule(rows),
                 alpha(),
                 plan.exponent(),
                 new Band(compared().bandLow(), compared().bandHigh()),

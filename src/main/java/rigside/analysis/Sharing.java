@@ -2,7 +2,6 @@ package rigside.analysis;
 
 import rigside.protocol.Measure;
 import rigside.protocol.Protocol;
-import rigside.protocol.Step;
 
 /** How comparisons share the error, and how many values a round brings. */
 final class Sharing {
@@ -37,18 +36,6 @@ final class Sharing {
 
     /** The trials of a donning of the condition that has fewest. */
     static int trials(Protocol protocol, Measure measure) {
-        return Math.max(
-                1,
-                protocol.conditions().stream()
-                        .mapToInt(
-                                condition ->
-                                        protocol.donningOf(condition.id()).stream()
-                                                .filter(Step.Trials.class::isInstance)
-                                                .map(Step.Trials.class::cast)
-                                                .filter(s -> s.measure().equals(measure.id()))
-                                                .mapToInt(Step.Trials::count)
-                                                .sum())
-                        .min()
-                        .orElse(1));
+        return Math.max(1, protocol.trials(measure.id()));
     }
 }

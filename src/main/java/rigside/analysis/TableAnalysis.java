@@ -96,7 +96,7 @@ public record TableAnalysis(List<Comparison> comparisons, List<String> remarks) 
         DoubleStream steps =
                 Stream.concat(reference.stream(), other.stream())
                         .mapToDouble(value -> setting.scale().step(step, value));
-        return new Rows(reference, other, Rows.resolution(steps));
+        return new Rows(reference, other, Rows.resolution(steps), List.of());
     }
 
     private static List<Double> values(ValueTable table, Setting setting, String condition) {

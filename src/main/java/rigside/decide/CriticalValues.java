@@ -31,8 +31,9 @@ public final class CriticalValues {
     private CriticalValues() {}
 
     /**
-     * Two-sided critical values, one a look. Of alpha (information / last information)^exponent,
-     * each look spends what the looks before it have not; the first spends all accrued to it.
+     * Two-sided critical values, one a look. Of alpha (planned information / last
+     * planned)^exponent, each look spends what the looks before it have not; the first spends all
+     * accrued to it.
      *
      * @param alpha the two-sided error over all looks, in (0, 1)
      * @param exponent of the spending function, above 0
@@ -66,9 +67,9 @@ public final class CriticalValues {
         if (!(exponent > 0 && exponent < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("exponent " + exponent + " must be above 0");
         }
-        double all = schedule.last().information();
+        double all = schedule.last().planned();
         return schedule.looks().stream()
-                .mapToDouble(look -> alpha * Math.pow(look.information() / all, exponent))
+                .mapToDouble(look -> alpha * Math.pow(look.planned() / all, exponent))
                 .toArray();
     }
 

@@ -38,8 +38,16 @@ public record Schedule(Design design, List<Look> looks) {
      * @param information on the difference, in units of one over the variance of one value (of one
      *     difference when paired): n, or n_A n_B / (n_A + n_B); above 0
      * @param degreesOfFreedom of the spread; at least 1
+     * @param planned the information planned for this look, in the same unit: what its share of the
+     *     error goes by, however many values were lost
      */
-    public record Look(Arms arms, double information, double degreesOfFreedom) {}
+    public record Look(Arms arms, double information, double degreesOfFreedom, double planned) {
+
+        /** A look that has what was planned. */
+        public Look(Arms arms, double information, double degreesOfFreedom) {
+            this(arms, information, degreesOfFreedom, information);
+        }
+    }
 
     /**
      * @throws IllegalArgumentException if there is no look, a look has no degree of freedom, or a
@@ -104,15 +112,30 @@ public record Schedule(Design design, List<Look> looks) {
      *     no count falls from look to look while at least one rises
      */
     public static Schedule independent(List<Arms> arms) {
+        return independent(arms, arms);
+    }
+
+    /**
+     * Looks at these counts of values, where others were planned.
+     *
+     * @param planned the counts planned for the same looks
+     * @throws IllegalArgumentException as for the counts alone, or unless there are as many
+     */
+    public static Schedule independent(List<Arms> arms, List<Arms> planned) {
+        if (arms.size() != planned.size()) {
+            throw new IllegalArgumentException(
+                    arms.size() + " looks, must be " + planned.size() + " as planned");
+        }
         List<Look> looks = new ArrayList<>();
         Arms before = new Arms(1, 1);
-        for (Arms now : arms) {
+        for (int at = 0; at < arms.size(); at++) {
+            Arms now = arms.get(at);
             if (now.reference() < before.reference() || now.other() < before.other()) {
                 throw new IllegalArgumentException(
                         "look at " + now + " has fewer values than " + before);
             }
-            double total = (double) now.reference() + now.other();
-            looks.add(new Look(now, (double) now.reference() * now.other() / total, total - 2));
+            double freedom = (double) now.reference() + now.other() - 2;
+            looks.add(new Look(now, information(now), freedom, information(planned.get(at))));
             before = now;
         }
         return new Schedule(Design.INDEPENDENT, looks);
@@ -130,6 +153,11 @@ public record Schedule(Design design, List<Look> looks) {
             looks.add(new Look(new Arms(0, 0), amount, KNOWN + looks.size()));
         }
         return new Schedule(Design.KNOWN_SPREAD, looks);
+    }
+
+    private static double information(Arms arms) {
+        double total = (double) arms.reference() + arms.other();
+        return arms.reference() * (double) arms.other() / total;
     }
 
     /** The last look. */

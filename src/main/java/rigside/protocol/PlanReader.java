@@ -45,10 +45,12 @@ final class PlanReader {
     /**
      * A plan with the places of what other parts of the file are checked against.
      *
+     * @param most the most rounds, or values per condition
      * @param donningTakes seconds; absent if not stated
      * @param replicates the word for them; absent if not stated
      */
-    record Planned(Plan plan, Value<Double> donningTakes, Value<?> replicates) {}
+    record Planned(
+            Plan plan, Value<Integer> most, Value<Double> donningTakes, Value<?> replicates) {}
 
     private PlanReader() {}
 
@@ -84,6 +86,7 @@ final class PlanReader {
                                         shared.orElse(false),
                                         seconds(donning),
                                         seconds(trial)),
+                                most,
                                 donning,
                                 replicates));
     }

@@ -57,4 +57,19 @@ public record Protocol(
     public List<Step> donningOf(String conditionId) {
         return donning.stream().filter(step -> step.appliesTo(conditionId)).toList();
     }
+
+    /** How many trials of a measure a donning holds, of the condition that has fewest. */
+    public int trials(String measureId) {
+        return conditions.stream()
+                .mapToInt(
+                        condition ->
+                                donningOf(condition.id()).stream()
+                                        .filter(Step.Trials.class::isInstance)
+                                        .map(Step.Trials.class::cast)
+                                        .filter(step -> step.measure().equals(measureId))
+                                        .mapToInt(Step.Trials::count)
+                                        .sum())
+                .min()
+                .orElse(0);
+    }
 }

@@ -121,9 +121,10 @@ public final class ProtocolReader {
                                         after.orElse(List.of())));
         protocol.toOptional()
                 .ifPresent(
-                        whole ->
-                                WholeRules.donningTakesLongEnough(
-                                        plan.get().donningTakes(), whole));
+                        whole -> {
+                            WholeRules.donningTakesLongEnough(plan.get().donningTakes(), whole);
+                            WholeRules.mostHoldsADonning(plan.get().most(), whole);
+                        });
         return protocol;
     }
 

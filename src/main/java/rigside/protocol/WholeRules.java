@@ -56,6 +56,27 @@ final class WholeRules {
                 "write the time from the first step to the last, without the trials");
     }
 
+    /** Where each trial counts, one donning must not bring more values than the plan allows. */
+    static void mostHoldsADonning(Value<Integer> most, Protocol protocol) {
+        if (protocol.plan().design() != Design.INDEPENDENT_TRIALS) {
+            return;
+        }
+        int trials =
+                protocol.measures().stream()
+                        .filter(WholeRules::decides)
+                        .mapToInt(measure -> protocol.trials(measure.id()))
+                        .max()
+                        .orElse(0);
+        most.must(
+                number -> number >= trials,
+                number ->
+                        "'most' is "
+                                + number
+                                + " values per condition, but a donning already gives "
+                                + trials,
+                "write " + trials + " or more, or ask for fewer trials");
+    }
+
     private static boolean decides(Measure measure) {
         return measure.compared().map(Measure.Compared::decides).orElse(false);
     }

@@ -321,6 +321,38 @@ class AnalysisTest {
     }
 
     @Test
+    void aLostTrialCostsItsOwnValueOnly() {
+        Bench bench =
+                Bench.with(
+                        Map.of(
+                                "fewest: 3\n  most: 10",
+                                "fewest: 2\n  most: 8\n  design: independent\n  replicates: trials"));
+        bench.start(1, "bare").exercises(20).trial(0, 5).effort(300).complete();
+        bench.start(1, "disc").exercises(20).trials(6, 6.3).effort(300).complete().look();
+        Comparison first = bench.comparison("inhalation");
+        assertEquals(1, first.n());
+        assertEquals(Math.sqrt(6 * 6.3) / 5, first.estimate().orElseThrow(), 1e-12);
+        // 1 and 2 values where 2 and 2 of 8 and 8 were planned: a quarter of the information, so
+        // 0.05 / 16 is spent. With 1 degree of freedom the quantile of t is
+        // tan(pi / 2 (1 - alpha)), the Cauchy one.
+        assertEquals(
+                Math.tan(Math.PI / 2 * (1 - 0.05 / 16)),
+                first.critical().orElseThrow(),
+                1e-9 * first.critical().orElseThrow());
+        bench.start(2, "bare").exercises(20).trials(5.1, 4.9).effort(300).complete();
+        bench.start(2, "disc").exercises(20).trials(6.1, 5.8).effort(300).complete().look();
+        Comparison second = bench.comparison("inhalation");
+        assertEquals(3, second.n());
+        assertEquals(
+                Math.pow(6 * 6.3 * 6.1 * 5.8, 0.25) / Math.cbrt(5 * 5.1 * 4.9),
+                second.estimate().orElseThrow(),
+                1e-12);
+        bench.round(3, 5, 6).round(4, 5, 6);
+        assertEquals(7, bench.comparison("inhalation").n());
+        assertTrue(bench.comparison("inhalation").planUsedUp());
+    }
+
+    @Test
     void moreInhalationsAreAdvisedAgainstWhenDonningsDiffer() {
         Bench bench = Bench.plain().round(1, 5, 5.5).round(2, 6, 5.9).round(3, 5.2, 6.2);
         assertTrue(

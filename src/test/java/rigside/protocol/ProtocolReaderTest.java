@@ -293,4 +293,17 @@ class ProtocolReaderTest {
     void whatWasReadCannotBeChanged() {
         assertThrows(UnsupportedOperationException.class, () -> BASE.conditions().remove(0));
     }
+
+    @Test
+    void mostIsNotBelowTheTrialsOfOneDonningWhereEachTrialCounts() {
+        String text =
+                LEAST.replace("trials: 1,", "trials: 5,")
+                        .replace("most: 2}", "most: 4, design: independent, replicates: trials}");
+        assertEquals(
+                List.of(
+                        "'most' is 4 values per condition, but a donning already gives 5, write 5 or"
+                                + " more, or ask for fewer trials"),
+                Shipped.problems(text).stream().map(p -> p.what() + ", " + p.help()).toList());
+        assertEquals(List.<Problem>of(), Shipped.problems(text.replace("most: 4", "most: 5")));
+    }
 }
