@@ -20,6 +20,15 @@ final class Sentences {
         int comparisons = protocol.conditions().size() - 1;
         int deciding = Sharing.deciding(protocol);
         boolean together = plan.sharedOverMeasures() && deciding > 1;
+        return covered(setting, comparisons)
+                + (together
+                        ? " and all " + deciding + " deciding measures together."
+                        : " of this measure; other measures have a promise of their own.");
+    }
+
+    /** The same as far as looks and comparisons go, without a full stop. */
+    static String covered(Setting setting, int comparisons) {
+        Plan plan = setting.plan();
         return "The "
                 + Figures.confidence(plan.confidence())
                 + " covers every look from "
@@ -27,10 +36,7 @@ final class Sentences {
                 + " to "
                 + plan.most()
                 + (setting.isPaired() ? " rounds" : " values per condition")
-                + (comparisons > 1 ? ", all " + comparisons + " comparisons" : "")
-                + (together
-                        ? " and all " + deciding + " deciding measures together."
-                        : " of this measure; other measures have a promise of their own.");
+                + (comparisons > 1 ? ", all " + comparisons + " comparisons" : "");
     }
 
     /** What is concealed and until when; empty when nothing is. */

@@ -2,7 +2,11 @@ package rigside.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import rigside.decide.Course;
@@ -11,18 +15,16 @@ import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 
 /**
- * The analysis of a table of values: the same looks, verdicts and forecasts as of a session. A
- * table has no record of looks, so its verdicts are those of the latest look by itself; an earlier
- * one that had settled is said in a remark.
+ * The analysis of a table of values: the same looks, verdicts and forecasts as of a session whose
+ * rounds it holds in their order.
  *
  * @param comparisons one for each condition but the first met, which is the reference
- * @param remarks what was left out of the table, in words; may be empty
+ * @param promise what the confidence covers, in words
  */
-public record TableAnalysis(List<Comparison> comparisons, List<String> remarks) {
+public record TableAnalysis(List<Comparison> comparisons, String promise) {
 
     public TableAnalysis {
         comparisons = List.copyOf(comparisons);
-        remarks = List.copyOf(remarks);
     }
 
     /**
@@ -41,86 +43,108 @@ public record TableAnalysis(List<Comparison> comparisons, List<String> remarks) 
                         Unit.ONE,
                         table.resolution(),
                         Optional.of(compared));
-        List<String> conditions = table.conditions();
+        Map<String, SortedMap<Integer, Double>> values = table.byCondition();
+        List<String> conditions = List.copyOf(values.keySet());
         Setting setting = new Setting(measure, plan, conditions.size() - 1, 1);
-        List<Comparison> comparisons = new ArrayList<>();
-        for (String condition : conditions.subList(1, conditions.size())) {
-            comparisons.add(comparison(table, setting, conditions.get(0), condition));
-        }
-        return new TableAnalysis(comparisons, remarks(table, setting));
+        String reference = conditions.get(0);
+        return new TableAnalysis(
+                conditions.stream()
+                        .skip(1)
+                        .map(
+                                condition ->
+                                        new Pairing(values.get(reference), values.get(condition))
+                                                .comparison(
+                                                        new Wording(setting, condition, reference)))
+                        .toList(),
+                Sentences.covered(setting, conditions.size() - 1)
+                        + (conditions.size() > 2 ? ", which share the error equally." : "."));
     }
 
-    private static Comparison comparison(
-            ValueTable table, Setting setting, String reference, String condition) {
-        Rows rows =
-                rows(setting, values(table, setting, reference), values(table, setting, condition));
-        Course course = setting.course(rows);
-        Optional<Comparison.Settled> settled =
-                course.settling().map(each -> new Comparison.Settled(each.n(), each.conclusion()));
-        Judged judged =
-                new Judged(
-                        course,
-                        course.latest().verdict(),
-                        settled,
-                        course.latest().planUsedUp(),
-                        true,
-                        false);
-        Wording wording = new Wording(setting, condition, reference);
-        List<String> remarks = new ArrayList<>();
-        if (course.contradicted()) {
-            remarks.add(wording.earlier(settled.orElseThrow()));
-        }
-        if (rows.reference().size() != rows.other().size()) {
-            remarks.add(
-                    "Values that have no partner yet wait for it: "
-                            + rows.reference().size()
-                            + " of "
-                            + reference
-                            + ", "
-                            + rows.other().size()
-                            + " of "
-                            + condition
-                            + ".");
-        }
-        return judged.comparison(
-                wording,
-                new Judged.Ids(condition, reference),
-                judged.forecast(setting, rows, 0, course.latest().n()),
-                false,
-                List.of(),
-                remarks);
-    }
-
-    private static Rows rows(Setting setting, List<Double> reference, List<Double> other) {
-        double step = setting.measure().resolution();
-        DoubleStream steps =
-                Stream.concat(reference.stream(), other.stream())
-                        .mapToDouble(value -> setting.scale().step(step, value));
-        return new Rows(reference, other, Rows.resolution(steps), List.of());
-    }
-
-    private static List<Double> values(ValueTable table, Setting setting, String condition) {
-        List<Integer> complete = table.completeRounds();
-        return table.of(condition).stream()
-                .filter(row -> !setting.isPaired() || complete.contains(row.round()))
-                .map(ValueTable.Row::value)
+    /** What was left out of the table and why, in words, each with its condition. */
+    public List<String> leftOut() {
+        return comparisons.stream()
+                .flatMap(each -> each.remarks().stream().map(r -> each.condition() + ": " + r))
                 .toList();
     }
 
-    private static List<String> remarks(ValueTable table, Setting setting) {
-        List<String> remarks = new ArrayList<>();
-        List<Integer> lacking = table.incompleteRounds();
-        if (setting.isPaired() && !lacking.isEmpty()) {
-            remarks.add(
-                    "Left out, since a condition has no value there: "
-                            + (lacking.size() == 1 ? "round " : "rounds ")
-                            + Figures.list(lacking)
-                            + ".");
+    /** The values of two conditions by round. */
+    private record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> other) {
+
+        Comparison comparison(Wording wording) {
+            Setting setting = wording.setting();
+            Rows rows = rows(setting);
+            Course course = setting.course(rows);
+            Judged judged =
+                    new Judged(
+                            course,
+                            course.standing(),
+                            course.settling()
+                                    .map(
+                                            each ->
+                                                    new Comparison.Settled(
+                                                            each.n(), each.conclusion())),
+                            course.latest().planUsedUp(),
+                            true,
+                            false);
+            return judged.comparison(
+                    wording,
+                    new Judged.Ids(wording.condition(), wording.reference()),
+                    judged.forecast(setting, rows, 0, course.latest().n()),
+                    false,
+                    List.of(),
+                    remarks(wording, rows));
         }
-        int most = setting.plan().most();
-        if (table.completeRounds().size() > most) {
-            remarks.add("Values beyond the most the plan allows (" + most + ") are not used.");
+
+        private Rows rows(Setting setting) {
+            List<Double> mine = values(setting, reference, other);
+            List<Double> theirs = values(setting, other, reference);
+            double step = setting.measure().resolution();
+            DoubleStream steps =
+                    Stream.concat(mine.stream(), theirs.stream())
+                            .mapToDouble(value -> setting.scale().step(step, value));
+            return new Rows(mine, theirs, Rows.resolution(steps), List.of());
         }
-        return remarks;
+
+        private static List<Double> values(
+                Setting setting,
+                SortedMap<Integer, Double> these,
+                SortedMap<Integer, Double> partners) {
+            return these.entrySet().stream()
+                    .filter(each -> !setting.isPaired() || partners.containsKey(each.getKey()))
+                    .map(Map.Entry::getValue)
+                    .toList();
+        }
+
+        private List<String> remarks(Wording wording, Rows rows) {
+            List<String> remarks = new ArrayList<>();
+            Setting setting = wording.setting();
+            Set<Integer> lacking = new TreeSet<>(reference.keySet());
+            lacking.addAll(other.keySet());
+            lacking.removeIf(round -> reference.containsKey(round) && other.containsKey(round));
+            if (setting.isPaired() && !lacking.isEmpty()) {
+                remarks.add(
+                        "Left out, since one of the two has no value there: "
+                                + (lacking.size() == 1 ? "round " : "rounds ")
+                                + Figures.list(List.copyOf(lacking))
+                                + ".");
+            }
+            if (rows.reference().size() != rows.other().size()) {
+                remarks.add(
+                        "Values that have no partner yet wait for it: "
+                                + rows.reference().size()
+                                + " of "
+                                + wording.reference()
+                                + ", "
+                                + rows.other().size()
+                                + " of "
+                                + wording.condition()
+                                + ".");
+            }
+            int most = setting.plan().most();
+            if (Math.min(rows.reference().size(), rows.other().size()) > most) {
+                remarks.add("Values beyond the most the plan allows (" + most + ") are not used.");
+            }
+            return remarks;
+        }
     }
 }

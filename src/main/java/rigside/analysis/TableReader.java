@@ -16,6 +16,15 @@ final class TableReader {
     private static final List<String> COLUMNS = List.of("round", "condition", "value");
     private static final int MOST_ROUND = 1_000_000;
     private static final int LONGEST_NAME = 80;
+    private static final int LONGEST_NUMBER = 200;
+
+    /** More conditions than anybody compares: their names are not spelt alike. */
+    private static final int MOST_CONDITIONS = 50;
+
+    /** Between these, squares and ratios of values are far from overflow; 0 is no ratio's value. */
+    private static final double SMALLEST = 1e-100;
+
+    private static final double LARGEST = 1e100;
 
     private final boolean ratio;
     private final List<ValueTable.Problem> problems = new ArrayList<>();
@@ -66,7 +75,7 @@ final class TableReader {
     }
 
     private void readHeader(int line, String text) {
-        separator = text.contains(";") ? ';' : ',';
+        separator = text.contains(";") ? ';' : text.contains("\t") ? '\t' : ',';
         List<Cell> cells = TableLine.of(text, separator).cells();
         List<String> words =
                 cells.stream().map(cell -> cell.text().toLowerCase(Locale.ROOT)).toList();
@@ -132,10 +141,11 @@ final class TableReader {
     }
 
     private BigDecimal value(int line, Cell cell) {
-        String text = separator == ';' ? cell.text().replace(',', '.') : cell.text();
+        // A comma that parts no cells can only be a decimal comma.
+        String text = cell.text().replace(',', '.');
         BigDecimal value = null;
         try {
-            value = new BigDecimal(text);
+            value = new BigDecimal(text.length() <= LONGEST_NUMBER ? text : "");
         } catch (NumberFormatException notANumber) {
             wrong(
                     line,
@@ -144,8 +154,11 @@ final class TableReader {
                     "write a number such as 12.4, or delete the line");
             return BigDecimal.ZERO;
         }
-        if (Double.isInfinite(value.doubleValue())) {
+        double size = Math.abs(value.doubleValue());
+        if (size > LARGEST) {
             wrong(line, cell, "value '" + cell.shown() + "' is too large", "check it");
+        } else if (size < SMALLEST && value.signum() != 0) {
+            wrong(line, cell, "value '" + cell.shown() + "' is too small", "check it");
         } else if (ratio && !(value.doubleValue() > 0)) {
             wrong(
                     line,
@@ -166,12 +179,21 @@ final class TableReader {
                     1,
                     "the table is empty",
                     "write 'round,condition,value', then a line for each value");
-        } else if (new ValueTable(rows).conditions().size() < 2) {
+            return;
+        }
+        int conditions = new ValueTable(rows).byCondition().size();
+        if (conditions < 2) {
             wrong(
                     1,
                     1,
                     "there is nothing to compare with",
                     "write values of two conditions, the reference first");
+        } else if (conditions > MOST_CONDITIONS) {
+            wrong(
+                    1,
+                    1,
+                    "there are " + conditions + " conditions, must be at most " + MOST_CONDITIONS,
+                    "write the name of one condition alike on every line");
         }
     }
 

@@ -1,12 +1,11 @@
 package rigside.analysis;
 
-import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Values by round and condition, as a table holds them.
@@ -58,8 +57,8 @@ public record ValueTable(List<Row> rows) {
 
     /**
      * Reads {@code round,condition,value}: a header line with these three words in any order, then
-     * one line a value. Cells are parted by commas, or by semicolons, with which a decimal comma is
-     * read too; a cell may stand in double quotes. Empty lines are skipped.
+     * one line a value. Cells are parted by commas, semicolons or tabs; a cell may stand in double
+     * quotes. A comma that parts no cells is a decimal comma. Empty lines are skipped.
      *
      * @param text the whole text
      * @param ratio whether the values will be compared as ratios, so that each must be above 0
@@ -68,43 +67,17 @@ public record ValueTable(List<Row> rows) {
         return new TableReader(ratio).read(text);
     }
 
-    /** The conditions in the order they are met; the first is the reference. */
-    List<String> conditions() {
-        Set<String> met = new LinkedHashSet<>();
-        rows.forEach(row -> met.add(row.condition()));
-        return List.copyOf(met);
-    }
-
-    /** The rounds that have a value for every condition, rising. */
-    List<Integer> completeRounds() {
-        int conditions = conditions().size();
-        return rows.stream()
-                .collect(Collectors.groupingBy(Row::round, Collectors.counting()))
-                .entrySet()
-                .stream()
-                .filter(each -> each.getValue() == conditions)
-                .map(Map.Entry::getKey)
-                .sorted()
-                .toList();
-    }
-
-    /** The rounds that lack a value of some condition, rising. */
-    List<Integer> incompleteRounds() {
-        List<Integer> complete = completeRounds();
-        return rows.stream()
-                .map(Row::round)
-                .filter(round -> !complete.contains(round))
-                .distinct()
-                .sorted()
-                .toList();
-    }
-
-    /** The values of one condition by rising round. */
-    List<Row> of(String condition) {
-        return rows.stream()
-                .filter(row -> row.condition().equals(condition))
-                .sorted(Comparator.comparingInt(Row::round))
-                .toList();
+    /**
+     * The values of each condition by rising round; the conditions in the order they are met, the
+     * first being the reference.
+     */
+    Map<String, SortedMap<Integer, Double>> byCondition() {
+        Map<String, SortedMap<Integer, Double>> grouped = new LinkedHashMap<>();
+        for (Row row : rows) {
+            grouped.computeIfAbsent(row.condition(), first -> new TreeMap<>())
+                    .put(row.round(), row.value());
+        }
+        return grouped;
     }
 
     /** The finest last digit any value was written to: what rounding can hide. */

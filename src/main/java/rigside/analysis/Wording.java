@@ -53,19 +53,12 @@ record Wording(Setting setting, String condition, String reference) {
     /** Said before a look that contradicts the verdict reached before it. */
     String staying(Comparison.Settled settled) {
         return "Settled after "
-                + Figures.count(settled.round(), "round", "rounds")
+                + (setting.isByTrial()
+                        ? Figures.count(settled.round(), "round", "rounds")
+                        : units(settled.round()))
                 + " as "
                 + judgement(settled.conclusion().verdict())
                 + ", which stays. A later look contradicts it: ";
-    }
-
-    /** Of a table, whose looks nobody recorded. */
-    String earlier(Comparison.Settled settled) {
-        return "The look after "
-                + units(settled.round())
-                + " had settled it as "
-                + judgement(settled.conclusion().verdict())
-                + "; in a session that verdict stays.";
     }
 
     /** "1 round", "3 rounds"; values where each donning or trial stands for itself. */

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -33,6 +34,9 @@ import rigside.journal.Reading;
 public final class Analyse implements Callable<Integer> {
     /** Some hundred thousand values. */
     private static final int MOST_BYTES = 4 << 20;
+
+    /** So many problems of a table are printed; the others are counted. */
+    private static final int SHOWN = 50;
 
     @Spec private CommandSpec spec;
 
@@ -82,6 +86,9 @@ public final class Analyse implements Callable<Integer> {
         if (read instanceof ValueTable.Read.Good good) {
             TableAnalysis analysis = TableAnalysis.of(good.table(), terms.compared(), terms.plan());
             out().print(json ? AnalysisJson.of(analysis) : AnalysisText.of(analysis));
+            if (json) {
+                analysis.leftOut().forEach(err()::println);
+            }
             out().flush();
             return Exit.DONE;
         }
@@ -90,7 +97,8 @@ public final class Analyse implements Callable<Integer> {
     }
 
     private void complain(Path file, ValueTable.Read.Bad bad) {
-        for (ValueTable.Problem problem : bad.problems()) {
+        List<ValueTable.Problem> problems = bad.problems();
+        for (ValueTable.Problem problem : problems.subList(0, Math.min(SHOWN, problems.size()))) {
             err().println(
                             file
                                     + ":"
@@ -100,6 +108,9 @@ public final class Analyse implements Callable<Integer> {
                                     + ": "
                                     + problem.what());
             err().println("    " + problem.help());
+        }
+        if (problems.size() > SHOWN) {
+            err().println(file + ": " + (problems.size() - SHOWN) + " more problems");
         }
     }
 

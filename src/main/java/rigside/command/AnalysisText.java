@@ -21,7 +21,7 @@ final class AnalysisText {
     static String of(TableAnalysis analysis) {
         List<String> lines = new ArrayList<>();
         analysis.comparisons().forEach(each -> comparison(each, lines));
-        analysis.remarks().forEach(each -> lines.add("- " + each));
+        lines.add("- " + analysis.promise());
         return text(lines);
     }
 

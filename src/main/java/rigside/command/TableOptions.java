@@ -73,8 +73,14 @@ final class TableOptions {
             description = "the direction in which a change matters (default ${DEFAULT-VALUE})")
     private String matters;
 
-    /** More rounds than that nobody does at a bench; the number is a slip. */
-    private static final int MOST = 200;
+    @Option(
+            names = "--exponent",
+            defaultValue = "2",
+            paramLabel = "POWER",
+            description =
+                    "how the error is spent: small powers early, large ones late (default"
+                            + " ${DEFAULT-VALUE})")
+    private double exponent;
 
     private enum Design {
         ROUNDS,
@@ -94,7 +100,7 @@ final class TableOptions {
      * @throws ParameterException if one cannot be used
      */
     Terms terms(CommandLine command) {
-        if (fewest < 2 || most < fewest || most > MOST) {
+        if (fewest < Plan.LEAST_ROUNDS || most < fewest || most > Plan.MOST_ROUNDS) {
             throw new ParameterException(
                     command,
                     "--fewest "
@@ -102,7 +108,7 @@ final class TableOptions {
                             + " and --most "
                             + most
                             + ": fewest must be 2 or more, most at least that and at most "
-                            + MOST);
+                            + Plan.MOST_ROUNDS);
         }
         Compared.Scale scale = oneOf(command, "--compare", compare, Compared.Scale.class);
         Meaningful band =
@@ -125,7 +131,7 @@ final class TableOptions {
                 fewest,
                 most,
                 confidence(command, confidence),
-                Plan.DEFAULT_EXPONENT,
+                exponent(command),
                 oneOf(command, "--design", design, Design.class) == Design.ROUNDS
                         ? Plan.Design.ROUNDS
                         : Plan.Design.INDEPENDENT_DONNINGS,
@@ -135,6 +141,18 @@ final class TableOptions {
                 false,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
+    }
+
+    private double exponent(CommandLine command) {
+        // NaN fails.
+        if (!(exponent >= Plan.LEAST_EXPONENT && exponent <= Plan.MOST_EXPONENT)) {
+            throw new ParameterException(
+                    command,
+                    "--exponent is '"
+                            + exponent
+                            + "', must be from 0.5 to 5: 2 is good for most plans");
+        }
+        return exponent;
     }
 
     /** A confidence in words: {@code 0.95} or {@code 95%}. */
@@ -149,12 +167,12 @@ final class TableOptions {
             share = Double.NaN;
         }
         // NaN fails.
-        if (!(share > 0.5 && share < 1)) {
+        if (!(share >= Plan.LEAST_CONFIDENCE && share <= Plan.MOST_CONFIDENCE)) {
             throw new ParameterException(
                     command,
                     "--confidence is '"
                             + confidence
-                            + "', must be above 0.5 and below 1, such as 0.95");
+                            + "', must be from 0.80 to 0.999, such as 0.95");
         }
         return share;
     }

@@ -45,6 +45,21 @@ public record Plan(
         }
     }
 
+    /** The limits of {@code fewest} and {@code most}: more rounds nobody does at a bench. */
+    public static final int LEAST_ROUNDS = 2;
+
+    public static final int MOST_ROUNDS = 50;
+
+    /** The limits of a confidence that a plan may name. */
+    public static final double LEAST_CONFIDENCE = 0.80;
+
+    public static final double MOST_CONFIDENCE = 0.999;
+
+    /** The limits of an exponent that a plan may name. */
+    public static final double LEAST_EXPONENT = 0.5;
+
+    public static final double MOST_EXPONENT = 5;
+
     /**
      * The default power of the error-spending function; design evidence: settles most per round for
      * 6 to 12 rounds.

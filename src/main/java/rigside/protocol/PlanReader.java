@@ -11,14 +11,7 @@ import rigside.yaml.Value;
 
 /** Reads the plan. Unless the file says otherwise: 95 %, rounds in balanced order, concealed. */
 final class PlanReader {
-    /** More rounds than that nobody does at a bench; the number is a slip. */
-    static final int MOST_ROUNDS = 50;
-
     private static final double DEFAULT_CONFIDENCE = 0.95;
-    private static final double LEAST_CONFIDENCE = 0.80;
-    private static final double MOST_CONFIDENCE = 0.999;
-    private static final double LEAST_EXPONENT = 0.5;
-    private static final double MOST_EXPONENT = 5;
 
     private static final Map<String, Until> UNTIL =
             Map.of(
@@ -55,8 +48,9 @@ final class PlanReader {
     private PlanReader() {}
 
     static Value<Planned> read(Fields fields) {
-        Value<Integer> fewest = fields.required("fewest").whole(2, MOST_ROUNDS);
-        Value<Integer> most = fields.required("most").whole(2, MOST_ROUNDS);
+        Value<Integer> fewest =
+                fields.required("fewest").whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
+        Value<Integer> most = fields.required("most").whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
         if (fewest.isPresent() && most.isPresent() && most.get() < fewest.get()) {
             most.wrong(
                     "'most' is " + most.get() + ", below 'fewest', which is " + fewest.get(),
@@ -94,7 +88,7 @@ final class PlanReader {
     private static Value<Double> confidence(Entry entry) {
         return QuantityText.share(entry.line(), "95 %")
                 .must(
-                        share -> share >= LEAST_CONFIDENCE && share <= MOST_CONFIDENCE,
+                        share -> share >= Plan.LEAST_CONFIDENCE && share <= Plan.MOST_CONFIDENCE,
                         share -> "'confidence' is " + QuantityText.plain(share * 100) + " %",
                         "write a percentage from 80 % to 99.9 %, usually 95 %");
     }
@@ -102,7 +96,7 @@ final class PlanReader {
     private static Value<Double> exponent(Entry entry) {
         return entry.number()
                 .must(
-                        power -> power >= LEAST_EXPONENT && power <= MOST_EXPONENT,
+                        power -> power >= Plan.LEAST_EXPONENT && power <= Plan.MOST_EXPONENT,
                         power -> "'exponent' is " + QuantityText.plain(power),
                         "write a number from 0.5 to 5, or delete the line: 2 is good for most plans");
     }

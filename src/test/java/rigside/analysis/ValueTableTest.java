@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,15 +32,16 @@ class ValueTableTest {
         ValueTable table =
                 good(
                         "\uFEFFcondition, value ,round\n\"disc, thin\",12.40,2\r\nbare,11,1\n\nbare,1e1,2\n");
-        assertEquals(List.of("disc, thin", "bare"), table.conditions());
+        assertEquals(List.of("disc, thin", "bare"), List.copyOf(table.byCondition().keySet()));
         assertEquals(
                 List.of(
                         new ValueTable.Row(2, "disc, thin", 12.4, 0.01),
                         new ValueTable.Row(1, "bare", 11, 1),
                         new ValueTable.Row(2, "bare", 10, 1)),
                 table.rows());
-        assertEquals(List.of(2), table.completeRounds());
-        assertEquals(List.of(1), table.incompleteRounds());
+        assertEquals(
+                Map.of("disc, thin", Map.of(2, 12.4), "bare", Map.of(1, 11.0, 2, 10.0)),
+                table.byCondition());
         assertEquals(0.01, table.resolution());
     }
 
@@ -48,6 +50,35 @@ class ValueTableTest {
         ValueTable table = good("round;condition;value\n1;bare;12,4\n1;disc;14.1\n");
         assertEquals(12.4, table.rows().get(0).value());
         assertEquals(14.1, table.rows().get(1).value());
+    }
+
+    @Test
+    void aCommaInAQuotedCellOrBetweenTabsIsADecimalComma() {
+        assertEquals(12.4, good(HEADER + "1,bare,\"12,4\"\n1,disc,14\n").rows().get(0).value());
+        ValueTable table = good("round\tcondition\tvalue\n1\tbare\t12,4\n1\tdisc\t14.1\n");
+        assertEquals(
+                List.of(12.4, 14.1), table.rows().stream().map(ValueTable.Row::value).toList());
+    }
+
+    @Test
+    void valuesWhoseSquaresOverflowAreRefused() {
+        assertEquals(
+                List.of(
+                        "2:8: value '1.1e100' is too large",
+                        "3:8: value '9e-101' is too small",
+                        "4:8: value '0' has no ratio, it must be above 0"),
+                problems(HEADER + "1,bare,1.1e100\n2,bare,9e-101\n3,bare,0\n4,bare,1e100\n"));
+    }
+
+    @Test
+    void moreConditionsThanAnybodyComparesAreMisspelt() {
+        StringBuilder rows = new StringBuilder(HEADER);
+        for (int at = 1; at <= 51; at++) {
+            rows.append("1,c").append(at).append(",2\n");
+        }
+        assertEquals(
+                List.of("1:1: there are 51 conditions, must be at most 50"),
+                problems(rows.toString()));
     }
 
     @Test

@@ -1,6 +1,8 @@
 package rigside.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -12,6 +14,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -86,7 +89,6 @@ class AnalyseTest {
                 .get("entries")
                 .forEach(entries::add);
         return entries.stream()
-                .filter(each -> each.get("rho").doubleValue() == 2)
                 .map(each -> Named.of(each.get("kind") + " " + each.get("n_max"), each));
     }
 
@@ -135,6 +137,8 @@ class AnalyseTest {
                         entry.get("ratio").asText() + "x",
                         "--confidence",
                         Math.round(100 * (1 - entry.get("alpha").doubleValue())) + "%",
+                        "--exponent",
+                        entry.get("rho").asText(),
                         "--design",
                         entry.get("kind").textValue().equals("paired") ? "rounds" : "independent",
                         "--json");
@@ -171,7 +175,9 @@ class AnalyseTest {
     void theJsonIsAsApproved() throws IOException {
         assertEquals(0, analyse(FOUR_ROUNDS, "--json"));
         assertApproved("four-rounds.json", out.toString());
-        assertEquals("", err.toString());
+        assertEquals(
+                "disc: Left out, since one of the two has no value there: round 4.\n",
+                err.toString());
     }
 
     @Test
@@ -205,6 +211,72 @@ class AnalyseTest {
                 (1 - p) * Math.sqrt(2 / (p * (2 - p))),
                 all.get(0).get("critical").doubleValue(),
                 1e-7);
+    }
+
+    @Test
+    void aGapOfOneConditionCostsTheOthersNothing() throws IOException {
+        String rows =
+                """
+                round,condition,value
+                1,plain,10
+                1,disc,12.5
+                1,felt,10.1
+                2,plain,11
+                2,disc,13.2
+                3,plain,10.5
+                3,disc,12.9
+                3,felt,10.4
+                """;
+        assertEquals(0, analyse(rows));
+        assertTrue(out.toString().contains("Disc, compared with plain: the value is 1.23"));
+        assertTrue(out.toString().contains("n 3, estimate"), out.toString());
+        assertTrue(out.toString().contains("no value there: round 2."), out.toString());
+        assertTrue(
+                out.toString()
+                        .contains(
+                                "- The 95 % covers every look from 3 to 10 rounds, all 2"
+                                        + " comparisons, which share the error equally."),
+                out.toString());
+    }
+
+    @Test
+    void aVerdictOnceReachedStandsAndALaterLookIsTold() throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        double[] disc = {13.5, 13.52, 13.49, 13.5, 8, 17};
+        for (int round = 1; round <= 6; round++) {
+            rows.append(round).append(",plain,10.00\n");
+            rows.append(round).append(",disc,").append(disc[round - 1]).append('\n');
+        }
+        assertEquals(0, analyse(rows.toString(), "--json"));
+        JsonNode comparison = new ObjectMapper().readTree(out.toString()).get("comparisons").get(0);
+        assertEquals("meaningful-difference", comparison.get("verdict").textValue());
+        assertEquals(1, comparison.get("forecast").get("settles_within_plan").doubleValue());
+        out.getBuffer().setLength(0);
+        assertEquals(0, analyse(rows.toString()));
+        assertTrue(
+                out.toString()
+                        .startsWith(
+                                "Settled after 3 rounds as a meaningful difference, which stays. A"
+                                        + " later look contradicts it: "),
+                out.toString());
+    }
+
+    @Test
+    void aLargeTableTakesNoLongerThanItsLines() throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        for (int round = 1; round <= 50_000; round++) {
+            rows.append(round).append(",plain,10.").append(round % 7).append('\n');
+            rows.append(round).append(",disc,12.").append(round % 5).append('\n');
+        }
+        assertTimeout(Duration.ofSeconds(10), () -> assertEquals(0, analyse(rows.toString())));
+    }
+
+    @Test
+    void onlyTheFirstProblemsOfATableArePrinted() throws IOException {
+        assertEquals(1, analyse("round,condition,value\n" + "1,a,x\n".repeat(60)));
+        assertTrue(err.toString().contains(":51:5: value"), err.toString());
+        assertFalse(err.toString().contains(":52:5: value"), err.toString());
+        assertTrue(err.toString().endsWith("values.csv: 10 more problems\n"), err.toString());
     }
 
     @Test
@@ -271,7 +343,10 @@ class AnalyseTest {
                     --fewest=1       | --fewest 1 and --most 10: fewest must be 2 or more
                     --most=2         | --fewest 3 and --most 2: fewest must be 2 or more
                     --meaningful=0%  | --meaningful is '0%', must be a percentage above 0
-                    --confidence=95  | --confidence is '95', must be above 0.5 and below 1
+                    --confidence=95  | --confidence is '95', must be from 0.80 to 0.999
+                    --confidence=60% | --confidence is '60%', must be from 0.80 to 0.999
+                    --most=51        | --fewest 3 and --most 51: fewest must be 2 or more
+                    --exponent=9     | --exponent is '9.0', must be from 0.5 to 5
                     --compare=odds   | --compare is 'odds', must be one of ratio, difference
                     --design=pairs   | --design is 'pairs', must be one of rounds, independent
                     --matters=no     | --matters is 'no', must be one of either, increase, decrease
