@@ -35,7 +35,7 @@ final class FitList {
                     sign(scene.signs(), at, now)
                             .plus(name.cut(width, scene.signs().cut()).padded(width, Tone.PLAIN))
                             .plus("  ")
-                            .plus(fit(value, at)));
+                            .plus(fit(value, step, at)));
         }
         Optional<Line> overall = overall(scene, step, value);
         List<Line> seen =
@@ -56,16 +56,28 @@ final class FitList {
 
     /** What an exercise gave, where it may be seen. */
     static Optional<Part> part(Scene scene, Step.Exercises step, int at) {
-        return part(step.fitFactor().flatMap(scene::open), at);
+        return part(step.fitFactor().flatMap(scene::open), step, at);
     }
 
-    private static Optional<Part> part(Optional<DonningValue> value, int at) {
+    /**
+     * Only exercises with a mask sample have a part: the others, a grimace say, must not shift the
+     * list.
+     */
+    private static Optional<Part> part(Optional<DonningValue> value, Step.Exercises step, int at) {
+        if (at < 0 || step.exercises().get(at).mask().isEmpty()) {
+            return Optional.empty();
+        }
+        int index =
+                (int)
+                        step.exercises().subList(0, at).stream()
+                                .filter(before -> before.mask().isPresent())
+                                .count();
         List<Part> parts = value.map(DonningValue::parts).orElse(List.of());
-        return at >= 0 && at < parts.size() ? Optional.of(parts.get(at)) : Optional.empty();
+        return index < parts.size() ? Optional.of(parts.get(index)) : Optional.empty();
     }
 
-    private static Line fit(Optional<DonningValue> value, int at) {
-        return part(value, at)
+    private static Line fit(Optional<DonningValue> value, Step.Exercises step, int at) {
+        return part(value, step, at)
                 .filter(part -> part.value().isPresent())
                 .map(FitList::fit)
                 .orElse(Line.BLANK);

@@ -100,9 +100,11 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     }
 
     private List<Key> retake() {
-        return view.state().retakeable().isPresent()
-                ? List.of(letters().key('r', "exercise again", Action.RETAKE))
-                : List.of();
+        return view.state()
+                .retakeable()
+                .map(place -> "exercise " + view.state().course().progress(place) + " again")
+                .map(words -> List.of(letters().key('r', words, Action.RETAKE)))
+                .orElse(List.of());
     }
 
     @Override

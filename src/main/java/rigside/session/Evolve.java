@@ -123,19 +123,21 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         return before.with(before.course().with(donnings)).with(before.doing().fresh());
     }
 
+    /**
+     * It is done again, even when the repeats had ended: they go on with it, or are ended once
+     * more.
+     */
     @Override
     public State donningStruck(Event.DonningStruck event) {
         int looks = before.captured().looks().size();
-        return before.with(
-                before.course()
-                        .with(
-                                Lists.changed(
-                                        before.course().donnings(),
-                                        donning ->
-                                                donning.number() == event.donning()
-                                                        && donning.outcome()
-                                                                == Donning.Outcome.COMPLETE,
-                                        donning -> donning.struck(event.reason(), looks))));
+        List<Donning> donnings =
+                Lists.changed(
+                        before.course().donnings(),
+                        donning ->
+                                donning.number() == event.donning()
+                                        && donning.outcome() == Donning.Outcome.COMPLETE,
+                        donning -> donning.struck(event.reason(), looks));
+        return before.with(before.course().with(donnings).at(Stage.DONNING));
     }
 
     @Override

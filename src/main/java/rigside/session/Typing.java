@@ -47,6 +47,8 @@ final class Typing {
         return slot.match(new OfSlot(state, stripped));
     }
 
+    private static final double MOST_DRIFT = 5;
+
     private record OfSlot(State state, String text) implements Slot.Cases<Meaning> {
         @Override
         public Meaning field(Slot.Field slot) {
@@ -62,16 +64,30 @@ final class Typing {
 
         @Override
         public Meaning ambient(Slot.Ambient slot) {
-            return quantity(text, exercises(slot).unit())
-                    .match(
-                            value ->
-                                    value.si() > 0
-                                            ? new Meaning.Taken(new Value.Measured(value))
-                                            : new Meaning.Refused(
-                                                    "an ambient concentration of '"
-                                                            + text
-                                                            + "' gives no fit factor; type a number above 0,"
-                                                            + " or leave it out with a reason"));
+            return quantity(text, exercises(slot).unit()).match(value -> ambient(slot, value));
+        }
+
+        /** Rooms drift, but not fivefold within a donning (common practice, no source). */
+        private Meaning ambient(Slot.Ambient slot, Quantity value) {
+            if (!(value.si() > 0)) {
+                return new Meaning.Refused(
+                        "an ambient concentration of '"
+                                + text
+                                + "' gives no fit factor; type a number above 0,"
+                                + " or leave it out with a reason");
+            }
+            Value measured = new Value.Measured(value);
+            return lastAmbient(slot.place())
+                    .filter(
+                            last ->
+                                    value.si() > last.si() * MOST_DRIFT
+                                            || value.si() * MOST_DRIFT < last.si())
+                    .<Meaning>map(
+                            last ->
+                                    new Meaning.Doubted(
+                                            measured,
+                                            value + " is far from the last ambient " + last))
+                    .orElseGet(() -> new Meaning.Taken(measured));
         }
 
         @Override

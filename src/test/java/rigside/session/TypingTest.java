@@ -111,6 +111,15 @@ class TypingTest {
         assertTrue(story.type("1e-300").refusal().contains("too large or too small"));
     }
 
+    @Test
+    void anAmbientFarFromTheLastIsDoubted() {
+        Story story = Story.atFirstDonning().purged().goOn().pass(20).type("4000").type("40");
+        story.goOn().pass(20).type("40").type("11");
+        assertEquals(
+                "11 /cm3 is far from the last ambient 4000 /cm3",
+                assertInstanceOf(Activity.Doubting.class, story.activity()).why());
+    }
+
     private static Slot slot(Story story) {
         return ((Activity.Filling) story.activity()).slot();
     }
