@@ -56,11 +56,20 @@ final class PlanAdvice {
                         + ": it lies on the edge, and no honest plan settles it often");
         all.add(
                 "whatever the truth, a wrong claim comes in at most about "
-                        + Figures.confidence(terms.setting().alpha() / 2)
+                        + Figures.confidence(wrong())
                         + " of such comparisons");
         trials().ifPresent(all::add);
         all.addAll(cautions());
         return all;
+    }
+
+    /** With a narrow band both edges can be claimed wrongly, half of alpha each. */
+    private double wrong() {
+        double alpha = terms.setting().alpha();
+        return switch (terms.setting().compared().matters()) {
+            case EITHER -> alpha;
+            case INCREASE, DECREASE -> alpha / 2;
+        };
     }
 
     private String length() {

@@ -106,6 +106,11 @@ record Wording(Setting setting, String condition, String reference) {
         return setting.scale().isRatio() ? both : withUnit(both);
     }
 
+    private String limit(double limit) {
+        String figure = Figures.three(limit);
+        return setting.scale().isRatio() ? figure : withUnit(figure);
+    }
+
     private String withUnit(String figures) {
         return (figures + " " + setting.measure().unit().symbol()).strip();
     }
@@ -116,8 +121,8 @@ record Wording(Setting setting, String condition, String reference) {
             case NO_MEANINGFUL_DIFFERENCE ->
                     switch (setting.compared().matters()) {
                         case EITHER -> ", wholly inside " + band("that would matter");
-                        case INCREASE -> ", wholly below " + band("that would matter");
-                        case DECREASE -> ", wholly above " + band("that would matter");
+                        case INCREASE -> ", all below " + limit(setting.band().high());
+                        case DECREASE -> ", all above " + limit(setting.band().low());
                     };
             case DIFFERENCE_SIZE_UNSETTLED ->
                     ", off "
@@ -144,7 +149,10 @@ record Wording(Setting setting, String condition, String reference) {
                 };
         return switch (verdict) {
             case MEANINGFUL_DIFFERENCE -> "a meaningful " + kind;
-            case NO_MEANINGFUL_DIFFERENCE -> "no meaningful " + kind;
+            case NO_MEANINGFUL_DIFFERENCE ->
+                    kind.equals("difference") || setting.compared().meaningful().contains(" to ")
+                            ? "no meaningful " + kind
+                            : "no " + kind + " as large as " + setting.compared().meaningful();
             case DIFFERENCE_SIZE_UNSETTLED ->
                     "there is a difference; whether it matters is not settled";
             case NOT_SETTLED, TOO_FEW_ROUNDS -> "not settled";

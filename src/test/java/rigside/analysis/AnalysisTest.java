@@ -353,6 +353,23 @@ class AnalysisTest {
     }
 
     @Test
+    void noChangeInTheOneDirectionThatMattersNamesItsLimit() {
+        String matters = "meaningful: 10 %\n    matters: ";
+        Bench fall = Bench.with(Map.of("meaningful: 10 %", matters + "decrease"));
+        Bench rise = Bench.with(Map.of("meaningful: 10 %", matters + "increase"));
+        double[] disc = {5.02, 4.99, 5.03, 5.0, 4.98};
+        for (int round = 1; round <= 5; round++) {
+            fall.round(round, 5, disc[round - 1]);
+            rise.round(round, 5, disc[round - 1]);
+        }
+        String sentence = fall.comparison("inhalation").sentence();
+        assertTrue(
+                sentence.endsWith(", all above 0.909): no decrease as large as 10 %."), sentence);
+        sentence = rise.comparison("inhalation").sentence();
+        assertTrue(sentence.endsWith(", all below 1.10): no increase as large as 10 %."), sentence);
+    }
+
+    @Test
     void moreInhalationsAreAdvisedAgainstWhenDonningsDiffer() {
         Bench bench = Bench.plain().round(1, 5, 5.5).round(2, 6, 5.9).round(3, 5.2, 6.2);
         assertTrue(

@@ -68,6 +68,18 @@ class PlanTableTest {
     }
 
     @Test
+    void aWrongClaimIsBoundedByAlphaOrInOneDirectionByHalfOfIt() {
+        String words = "whatever the truth, a wrong claim comes in at most about ";
+        for (Compared.Matters matters : Compared.Matters.values()) {
+            PlanTable table = PlanTable.of(terms(3, 5, 0.05, matters, Plan.Design.ROUNDS), 0.8, 1);
+            String most = matters == Compared.Matters.EITHER ? "5 %" : "2.5 %";
+            assertTrue(
+                    table.advice().contains(words + most + " of such comparisons"),
+                    table.advice().toString());
+        }
+    }
+
+    @Test
     void aPlanThatHardlyEverSettlesIsToldSo() {
         List<String> advice =
                 PlanTable.of(
