@@ -27,7 +27,7 @@ public record Meaningful(double low, double high) {
      * @return empty when the words do not fit the scale, or leave no band around no change
      */
     public static Optional<Meaningful> parse(String words, Measure.Compared.Scale scale) {
-        String text = words.strip();
+        String text = words.replaceAll("[\\u00A0\\u202F]", " ").strip();
         boolean ratio = Scale.of(scale).isRatio();
         Matcher range = RANGE.matcher(text);
         if (range.matches()) {

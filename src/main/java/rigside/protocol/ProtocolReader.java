@@ -68,25 +68,28 @@ public final class ProtocolReader {
                                 1,
                                 "write what the tester must know before the first donning",
                                 Entry::text);
+        Entry factList = fields.optional("facts");
         Value<List<Field>> facts =
-                fields.optional("facts")
-                        .list(
-                                1,
-                                "write at least one fact, or delete the line",
-                                item -> FieldReader.fact(item, known));
+                factList.list(
+                        1,
+                        "write at least one fact, or delete the line",
+                        item -> FieldReader.fact(item, known));
+        expectUnread(factList, factList.isGiven() || fields.isMisspelt("facts"), known.facts);
         Entry measureList = fields.required("measures");
         Value<List<Measure>> measures =
                 measureList.list(
                         1,
                         "write at least one measure, such as a timed-inhalation",
                         item -> MeasureReader.read(item, known));
+        expectUnread(measureList, true, known.measures);
+        Entry conditionList = fields.required("conditions");
         Value<List<Condition>> conditions =
-                fields.required("conditions")
-                        .list(
-                                2,
-                                "write two or more; the first is the reference the others are"
-                                        + " compared with",
-                                item -> ConditionReader.read(item, known));
+                conditionList.list(
+                        2,
+                        "write two or more; the first is the reference the others are"
+                                + " compared with",
+                        item -> ConditionReader.read(item, known));
+        expectUnread(conditionList, true, known.conditions);
         Value<PlanReader.Planned> plan = fields.required("plan").fields(PlanReader::read);
         Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
         Value<List<Step>> donning =
@@ -126,6 +129,13 @@ public final class ProtocolReader {
                             WholeRules.mostHoldsADonning(plan.get().most(), whole);
                         });
         return protocol;
+    }
+
+    /** Where a list that is meant cannot be read, what refers to its items may well be right. */
+    private static void expectUnread(Entry list, boolean isMeant, Ids ids) {
+        if (isMeant && !list.isList()) {
+            ids.expect();
+        }
     }
 
     private static Value<List<Step>> steps(Entry entry, StepReader.Part part, Known known) {

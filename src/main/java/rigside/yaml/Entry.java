@@ -34,15 +34,23 @@ public final class Entry {
         return new Entry(spot, new Tree.Broken(spot.line(), spot.column()), false);
     }
 
+    /** Whether a list was written here. */
+    public boolean isList() {
+        return tree instanceof Tree.Items;
+    }
+
     /** Whether anything was written here, right or wrong. */
     public boolean isGiven() {
         return given;
     }
 
-    /** A text of one line, at most {@value #LONGEST_LINE} characters. */
+    /**
+     * A text of one line, at most {@value #LONGEST_LINE} characters. Spaces that keep words on one
+     * line, as some keyboards put them before a unit, are spaces here.
+     */
     public Value<String> line() {
         return scalar("text")
-                .map(Tree.Scalar::text)
+                .map(scalar -> scalar.text().replaceAll("[\u00A0\u202F]", " "))
                 .then(text -> Texts.oneLine(Value.of(spot, text.strip())));
     }
 

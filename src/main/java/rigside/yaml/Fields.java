@@ -79,14 +79,23 @@ public final class Fields {
     public Entry deciding(String key, String example) {
         Entry entry = optional(key);
         if (!entry.isGiven()) {
-            Optional<Tree.Scalar> misspelt =
-                    mapping.entries().keySet().stream()
-                            .filter(given -> Words.nearest(given.text(), List.of(key)).isPresent())
-                            .findFirst();
-            misspelt.ifPresentOrElse(
-                    given -> noteStranger(given, List.of(key)), () -> noteMissing(key, example));
+            misspelt(key)
+                    .ifPresentOrElse(
+                            given -> noteStranger(given, List.of(key)),
+                            () -> noteMissing(key, example));
         }
         return entry;
+    }
+
+    /** Whether a key is not given, and one that is nearly it is. */
+    public boolean isMisspelt(String key) {
+        return !optional(key).isGiven() && misspelt(key).isPresent();
+    }
+
+    private Optional<Tree.Scalar> misspelt(String key) {
+        return mapping.entries().keySet().stream()
+                .filter(given -> Words.nearest(given.text(), List.of(key)).isPresent())
+                .findFirst();
     }
 
     /** The one key given of several that exclude each other; empty, and noted, otherwise. */

@@ -1,7 +1,6 @@
 package rigside.yaml;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,32 +32,34 @@ final class Parse {
     private final Problems problems;
     private final Parser events;
     private Event last;
+    private Optional<ScalarEvent> lastText = Optional.empty();
 
     private Parse(String text, Problems problems) {
         this.problems = problems;
         this.events = new ParserImpl(new StreamReader(text), new LoaderOptions());
-        this.last = events.getEvent();
     }
 
     /** The tree of the text's one document; empty when it cannot be read to its end. */
     static Optional<Tree> tree(String text, Problems problems) {
+        Parse parse = new Parse(text, problems);
         try {
-            return new Parse(text, problems).document();
+            return parse.document();
         } catch (TooDeep e) {
             return Optional.empty();
         } catch (RuntimeException e) {
             // The library reports syntax by several exceptions, a few of them not its own.
-            SyntaxWords.note(e, text, problems);
+            new SyntaxWords(text, parse.lastText).note(e, problems);
             return Optional.empty();
         }
     }
 
     private Optional<Tree> document() {
+        next();
         if (!(next() instanceof DocumentStartEvent)) {
             problems.note(1, 1, "the file is empty", "begin with the line 'format: 1'");
             return Optional.empty();
         }
-        Tree tree = node(next(), 0);
+        Tree tree = node(next(), 0, false);
         next();
         if (next() instanceof DocumentStartEvent) {
             note("a second document begins here", "keep one; delete this '---' line");
@@ -69,10 +70,14 @@ final class Parse {
 
     private Event next() {
         last = events.getEvent();
+        if (last instanceof ScalarEvent text) {
+            lastText = Optional.of(text);
+        }
         return last;
     }
 
-    private Tree node(Event event, int depth) {
+    /** {@code isItem}: whether it is one item of a list. */
+    private Tree node(Event event, int depth, boolean isItem) {
         int line = line(event);
         int column = column(event);
         if (depth > DEEPEST) {
@@ -93,7 +98,7 @@ final class Parse {
         } else if (event instanceof SequenceStartEvent) {
             tree = items(line, column, depth);
         } else {
-            tree = mapping(line, column, depth);
+            tree = mapping(line, column, depth, isItem);
         }
         return labelled ? new Tree.Broken(line, column) : tree;
     }
@@ -101,17 +106,21 @@ final class Parse {
     private Tree items(int line, int column, int depth) {
         List<Tree> items = new ArrayList<>();
         for (Event event = next(); !(event instanceof SequenceEndEvent); event = next()) {
-            items.add(node(event, depth + 1));
+            items.add(node(event, depth + 1, true));
         }
         return new Tree.Items(items, line, column);
     }
 
-    private Tree mapping(int line, int column, int depth) {
+    private Tree mapping(int line, int column, int depth, boolean isItem) {
         Map<Tree.Scalar, Tree> entries = new LinkedHashMap<>();
-        Map<String, Integer> lines = new HashMap<>();
+        Map<String, Integer> lines = new LinkedHashMap<>();
+        boolean dashIsMissing = false;
         for (Event event = next(); !(event instanceof MappingEndEvent); event = next()) {
-            Tree key = node(event, depth + 1);
-            Tree value = node(next(), depth + 1);
+            Tree key = node(event, depth + 1, false);
+            Tree value = node(next(), depth + 1, false);
+            if (dashIsMissing) {
+                continue;
+            }
             if (!(key instanceof Tree.Scalar word)) {
                 if (!(key instanceof Tree.Broken)) {
                     problems.note(
@@ -123,8 +132,20 @@ final class Parse {
                 continue;
             }
             Integer first = lines.putIfAbsent(word.text(), word.line());
+            // An item that begins anew has lost its dash: what follows belongs to the next one.
+            dashIsMissing =
+                    isItem && first != null && word.text().equals(lines.keySet().iterator().next());
             if (first == null) {
                 entries.put(word, value);
+            } else if (dashIsMissing) {
+                problems.note(
+                        word.line(),
+                        word.column(),
+                        "the item that began on line "
+                                + first
+                                + " begins again with "
+                                + Words.quoted(word.text()),
+                        "write '- ' before it to begin a new item, or delete it");
             } else {
                 problems.note(
                         word.line(),

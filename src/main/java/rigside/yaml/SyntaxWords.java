@@ -2,8 +2,12 @@ package rigside.yaml;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.events.ScalarEvent;
 
 /** The YAML library's complaints in plain words, placed inside the file. */
 final class SyntaxWords {
@@ -89,9 +93,114 @@ final class SyntaxWords {
                     "look for a missing quote, colon or bracket, or a wrong indentation, here or"
                             + " in the line above");
 
-    private SyntaxWords() {}
+    /** A line that is a key and its value without the colon between them. */
+    private static final Pattern WITHOUT_COLON = Pattern.compile("( *)([a-z][a-z0-9-]*) +([^:]+)");
 
-    static void note(RuntimeException fault, String text, Problems problems) {
+    /** A line that begins an item with a word and no key. */
+    private static final Pattern WITHOUT_KEY = Pattern.compile("( *- +)([a-z][a-z0-9-]*)");
+
+    private final String[] lines;
+    private final Optional<ScalarEvent> before;
+
+    /**
+     * @param before the last text that was read
+     */
+    SyntaxWords(String text, Optional<ScalarEvent> before) {
+        this.lines = text.split("\r\n|\r|\n", -1);
+        this.before = before;
+    }
+
+    /** Notes the one complaint where the mistake most likely is. */
+    void note(RuntimeException fault, Problems problems) {
+        Optional<Mark> mark =
+                fault instanceof MarkedYAMLException marked
+                        ? Optional.ofNullable(marked.getProblemMark())
+                        : Optional.empty();
+        boolean told =
+                mark.isPresent()
+                        && (endedQuote(mark.get().getLine(), problems)
+                                || (isMisplacedKey(fault)
+                                        && lineBefore(mark.get().getLine(), problems)));
+        if (!told) {
+            saying(fault, problems);
+        }
+    }
+
+    /** Whether a key stands where none can, which a word before it without its colon does too. */
+    private static boolean isMisplacedKey(RuntimeException fault) {
+        String told = String.valueOf(fault.getMessage());
+        return told.contains("mapping values are not allowed")
+                || told.contains("expected <block end>");
+    }
+
+    /** A text in quotes that ended on this line, so that what follows it makes no sense. */
+    private boolean endedQuote(int line, Problems problems) {
+        Optional<ScalarEvent> ended =
+                before.filter(text -> isQuoted(text) && text.getEndMark().getLine() == line);
+        ended.ifPresent(
+                text -> {
+                    boolean several = text.getStartMark().getLine() < line;
+                    note(
+                            text.getStartMark().getLine(),
+                            text.getStartMark().getColumn(),
+                            several
+                                    ? "a quote is opened here and closed only on line " + (line + 1)
+                                    : "the text in quotes that begins here ends within the line",
+                            several
+                                    ? "close it where its text ends"
+                                    : "put a text that holds an apostrophe in double quotes",
+                            problems);
+                });
+        return ended.isPresent();
+    }
+
+    private static boolean isQuoted(ScalarEvent text) {
+        return text.getScalarStyle() == DumperOptions.ScalarStyle.SINGLE_QUOTED
+                || text.getScalarStyle() == DumperOptions.ScalarStyle.DOUBLE_QUOTED;
+    }
+
+    /** The line of words before this one, when it lacks its colon or its key. */
+    private boolean lineBefore(int line, Problems problems) {
+        int row = line - 1;
+        while (row >= 0 && words(row).isBlank()) {
+            row--;
+        }
+        if (row < 0 || line >= lines.length) {
+            return false;
+        }
+        Matcher key = WITHOUT_KEY.matcher(words(row));
+        Matcher colon = WITHOUT_COLON.matcher(words(row));
+        if (key.matches() && key.end(1) == indent(line)) {
+            note(
+                    row,
+                    key.end(1),
+                    "this item begins with the word " + Words.quoted(key.group(2)) + " and no key",
+                    "write its key before it, as in '- step: trials'",
+                    problems);
+            return true;
+        }
+        if (colon.matches() && colon.end(1) == indent(line)) {
+            note(
+                    row,
+                    colon.end(1),
+                    "the key " + Words.quoted(colon.group(2)) + " has no colon",
+                    "write '" + colon.group(2) + ": ' and then its value",
+                    problems);
+            return true;
+        }
+        return false;
+    }
+
+    /** A line without its comment and the spaces at its end. */
+    private String words(int row) {
+        return lines[row].replaceFirst("(^| )#.*", "").stripTrailing();
+    }
+
+    private int indent(int row) {
+        return lines[row].length() - lines[row].stripLeading().length();
+    }
+
+    private void saying(RuntimeException fault, Problems problems) {
         String told = String.valueOf(fault.getMessage());
         Saying saying =
                 SAYINGS.stream()
@@ -106,16 +215,15 @@ final class SyntaxWords {
         note(
                 mark.map(Mark::getLine).orElse(0),
                 mark.map(Mark::getColumn).orElse(0),
-                text,
-                saying,
+                saying.what(),
+                saying.help(),
                 problems);
     }
 
     /** The library's marks may lie a step behind the end of a text; the problem never does. */
-    private static void note(int line, int column, String text, Saying saying, Problems problems) {
-        String[] lines = text.split("\r\n|\r|\n", -1);
+    private void note(int line, int column, String what, String help, Problems problems) {
         int row = Math.min(line, lines.length - 1);
         int width = lines[row].codePointCount(0, lines[row].length());
-        problems.note(row + 1, Math.min(column, width) + 1, saying.what(), saying.help());
+        problems.note(row + 1, Math.min(column, width) + 1, what, help);
     }
 }

@@ -61,7 +61,10 @@ record Mistake(String name, String replaced, String by, String at, String what, 
     }
 
     private static String unescaped(String text) {
-        return text.replace("\\u001b", "\u001b").replace("\\u202e", "\u202e").translateEscapes();
+        return text.replace("\\u001b", "\u001b")
+                .replace("\\u00a0", "\u00a0")
+                .replace("\\u202e", "\u202e")
+                .translateEscapes();
     }
 
     @Override
