@@ -38,8 +38,7 @@ record Advice(Wording wording, int n) {
         String first =
                 verdict == Verdict.TOO_FEW_ROUNDS
                         ? "Too early to say, the first look comes after "
-                                + wording.moreUnits(
-                                        Math.max(1, wording.setting().plan().fewest() - n))
+                                + wording.more(Math.max(1, wording.setting().plan().fewest() - n))
                         : "Not settled yet";
         return first + (forecast.settlesWithinPlan().isPresent() ? hope(forecast) : ".");
     }
@@ -55,25 +54,29 @@ record Advice(Wording wording, int n) {
                     + needed(forecast);
         }
         int median = forecast.median().getAsInt();
+        String verb = wording.steps(median) == 1 ? " is" : " are";
         String more =
                 median == 1 && wording.setting().isPaired()
-                        ? "another round (one donning of each) is"
-                        : "about " + wording.moreUnits(median) + range(forecast) + " are";
+                        ? "another round (one donning of each)"
+                        : "about " + wording.more(median) + range(forecast);
         return ": "
                 + more
+                + verb
                 + " likely to settle it ("
                 + Figures.percent(chance)
                 + " within the plan).";
     }
 
-    private static String range(Forecast forecast) {
-        if (forecast.low().isEmpty() || forecast.low().equals(forecast.high())) {
+    private String range(Forecast forecast) {
+        if (forecast.low().isEmpty()) {
             return "";
         }
-        String low = " (" + forecast.low().getAsInt();
-        return forecast.high().isPresent()
-                ? low + " to " + forecast.high().getAsInt() + ")"
-                : low + " or more)";
+        int low = wording.steps(forecast.low().getAsInt());
+        if (forecast.high().isEmpty()) {
+            return " (" + low + " or more)";
+        }
+        int high = wording.steps(forecast.high().getAsInt());
+        return low == high ? "" : " (" + low + " to " + high + ")";
     }
 
     private String needed(Forecast forecast) {

@@ -66,13 +66,23 @@ record Wording(Setting setting, String condition, String reference) {
         return n + " " + unit(n);
     }
 
-    /** "1 more round", "3 more rounds". */
-    String moreUnits(int n) {
-        return n + " more " + unit(n);
+    /** "1 more round", "3 more rounds"; donnings where each brings several values. */
+    String more(int n) {
+        int steps = steps(n);
+        return steps
+                + " more "
+                + (setting.isByTrial()
+                        ? (steps == 1 ? "donning" : "donnings") + " of each condition"
+                        : unit(steps));
+    }
+
+    /** What the tester has to do for so many values: rounds, values, or whole donnings. */
+    int steps(int n) {
+        return setting.isByTrial() ? -Math.floorDiv(-n, setting.perRound()) : n;
     }
 
     private String unit(int n) {
-        String one = setting.isPaired() ? "round" : "value";
+        String one = setting.isPaired() ? "round" : "value per condition";
         String more = setting.isPaired() ? "rounds" : "values per condition";
         return n == 1 ? one : more;
     }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -59,11 +60,16 @@ public final class Analyse implements Callable<Integer> {
                     spec.commandLine(),
                     "name either the folder of a session, or a table with --values");
         }
+        if (session != null && session.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    session + " is a table, not a session: read it with --values " + session);
+        }
         return table == null ? session() : table(table.terms(spec.commandLine()));
     }
 
     private int session() {
-        Reading reading = JournalReader.read(session);
+        Reading reading = JournalReader.readAsGiven(session);
         reading.torn().ifPresent(torn -> err().println(torn));
         reading.damage().forEach(damage -> err().println(damage));
         if (reading.state().opening().isPresent()) {

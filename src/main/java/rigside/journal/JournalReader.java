@@ -45,9 +45,9 @@ public final class JournalReader {
     /** How far the journal counts: up to the last line that was not waiting for another one. */
     private record Kept(int events, int bytes, State state) {}
 
-    private JournalReader(Path file) {
+    private JournalReader(Path file, String name) {
         this.file = file;
-        this.name = nameOf(file);
+        this.name = name;
     }
 
     /**
@@ -56,18 +56,31 @@ public final class JournalReader {
      * @param place a session's folder, or a journal's file
      */
     public static Reading read(Path place) {
-        Path file = Files.isDirectory(place) ? place.resolve(FILE) : place;
-        JournalReader reader = new JournalReader(file);
+        Path file = fileOf(place);
+        return new JournalReader(file, nameOf(file)).read();
+    }
+
+    /** The same, with the place as it was given in what is said about it. */
+    public static Reading readAsGiven(Path place) {
+        Path file = fileOf(place);
+        return new JournalReader(file, file.toString()).read();
+    }
+
+    private static Path fileOf(Path place) {
+        return Files.isDirectory(place) ? place.resolve(FILE) : place;
+    }
+
+    private Reading read() {
         if (!Files.isRegularFile(file)) {
-            return reader.unread("there is no such file");
+            return unread("there is no such file");
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LONGEST_FILE + 1);
             return bytes.length > LONGEST_FILE
-                    ? reader.unread("far too long for a journal")
-                    : reader.lines(bytes);
+                    ? unread("far too long for a journal")
+                    : lines(bytes);
         } catch (IOException cannotBeRead) {
-            return reader.unread("cannot be read: " + Trouble.words(cannotBeRead));
+            return unread("cannot be read: " + Trouble.words(cannotBeRead));
         }
     }
 

@@ -373,7 +373,18 @@ class AnalyseTest {
     @Test
     void aSessionThatIsNotThereIsTold() {
         assertEquals(1, run(folder.resolve("none").toString()));
-        assertTrue(err.toString().contains("there is no such file"), err.toString());
+        assertEquals(
+                folder.resolve("none") + ": there is no such file\n",
+                err.toString(),
+                "named as it was given");
+    }
+
+    @Test
+    void aTableGivenAsASessionIsWrongUsage() {
+        assertEquals(2, run("w.csv"));
+        assertTrue(
+                err.toString().startsWith("w.csv is a table, not a session: read it with --values"),
+                err.toString());
     }
 
     /** Two rounds of the small comparison, the second donning of round 3 not begun. */

@@ -1,0 +1,57 @@
+package rigside.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rigside.decide.Forecast;
+import rigside.decide.Verdict;
+import rigside.protocol.Protocol;
+
+class AdviceTest {
+    private static final Map<String, String> PLANS =
+            Map.of(
+                    "rounds",
+                    "fewest: 3\n  most: 10",
+                    "donnings",
+                    "fewest: 3\n  most: 10\n  design: independent",
+                    "trials",
+                    "fewest: 3\n  most: 10\n  design: independent\n  replicates: trials");
+
+    /** A donning has two trials. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    rounds   | 1 | 1 | another round (one donning of each) is
+                    rounds   | 2 | 4 | about 2 more rounds (1 to 4) are
+                    donnings | 1 | 1 | about 1 more value per condition is
+                    donnings | 3 | 5 | about 3 more values per condition (1 to 5) are
+                    trials   | 2 | 2 | about 1 more donning of each condition is
+                    trials   | 3 | 5 | about 2 more donnings of each condition (1 to 3) are
+                    """)
+    void furtherRepeatsAreCountedAsTheyAreMade(String plan, int median, int high, String more) {
+        Protocol protocol =
+                Bench.with(Map.of("fewest: 3\n  most: 10", PLANS.get(plan))).state().protocol();
+        Setting setting = Sharing.setting(protocol, protocol.measure("inhalation").orElseThrow());
+        Forecast forecast =
+                new Forecast(
+                        OptionalDouble.of(0.83),
+                        OptionalInt.of(median),
+                        OptionalInt.of(1),
+                        OptionalInt.of(high),
+                        0.5,
+                        0.3,
+                        Optional.of(Verdict.MEANINGFUL_DIFFERENCE),
+                        OptionalInt.empty());
+        assertEquals(
+                "Not settled yet: " + more + " likely to settle it (83 % within the plan).",
+                new Advice(new Wording(setting, "disc", "bare"), 4)
+                        .next(Verdict.NOT_SETTLED, false, false, false, forecast));
+    }
+}
