@@ -70,6 +70,9 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
     /** The values of two conditions by round. */
     private record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> other) {
 
+        /** So many rounds are told by number. */
+        private static final int NAMED = 10;
+
         Comparison comparison(Wording wording) {
             Setting setting = wording.setting();
             Rows rows = rows(setting);
@@ -115,6 +118,16 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
                     .toList();
         }
 
+        /** The first rounds by number, the others by count. */
+        private static String named(List<Integer> rounds) {
+            int more = rounds.size() - NAMED;
+            List<Object> first = new ArrayList<>(more > 1 ? rounds.subList(0, NAMED) : rounds);
+            if (more > 1) {
+                first.add(more + " more");
+            }
+            return Figures.list(first);
+        }
+
         private List<String> remarks(Wording wording, Rows rows) {
             List<String> remarks = new ArrayList<>();
             Setting setting = wording.setting();
@@ -125,7 +138,7 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
                 remarks.add(
                         "Left out, since one of the two has no value there: "
                                 + (lacking.size() == 1 ? "round " : "rounds ")
-                                + Figures.list(List.copyOf(lacking))
+                                + named(List.copyOf(lacking))
                                 + ".");
             }
             if (rows.reference().size() != rows.other().size()) {

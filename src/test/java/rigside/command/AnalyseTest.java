@@ -272,6 +272,18 @@ class AnalyseTest {
     }
 
     @Test
+    void manyRoundsLeftOutAreCounted() throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n20,plain,10\n20,disc,12\n");
+        for (int round = 1; round < 20; round++) {
+            rows.append(round).append(",plain,10\n");
+        }
+        assertEquals(0, analyse(rows.toString()));
+        assertTrue(
+                out.toString().contains("rounds 1, 2, 3, 4, 5, 6, 7, 8, 9, 10 and 9 more."),
+                out.toString());
+    }
+
+    @Test
     void onlyTheFirstProblemsOfATableArePrinted() throws IOException {
         assertEquals(1, analyse("round,condition,value\n" + "1,a,x\n".repeat(60)));
         assertTrue(err.toString().contains(":51:5: value"), err.toString());
