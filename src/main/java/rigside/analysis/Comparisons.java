@@ -60,7 +60,8 @@ final class Comparisons {
     private Judged judged(Gathered gathered, Condition condition) {
         Course course = setting.course(gathered.stated());
         Conclusion halved = setting.course(gathered.halved()).conclusion();
-        boolean boundedAgrees = halved.equals(course.conclusion());
+        boolean boundedAgrees =
+                halved.equals(course.conclusion()) && !isUnresolvedOnBothSides(condition);
         Optional<Comparison.Settled> recorded = recorded(condition);
         boolean struckAgrees =
                 alternatives.stream()
@@ -80,6 +81,23 @@ final class Comparisons {
                 usedUp,
                 boundedAgrees,
                 !struckAgrees);
+    }
+
+    /**
+     * Taken at half on both sides, "at least" against "at least" keeps its ratio: their agreement
+     * says nothing.
+     */
+    private boolean isUnresolvedOnBothSides(Condition condition) {
+        return isUnresolved(condition.id()) && isUnresolved(state.protocol().reference().id());
+    }
+
+    private boolean isUnresolved(String condition) {
+        return Values.of(Evidence.of(state), setting.measure()).stream()
+                .anyMatch(
+                        value ->
+                                value.counts()
+                                        && value.unresolved()
+                                        && value.condition().equals(condition));
     }
 
     private static Verdict verdict(

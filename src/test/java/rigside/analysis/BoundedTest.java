@@ -45,6 +45,23 @@ class BoundedTest {
     }
 
     @Test
+    void atLeastAgainstAtLeastSettlesNothing() {
+        Bench bench = Bench.plain();
+        for (int round = 1; round <= 4; round++) {
+            double ambient = 4000 + 13 * round;
+            bench.start(round, "bare").sampled(ambient, 1, 1).trials(5, 5).effort(300).complete();
+            bench.start(round, "disc")
+                    .sampled(ambient + 31, 1, 1)
+                    .trials(5, 5)
+                    .effort(300)
+                    .complete();
+        }
+        Comparison comparison = bench.comparison("fit");
+        assertFalse(comparison.boundedAgrees());
+        assertEquals(Verdict.NOT_SETTLED, comparison.verdict());
+    }
+
+    @Test
     void whereTheReadingsDisagreeNothingIsSettled() {
         // Fit factors near 950 against at least 2000: meaningful at a factor of 2 only when what is
         // bounded is taken as better than stated.
