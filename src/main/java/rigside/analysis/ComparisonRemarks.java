@@ -20,7 +20,15 @@ record ComparisonRemarks(
                             + " struck out after a look, the verdict differs.");
         }
         if (!judged.boundedAgrees()) {
-            remarks.add("Not settled: it depends on " + bounded() + "the verdict differs.");
+            boolean same =
+                    setting.course(gathered.halved())
+                            .conclusion()
+                            .equals(judged.course().conclusion());
+            remarks.add(
+                    same
+                            ? "Not settled: in both conditions some fit factors are only known as"
+                                    + " \"at least\", so their ratio is open."
+                            : "Not settled: it depends on " + bounded() + "the verdict differs.");
         } else if (!gathered.stated().equals(gathered.halved())) {
             remarks.add("It rests on " + bounded() + "the verdict is the same.");
         }

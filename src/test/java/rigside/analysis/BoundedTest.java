@@ -59,6 +59,7 @@ class BoundedTest {
         Comparison comparison = bench.comparison("fit");
         assertFalse(comparison.boundedAgrees());
         assertEquals(Verdict.NOT_SETTLED, comparison.verdict());
+        assertTrue(Bench.says(comparison.remarks(), "so their ratio is open"));
     }
 
     @Test
