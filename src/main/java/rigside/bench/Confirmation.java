@@ -2,22 +2,36 @@ package rigside.bench;
 
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Step;
+import rigside.screen.SlotWords;
 import rigside.session.Event;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.State;
 
-/** What is confirmed to the tester; no value, since values may be concealed. */
-final class Confirmation {
-    private Confirmation() {}
+/**
+ * What is confirmed to the tester. Only values that the tester typed are said: others may be
+ * concealed.
+ *
+ * @param state where the session stands after the events
+ * @param checked whether a check that was not so led to them
+ */
+record Confirmation(State state, boolean checked) {
 
     /** The words for the last event that needs any. */
-    static Optional<String> of(List<Event> events) {
+    static Optional<String> of(State state, List<Event> events) {
+        Confirmation confirmation =
+                new Confirmation(
+                        state, events.stream().anyMatch(Event.ItemFailed.class::isInstance));
         return events.stream()
-                .flatMap(event -> words(event).stream())
+                .flatMap(event -> confirmation.words(event).stream())
                 .reduce((earlier, later) -> later);
     }
 
-    private static Optional<String> words(Event event) {
+    private Optional<String> words(Event event) {
         if (event instanceof Event.EntryCaptured captured) {
-            return Optional.of("entry " + captured.entry() + " is captured");
+            return Optional.of(captured(captured));
         }
         if (event instanceof Event.EntryVoided voided) {
             return Optional.of("entry " + voided.entry() + " is struck out: " + voided.reason());
@@ -28,13 +42,46 @@ final class Confirmation {
         }
         if (event instanceof Event.DonningAbandoned abandoned) {
             return Optional.of(
-                    "donning " + abandoned.donning() + " is abandoned and will be done again");
+                    "donning "
+                            + abandoned.donning()
+                            + (checked
+                                    ? " is abandoned; take the mask off"
+                                    : " is abandoned and will be done again"));
+        }
+        if (event instanceof Event.ItemFailed failed) {
+            return again(failed);
         }
         if (event instanceof Event.SlotLeftOut left) {
-            return Optional.of("no entry there: " + left.reason());
+            return Optional.of("left out: " + left.reason());
         }
         return event instanceof Event.NoteWritten
                 ? Optional.of("the note is written")
                 : Optional.empty();
+    }
+
+    private String captured(Event.EntryCaptured event) {
+        boolean typed = event.source() == Source.TYPED && !(event.slot() instanceof Slot.Trial);
+        if (!typed) {
+            return "entry " + event.entry() + " is captured";
+        }
+        String value = event.value().toString();
+        return "entry "
+                + event.entry()
+                + ": "
+                + SlotWords.within(state, event.slot())
+                + (value.isEmpty() ? " left empty" : " " + value)
+                + ", captured";
+    }
+
+    /** A list that has to be gone through again; what stops the session says so itself. */
+    private Optional<String> again(Event.ItemFailed event) {
+        Step.Checklist step = (Step.Checklist) Procedure.step(state, event.place());
+        Step.Checklist.Item item = step.items().get(event.item());
+        return item.ifNot() == Step.Checklist.IfNot.STOP
+                ? Optional.empty()
+                : Optional.of(
+                        "'"
+                                + item.text()
+                                + "' is not so: put it right, then all of this list again");
     }
 }

@@ -75,6 +75,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case NO -> no();
                 case STOP -> saying(ui.dropped().at(Page.STEP), new Input.HaltPressed());
                 case UNDO -> saying(ui, new Input.UndoAsked());
+                case CLEAR -> only(ui.typing(""));
                 case NOTE -> only(ui.asking(Prompt.NOTE, 0));
                 case LEAVE_OUT -> only(ui.asking(Prompt.LEAVE_OUT_REASON, 0));
                 case RETAKE -> only(ui.asking(Prompt.RETAKE_REASON, 0));
@@ -87,6 +88,10 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case HELP_PAGE -> only(ui.at(Page.HELP));
                 case UP -> only(ui.selecting(Math.max(0, ui.selected() - 1)));
                 case DOWN -> only(ui.selecting(ui.selected() + 1));
+                case PAGE_UP -> only(ui.selecting(Math.max(0, ui.selected() - view.seen().page())));
+                case PAGE_DOWN -> only(ui.selecting(pageDown()));
+                case FIRST -> only(ui.selecting(0));
+                case LAST -> only(ui.selecting(view.seen().limit()));
                 case VOID -> strike();
                 case LEAVE -> new Reaction(ui.dropped(), Optional.empty(), true);
             };
@@ -103,6 +108,10 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
             return ends
                     ? only(ui.asking(Prompt.CHECK_FAILED, 0))
                     : saying(ui, new Input.Answered(false));
+        }
+
+        private int pageDown() {
+            return Math.min(view.seen().limit(), ui.selected() + view.seen().page());
         }
 
         /** Enter finishes a line where one is typed. */

@@ -99,7 +99,8 @@ final class Sitting {
 
     private View view(long nanos) {
         long now = Math.max(latest, time.of(nanos));
-        return ui.view(runner.state(), runner.shown(), now, settings.style());
+        View view = ui.view(runner.state(), runner.shown(), now, settings.style());
+        return view.with(SessionScreen.seen(view, console.size()));
     }
 
     private void draw() {
@@ -116,7 +117,7 @@ final class Sitting {
         }
         warned = false;
         reaction.input().ifPresent(input -> tell(input, at(pressed.nanos())));
-        int limit = SessionScreen.limit(view(pressed.nanos()), console.size());
+        int limit = view(pressed.nanos()).seen().limit();
         ui = ui.selecting(Math.min(ui.selected(), limit));
         return false;
     }
@@ -141,7 +142,9 @@ final class Sitting {
     private void tell(Input input, long at) {
         Result result = runner.accept(input, at);
         if (result instanceof Result.Done done) {
-            ui = (ui.page() == View.Page.UNKEPT ? ui.at(View.Page.STEP) : ui).taken(done.events());
+            ui =
+                    (ui.page() == View.Page.UNKEPT ? ui.at(View.Page.STEP) : ui)
+                            .taken(runner.state(), done.events());
             ring(done.cues());
         } else {
             complain(result);
@@ -152,7 +155,7 @@ final class Sitting {
     private boolean tick() {
         Result result = runner.tick(at(System.nanoTime()));
         if (result instanceof Result.Done done) {
-            ui = ui.noticed(done.events());
+            ui = ui.noticed(runner.state(), done.events());
             ring(done.cues());
             return !done.events().isEmpty();
         }

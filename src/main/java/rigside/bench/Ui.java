@@ -64,18 +64,22 @@ record Ui(
         return new Ui(page, selected, prompt, target, typed, Optional.empty());
     }
 
-    /** After the tester's own input led to events. */
-    Ui taken(List<Event> events) {
+    /**
+     * After the tester's own input led to events.
+     *
+     * @param state where the session stands now
+     */
+    Ui taken(State state, List<Event> events) {
         Ui next = dropped();
         Ui seen = page == Page.STEP && !events.isEmpty() ? next.selecting(0) : next;
-        return Confirmation.of(events).map(seen::saying).orElse(seen);
+        return Confirmation.of(state, events).map(seen::saying).orElse(seen);
     }
 
     /** After time led to events: a prompt that is being answered stays. */
-    Ui noticed(List<Event> events) {
+    Ui noticed(State state, List<Event> events) {
         if (events.isEmpty()) {
             return this;
         }
-        return prompt.isPresent() ? this : taken(events);
+        return prompt.isPresent() ? this : taken(state, events);
     }
 }

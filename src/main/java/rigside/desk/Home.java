@@ -16,6 +16,7 @@ import rigside.screen.HomeAction;
 import rigside.screen.HomeKeys;
 import rigside.screen.HomeScreen;
 import rigside.screen.HomeView;
+import rigside.screen.View;
 
 /** The home screen, and back to it after each session. */
 public final class Home {
@@ -80,14 +81,18 @@ public final class Home {
         HomeView view = desk.view(settings.style());
         Optional<HomeAction> action = HomeKeys.action(view, key);
         desk = desk.silent();
-        action.ifPresent(known -> act(known, HomeScreen.limit(view, console.size())));
+        action.ifPresent(known -> act(known, HomeScreen.seen(view, console.size())));
         return action.equals(Optional.of(HomeAction.LEAVE));
     }
 
-    private void act(HomeAction action, int limit) {
+    private void act(HomeAction action, View.Seen seen) {
         switch (action) {
-            case UP -> desk = desk.moved(-1, limit);
-            case DOWN -> desk = desk.moved(1, limit);
+            case UP -> desk = desk.moved(-1, seen.limit());
+            case DOWN -> desk = desk.moved(1, seen.limit());
+            case PAGE_UP -> desk = desk.moved(-seen.page(), seen.limit());
+            case PAGE_DOWN -> desk = desk.moved(seen.page(), seen.limit());
+            case FIRST -> desk = desk.moved(-seen.limit(), seen.limit());
+            case LAST -> desk = desk.moved(seen.limit(), seen.limit());
             case OTHER_LIST -> desk = desk.inOtherList();
             case START -> desk.protocol().ifPresent(this::start);
             case RESUME -> desk.session().ifPresent(this::resume);

@@ -9,6 +9,7 @@ import rigside.journal.Damage;
 import rigside.journal.JournalReader;
 import rigside.journal.Reading;
 import rigside.screen.HomeView.Review;
+import rigside.session.Event;
 import rigside.session.State;
 
 /** A session read through, with what is still concealed left out. */
@@ -27,6 +28,7 @@ final class Reviews {
         }
         Shown shown = Shown.of(state, Analysis.of(state));
         lines.addAll(new ReviewLines(state, shown, reading.events()).all());
-        return new Review(state.protocol().title(), lines);
+        Event.SessionOpened opened = state.opening().get().event();
+        return new Review(state.protocol().title(), lines, opened.simulated(), opened.speed());
     }
 }

@@ -9,6 +9,8 @@ public enum Action {
     /** Stop at once; everything stands still. */
     STOP,
     UNDO,
+    /** Away with what is typed. */
+    CLEAR,
     NOTE,
     LEAVE_OUT,
     /** The exercise done last, again. */
@@ -24,6 +26,12 @@ public enum Action {
     HELP_PAGE,
     UP,
     DOWN,
+    PAGE_UP,
+    PAGE_DOWN,
+    /** To the first line. */
+    FIRST,
+    /** To the last line. */
+    LAST,
     /** Void the selected entry, or strike out the selected donning. */
     VOID,
     /** Leave the program; the session can be resumed. */

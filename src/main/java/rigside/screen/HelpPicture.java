@@ -31,6 +31,7 @@ final class HelpPicture {
                         "Esc|stop at once, everything stands still; works in every step",
                         "y  n|answer yes or no",
                         "u|undo the last entry of this donning; it is kept as struck out",
+                        "Ctrl-U|clear what is typed; with nothing typed it is undo",
                         "l|leave out what is asked, with a reason",
                         "a|abandon the donning, with a reason: the mask came off or moved",
                         "o|write a note",

@@ -4,6 +4,12 @@ package rigside.screen;
 public enum HomeAction {
     UP,
     DOWN,
+    PAGE_UP,
+    PAGE_DOWN,
+    /** To the first line. */
+    FIRST,
+    /** To the last line. */
+    LAST,
     /** From the protocols to the sessions and back. */
     OTHER_LIST,
     /** Start a session by the selected protocol. */

@@ -10,6 +10,9 @@ import java.util.Optional;
 public final class HomeKeys {
     private HomeKeys() {}
 
+    /** As many lines are gone through one by one. */
+    private static final int FEW = 12;
+
     private static final Stroke ENTER = Stroke.of(KeyType.Enter);
 
     /**
@@ -57,8 +60,9 @@ public final class HomeKeys {
                                         : key("see the problems", HomeAction.PROBLEMS, ENTER))
                 .ifPresent(keys::add);
         view.session().ifPresent(session -> keys.addAll(ofSession(session)));
-        if (view.protocols().size() + view.sessions().size() > 1) {
-            keys.addAll(scroll("choose"));
+        int lines = view.protocols().size() + view.sessions().size();
+        if (lines > 1) {
+            keys.addAll(lines > FEW ? pages("choose") : scroll("choose"));
         }
         if (!view.protocols().isEmpty() && !view.sessions().isEmpty()) {
             String other = view.session().isPresent() ? "to the protocols" : "to the sessions";
@@ -88,7 +92,7 @@ public final class HomeKeys {
     private static List<HomeKey> reading(Stroke led) {
         List<HomeKey> keys = new ArrayList<>();
         keys.add(key("back", HomeAction.HOME, ENTER, Stroke.of(KeyType.Escape), led));
-        keys.addAll(scroll("scroll"));
+        keys.addAll(pages("scroll"));
         keys.add(leave());
         return List.copyOf(keys);
     }
@@ -97,6 +101,16 @@ public final class HomeKeys {
         return List.of(
                 key("", HomeAction.UP, Stroke.of(KeyType.ArrowUp)),
                 key(help, HomeAction.DOWN, Stroke.of(KeyType.ArrowDown)));
+    }
+
+    private static List<HomeKey> pages(String help) {
+        return List.of(
+                key("", HomeAction.UP, Stroke.of(KeyType.ArrowUp)),
+                key("", HomeAction.DOWN, Stroke.of(KeyType.ArrowDown)),
+                key("", HomeAction.PAGE_UP, Stroke.of(KeyType.PageUp)),
+                key("", HomeAction.PAGE_DOWN, Stroke.of(KeyType.PageDown)),
+                key("", HomeAction.FIRST, Stroke.of(KeyType.Home)),
+                key(help, HomeAction.LAST, Stroke.of(KeyType.End)));
     }
 
     private static HomeKey leave() {

@@ -12,7 +12,7 @@ record HomePicture(HomeView view, int columns, int rows) {
 
     static Picture of(HomeView view, TerminalSize size) {
         return TooSmall.is(size)
-                ? new Picture(TooSmall.lines(size), 0)
+                ? new Picture(TooSmall.lines(size), TooSmall.SEEN)
                 : new HomePicture(view, size.getColumns(), size.getRows()).picture();
     }
 
@@ -36,8 +36,8 @@ record HomePicture(HomeView view, int columns, int rows) {
                                 signs().cut())
                         : narrow(lists, room);
         Picture picture = Picture.fixed(rows, top(), body, bottom(), signs());
-        return new Picture(
-                picture.lines(), Math.max(0, view.protocols().size() + view.sessions().size() - 1));
+        int last = Math.max(0, view.protocols().size() + view.sessions().size() - 1);
+        return new Picture(picture.lines(), new View.Seen(last, room, view.selected() >= last));
     }
 
     /** The details below the lists, in at least a third of the room. */
@@ -83,7 +83,12 @@ record HomePicture(HomeView view, int columns, int rows) {
     }
 
     private List<Line> top() {
-        String notice = Header.notice(view.rig().simulated(), view.rig().speed());
+        String notice =
+                switch (view.page()) {
+                    case HOME -> Header.notice(view.rig().simulated(), view.rig().speed());
+                    case HELP -> "";
+                    case REVIEW -> Header.notice(view.review().simulated(), view.review().speed());
+                };
         return List.of(
                 Header.strip("Rigside", notice, columns, signs()),
                 Line.of(
@@ -95,16 +100,29 @@ record HomePicture(HomeView view, int columns, int rows) {
     private List<Line> bottom() {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(Tone.QUIET, signs().light().repeat(columns)));
-        lines.add(
+        lines.addAll(
                 view.message()
-                        .map(message -> Line.of(Tone.WARN, " > ").plus(Tone.STRONG, message))
-                        .orElse(Line.of(" readings: ").plus(Tone.STRONG, view.rig().words())));
+                        .map(
+                                message ->
+                                        Wrap.hanging(
+                                                Line.of(Tone.WARN, " > "),
+                                                Tone.STRONG,
+                                                message,
+                                                columns - 1))
+                        .orElse(readings()));
         List<KeyLine.Named> keys =
                 HomeKeys.of(view).stream()
                         .map(key -> new KeyLine.Named(key.label(), key.help()))
                         .toList();
         KeyLine.lines(keys, columns - 2).forEach(line -> lines.add(line.indented(1)));
         return List.copyOf(lines);
+    }
+
+    /** What a session started now would be told by. */
+    private List<Line> readings() {
+        return view.page() == HomeView.Page.HOME
+                ? List.of(Line.of(" readings: ").plus(Tone.STRONG, view.rig().words()))
+                : List.of();
     }
 
     private Glyphs signs() {

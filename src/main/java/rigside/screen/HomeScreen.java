@@ -12,8 +12,8 @@ public final class HomeScreen {
         new Painter(graphics, view.style()).paint(HomePicture.of(view, graphics.getSize()).lines());
     }
 
-    /** The largest {@code selected} that means anything on the page looked at. */
-    public static int limit(HomeView view, TerminalSize size) {
-        return HomePicture.of(view, size).limit();
+    /** How far the page looked at goes, and how much of it there is room for. */
+    public static View.Seen seen(HomeView view, TerminalSize size) {
+        return HomePicture.of(view, size).seen();
     }
 }

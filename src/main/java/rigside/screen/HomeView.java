@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param protocols the protocols to start from
  * @param sessions the sessions to resume or review, the latest first
  * @param selected on the home page the selected line, protocols first, then sessions, from 0; on
- *     other pages the first line shown; see {@link HomeScreen#limit}
+ *     other pages the first line shown; see {@link HomeScreen#seen}
  * @param rig what will answer for the instruments
  * @param review what is reviewed; empty on other pages
  * @param message the last refusal or confirmation, if any
@@ -85,10 +85,17 @@ public record HomeView(
      *
      * @param title what they are of
      * @param lines one paragraph each
+     * @param simulated whether they are of a session whose values are invented
+     * @param speed how many seconds of its time passed in one second; 1 unless simulated
      */
-    public record Review(String title, List<String> lines) {
+    public record Review(String title, List<String> lines, boolean simulated, double speed) {
         /** Nothing to read. */
         public static final Review NONE = new Review("", List.of());
+
+        /** Lines that are of no simulated session. */
+        public Review(String title, List<String> lines) {
+            this(title, lines, false, 1);
+        }
 
         public Review {
             lines = List.copyOf(lines);

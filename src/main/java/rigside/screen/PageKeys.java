@@ -16,8 +16,15 @@ record PageKeys(View view) {
                         Stroke.of(KeyType.Enter),
                         view.typed().isBlank() ? "drop it" : "write it down",
                         Action.GO_ON));
+        if (!view.typed().isEmpty()) {
+            keys.add(clear());
+        }
         keys.add(letters.leave(true));
         return List.copyOf(keys);
+    }
+
+    static Key clear() {
+        return Key.of(Stroke.ctrl('u'), "clear", Action.CLEAR);
     }
 
     /** While something is not on disk, only trying again or giving it up makes sense. */
@@ -32,12 +39,12 @@ record PageKeys(View view) {
         List<Key> keys = new ArrayList<>(stop(view));
         keys.add(back(letters));
         if (view.page() == View.Page.ENTRIES) {
-            keys.addAll(scroll("choose"));
+            keys.addAll(scroll(view, "choose"));
             if (isVoidable()) {
                 keys.add(letters.key('v', "strike it out", Action.VOID));
             }
         } else {
-            keys.addAll(scroll("scroll"));
+            keys.addAll(scroll(view, "scroll"));
         }
         if (view.page() != View.Page.TALLY) {
             keys.add(letters.key('t', "tally", Action.TALLY_PAGE));
@@ -73,10 +80,18 @@ record PageKeys(View view) {
                 && !view.state().course().closed();
     }
 
-    static List<Key> scroll(String help) {
+    /** Only where there is anywhere to go. */
+    static List<Key> scroll(View view, String help) {
+        if (view.seen().limit() == 0) {
+            return List.of();
+        }
         return List.of(
                 Key.of(Stroke.of(KeyType.ArrowUp), "", Action.UP),
-                Key.of(Stroke.of(KeyType.ArrowDown), help, Action.DOWN));
+                Key.of(Stroke.of(KeyType.ArrowDown), "", Action.DOWN),
+                Key.of(Stroke.of(KeyType.PageUp), "", Action.PAGE_UP),
+                Key.of(Stroke.of(KeyType.PageDown), "", Action.PAGE_DOWN),
+                Key.of(Stroke.of(KeyType.Home), "", Action.FIRST),
+                Key.of(Stroke.of(KeyType.End), help, Action.LAST));
     }
 
     /** Esc stops at once, whatever is looked at, while there is something to stop. */

@@ -51,10 +51,10 @@ record PausePicture(Scene scene) {
                 verdicts(),
                 scene.wrapped(
                         activity.mayGoOn()
-                                ? "[Enter] goes on to what comes after the last donning."
+                                ? "[Enter] ends the donnings. After this no donning can follow."
                                         + " [m] does more rounds all the same; the verdict reached"
                                         + " stays."
-                                : "[Enter] goes on to what comes after the last donning."));
+                                : "[Enter] ends the donnings. After this no donning can follow."));
     }
 
     List<Line> halted(Activity.Halted activity) {

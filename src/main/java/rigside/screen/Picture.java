@@ -7,9 +7,9 @@ import java.util.List;
  * A whole picture: strip, body, bottom lines.
  *
  * @param lines all rows from the top
- * @param limit how far the body's selection or scrolling goes
+ * @param seen how far the body's selection or scrolling goes, and how much of it is seen
  */
-record Picture(List<Line> lines, int limit) {
+record Picture(List<Line> lines, View.Seen seen) {
     Picture {
         lines = List.copyOf(lines);
     }
@@ -27,7 +27,7 @@ record Picture(List<Line> lines, int limit) {
         if (body.size() > room && room > 0) {
             shown.set(room - 1, Line.of(Tone.QUIET, signs.cut() + " more, in a taller window"));
         }
-        return stacked(rows, top, shown, bottom, 0);
+        return stacked(rows, top, shown, bottom, View.Seen.ALL);
     }
 
     /** A body of which a window is seen, with signs where there is more. */
@@ -44,7 +44,7 @@ record Picture(List<Line> lines, int limit) {
             int below = body.size() - from - room + 1;
             shown.set(shown.size() - 1, Line.of(Tone.QUIET, "  (" + below + " more below: Down)"));
         }
-        return stacked(rows, top, shown, bottom, limit);
+        return stacked(rows, top, shown, bottom, new View.Seen(limit, room, first >= limit));
     }
 
     /** A list of which the chosen line is always seen. */
@@ -52,17 +52,18 @@ record Picture(List<Line> lines, int limit) {
         int room = room(rows, top, bottom);
         int from = Math.max(0, Math.min(chosen - room / 2, body.size() - room));
         List<Line> shown = body.subList(from, Math.min(from + room, body.size()));
-        return stacked(rows, top, shown, bottom, Math.max(0, body.size() - 1));
+        int last = Math.max(0, body.size() - 1);
+        return stacked(rows, top, shown, bottom, new View.Seen(last, room, chosen >= last));
     }
 
     private static Picture stacked(
-            int rows, List<Line> top, List<Line> body, List<Line> bottom, int limit) {
+            int rows, List<Line> top, List<Line> body, List<Line> bottom, View.Seen seen) {
         List<Line> lines = new ArrayList<>(top);
         lines.addAll(body);
         while (lines.size() < rows - bottom.size()) {
             lines.add(Line.BLANK);
         }
         lines.addAll(bottom);
-        return new Picture(lines, limit);
+        return new Picture(lines, seen);
     }
 }

@@ -10,14 +10,24 @@ public final class SessionScreen {
     /** Draws the whole picture, as large as {@code graphics}. */
     public static void draw(TextGraphics graphics, View view) {
         new Painter(graphics, view.style())
-                .paint(SessionPicture.of(view, graphics.getSize()).lines());
+                .paint(
+                        SessionPicture.of(
+                                        view.with(seen(view, graphics.getSize())),
+                                        graphics.getSize())
+                                .lines());
     }
 
     /**
-     * The largest {@code selected} that means anything on the page looked at: the last line of a
-     * list, or how far a text scrolls until its end is seen. 0 when there is nothing to move to.
+     * How far the page looked at goes: to the last line of a list, or until the end of a text is
+     * seen; and how much of it there is room for. What does not fit without the keys that scroll is
+     * measured beside the longest bottom lines, so that an end once seen stays seen.
      */
-    public static int limit(View view, TerminalSize size) {
-        return SessionPicture.of(view, size).limit();
+    public static View.Seen seen(View view, TerminalSize size) {
+        boolean fixed = view.page() == View.Page.STEP && !StepKeys.scrolls(view.state().activity());
+        View.Seen whole =
+                fixed ? View.Seen.ALL : SessionPicture.of(view.with(View.Seen.ALL), size).seen();
+        return whole.limit() == 0
+                ? whole
+                : SessionPicture.of(view.with(View.Seen.SCROLLED), size).seen();
     }
 }

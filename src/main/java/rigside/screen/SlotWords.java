@@ -1,15 +1,26 @@
 package rigside.screen;
 
+import java.util.Locale;
 import rigside.protocol.Step;
 import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.State;
 
 /** What a gap asks for, in words. */
-record SlotWords(State state) implements Slot.Cases<String> {
+public record SlotWords(State state) implements Slot.Cases<String> {
 
-    static String of(State state, Slot slot) {
+    /** The words by themselves. */
+    public static String of(State state, Slot slot) {
         return slot.match(new SlotWords(state));
+    }
+
+    /** The words within a sentence: beginning small, without a mark at their end. */
+    public static String within(State state, Slot slot) {
+        String words = of(state, slot).strip().replaceAll("[.:]$", "");
+        boolean shouted = words.length() < 2 || !Character.isLowerCase(words.charAt(1));
+        return shouted
+                ? words
+                : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     @Override

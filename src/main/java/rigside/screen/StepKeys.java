@@ -17,7 +17,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         List<Key> all = new ArrayList<>(PageKeys.stop(view));
         all.addAll(activity.match(keys));
         if (scrolls(activity)) {
-            all.addAll(PageKeys.scroll("scroll"));
+            all.addAll(PageKeys.scroll(view, "scroll"));
         }
         all.addAll(isTimed(activity) ? keys.whileTimed() : keys.beside(activity));
         return List.copyOf(all);
@@ -45,7 +45,9 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         Lettered letters = letters();
         List<Key> keys = new ArrayList<>();
         boolean closed = activity instanceof Activity.Closed;
-        if (view.state().isUndoable()) {
+        if (view.isTyping() && !view.typed().isEmpty()) {
+            keys.add(PageKeys.clear());
+        } else if (view.state().isUndoable()) {
             keys.add(letters.key('u', "undo", Action.UNDO));
         }
         if (view.state().course().open().isPresent()) {
@@ -67,7 +69,10 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> cautions(Activity.Cautions activity) {
-        return List.of(enter("read and understood"));
+        return List.of(
+                view.seen().end()
+                        ? enter("read and understood")
+                        : Key.of(Stroke.of(KeyType.Enter), "read on", Action.PAGE_DOWN));
     }
 
     @Override
@@ -177,7 +182,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> recommended(Activity.Recommended activity) {
-        List<Key> keys = new ArrayList<>(List.of(enter("finish")));
+        List<Key> keys = new ArrayList<>(List.of(enter("end the donnings")));
         if (activity.mayGoOn()) {
             // Not with Ctrl: a terminal sends Ctrl-M as Enter.
             keys.add(Key.of(Stroke.of('m'), "more rounds", Action.MORE));

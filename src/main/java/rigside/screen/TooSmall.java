@@ -11,6 +11,9 @@ final class TooSmall {
     /** The smallest terminal every picture fits into. */
     static final TerminalSize SMALLEST = new TerminalSize(60, 18);
 
+    /** Nothing is seen, and so nothing has been read. */
+    static final View.Seen SEEN = new View.Seen(0, 0, false);
+
     static boolean is(TerminalSize size) {
         return size.getColumns() < SMALLEST.getColumns() || size.getRows() < SMALLEST.getRows();
     }

@@ -13,11 +13,12 @@ import rigside.session.State;
  * @param now session time, in nanoseconds
  * @param page what is looked at
  * @param selected the selected line of a page that has lines, or the first line shown of one that
- *     scrolls, from 0; see {@link SessionScreen#limit}
+ *     scrolls, from 0; see {@link SessionScreen#seen}
  * @param prompt the question asked on the bottom lines, if any
  * @param typed the text typed so far, for the prompt or else for the gap that waits
  * @param message the last refusal or confirmation, if any
  * @param style what the terminal can show, and the trigger
+ * @param seen how much of what is looked at there is room for; see {@link SessionScreen#seen}
  */
 public record View(
         State state,
@@ -28,9 +29,44 @@ public record View(
         Optional<Prompt> prompt,
         String typed,
         Optional<String> message,
-        Style style) {
+        Style style,
+        Seen seen) {
+
+    /** A view of which everything is seen. */
+    public View(
+            State state,
+            Shown shown,
+            long now,
+            Page page,
+            int selected,
+            Optional<Prompt> prompt,
+            String typed,
+            Optional<String> message,
+            Style style) {
+        this(state, shown, now, page, selected, prompt, typed, message, style, Seen.ALL);
+    }
 
     private static final double NANOS = 1e9;
+
+    /**
+     * How much there is room for.
+     *
+     * @param limit the largest {@code selected} that means anything
+     * @param rows how many lines are seen at once
+     * @param end whether the last line is in sight
+     */
+    public record Seen(int limit, int rows, boolean end) {
+        /** There is room for everything. */
+        public static final Seen ALL = new Seen(0, 1, true);
+
+        /** At the end of more than there is room for. */
+        static final Seen SCROLLED = new Seen(1, 1, true);
+
+        /** How far a page up or down goes: two lines may be taken by signs that there is more. */
+        public int page() {
+            return Math.max(1, rows - 2);
+        }
+    }
 
     /** What is looked at. */
     public enum Page {
@@ -89,6 +125,11 @@ public record View(
     public boolean isTyping() {
         return (page != Page.UNKEPT && prompt.isPresent())
                 || (page == Page.STEP && state.activity() instanceof Activity.Filling);
+    }
+
+    /** The same with another room. */
+    public View with(Seen room) {
+        return new View(state, shown, now, page, selected, prompt, typed, message, style, room);
     }
 
     /** Seconds of session time since {@code then}. */

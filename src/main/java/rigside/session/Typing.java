@@ -20,6 +20,9 @@ final class Typing {
     /** The longest number typed, in characters; longer ones are slips. */
     private static final int LONGEST_NUMBER = 40;
 
+    private static final String NO_NUMBER =
+            "nothing is typed; type a number like 12.4, or leave it out";
+
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d{1,3})?)\\s*(.*)");
 
@@ -57,7 +60,9 @@ final class Typing {
                 return field.optional()
                         ? new Meaning.Empty()
                         : new Meaning.Refused(
-                                "nothing is typed yet; type an answer, then press Enter");
+                                field.answer() instanceof Field.Numeric
+                                        ? NO_NUMBER
+                                        : "nothing is typed yet; type an answer, then press Enter");
             }
             return field.answer().match(new OfAnswer(text));
         }
@@ -240,6 +245,9 @@ final class Typing {
      * follows.
      */
     private static Typed quantity(String text, Unit unit) {
+        if (text.isEmpty()) {
+            return new Typed(Optional.empty(), NO_NUMBER);
+        }
         Matcher matcher = NUMBER.matcher(text);
         if (text.length() > LONGEST_NUMBER || !matcher.matches()) {
             return new Typed(

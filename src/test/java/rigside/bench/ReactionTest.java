@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
+import rigside.screen.SessionScreen;
+import rigside.screen.View;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
 import rigside.screen.View.Style;
@@ -31,7 +34,9 @@ class ReactionTest {
 
     private ReactionTest press(KeyStroke key) {
         Shown shown = Shown.of(state, Analysis.of(state));
-        Reaction reaction = Reaction.to(ui, ui.view(state, shown, 0, new Style(false, false)), key);
+        View plain = ui.view(state, shown, 0, new Style(false, false));
+        View view = plain.with(SessionScreen.seen(plain, new TerminalSize(80, 24)));
+        Reaction reaction = Reaction.to(ui, view, key);
         ui = reaction.ui();
         input = reaction.input();
         leaves = reaction.leaves();
@@ -203,5 +208,36 @@ class ReactionTest {
         ui = ui.saying("something");
         press(KeyType.Home);
         assertEquals(Optional.empty(), ui.message());
+    }
+
+    @Test
+    void oneKeyClearsWhatIsTypedAndUndoesOnlyWithNothingTyped() {
+        State one = Story.of("/session/small.yaml").goOn().type("W1").state();
+        in(one).type("21.55").ctrl('u').saysNothing();
+        assertEquals("", ui.typed());
+        ctrl('u').says(new Input.UndoAsked());
+        press(KeyType.Escape);
+    }
+
+    @Test
+    void aPromptIsClearedByTheSameKeyAndStaysOpen() {
+        press('o').type("cold").ctrl('u').saysNothing();
+        assertEquals("", ui.typed());
+        assertEquals(Optional.of(Prompt.NOTE), ui.prompt());
+    }
+
+    @Test
+    void pagesGoNoFurtherThanThereIsToSee() {
+        press(KeyType.F1).press(KeyType.PageUp);
+        assertEquals(0, ui.selected());
+        press(KeyType.PageDown);
+        int page = ui.selected();
+        press(KeyType.End);
+        int end = ui.selected();
+        assertTrue(page > 1 && end > page, page + " to " + end);
+        press(KeyType.PageDown);
+        assertEquals(end, ui.selected());
+        press(KeyType.Home);
+        assertEquals(0, ui.selected());
     }
 }

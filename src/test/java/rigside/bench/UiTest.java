@@ -14,10 +14,13 @@ import rigside.session.Place;
 import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.Stage;
+import rigside.session.State;
+import rigside.session.Story;
 import rigside.session.Value;
 
 class UiTest {
     private static final Place PLACE = new Place(Stage.DONNING, 1, 0);
+    private static final State STATE = Story.atFirstDonning().state();
     private static final Event CAPTURED =
             new Event.EntryCaptured(
                     4,
@@ -26,16 +29,16 @@ class UiTest {
                     Source.TIMED);
 
     @Test
-    void anEntryIsConfirmedWithoutItsValue() {
+    void anEntryThatWasTimedIsConfirmedWithoutItsValue() {
         assertEquals(
                 Optional.of("entry 4 is captured"),
-                Ui.START.typing("6.25").taken(List.of(CAPTURED)).message());
+                Ui.START.typing("6.25").taken(STATE, List.of(CAPTURED)).message());
     }
 
     @Test
     void whatWasTypedIsClearedOnceItIsTaken() {
         Ui asked = Ui.START.asking(Prompt.NOTE, 0).typing("cold");
-        Ui after = asked.taken(List.of(new Event.NoteWritten("cold")));
+        Ui after = asked.taken(STATE, List.of(new Event.NoteWritten("cold")));
         assertEquals("", after.typed());
         assertEquals(Optional.empty(), after.prompt());
     }
@@ -43,23 +46,63 @@ class UiTest {
     @Test
     void timeDoesNotDisturbAPrompt() {
         Ui asked = Ui.START.asking(Prompt.NOTE, 0).typing("cold");
-        assertEquals(asked, asked.noticed(List.of(new Event.RestFinished(PLACE))));
+        assertEquals(asked, asked.noticed(STATE, List.of(new Event.RestFinished(PLACE))));
     }
 
     @Test
     void timeThatLedToNothingChangesNothing() {
         Ui typing = Ui.START.typing("40");
-        assertEquals(typing, typing.noticed(List.of()));
+        assertEquals(typing, typing.noticed(STATE, List.of()));
     }
 
     @Test
     void aReadingThatArrivedReplacesWhatWasTyped() {
-        assertEquals("", Ui.START.typing("40").noticed(List.of(CAPTURED)).typed());
+        assertEquals("", Ui.START.typing("40").noticed(STATE, List.of(CAPTURED)).typed());
     }
 
     @Test
     void theSelectedLineStaysOnOtherPages() {
         Ui entries = Ui.START.at(Page.ENTRIES).selecting(3);
-        assertEquals(3, entries.noticed(List.of(CAPTURED)).selected());
+        assertEquals(3, entries.noticed(STATE, List.of(CAPTURED)).selected());
+    }
+
+    private static Optional<String> said(Event... events) {
+        return Ui.START.taken(STATE, List.of(events)).message();
+    }
+
+    @Test
+    void aTypedEntryIsConfirmedWithWhatItIs() {
+        Slot slot = new Slot.Mask(new Place(Stage.DONNING, 1, 2), 0);
+        Value value = new Value.Measured(new Quantity(40, Unit.ONE));
+        assertEquals(
+                Optional.of(
+                        "entry 4: concentration in the mask, exercise 1 Normal breathing 40,"
+                                + " captured"),
+                said(new Event.EntryCaptured(4, slot, value, Source.TYPED)));
+        assertEquals(
+                Optional.of("entry 4 is captured"),
+                said(new Event.EntryCaptured(4, slot, value, Source.INSTRUMENT)));
+    }
+
+    @Test
+    void whatIsLeftOutIsSaidWithItsReason() {
+        assertEquals(
+                Optional.of("left out: gauge drifted"),
+                said(new Event.SlotLeftOut(new Slot.Trial(PLACE, 0), "gauge drifted")));
+    }
+
+    @Test
+    void aFailedCheckSaysWhatToDo() {
+        Event failed = new Event.ItemFailed(PLACE, 0);
+        assertEquals(
+                Optional.of(
+                        "'The straps are seated' is not so: put it right, then all of this list again"),
+                said(failed));
+        assertEquals(
+                Optional.of("donning 1 is abandoned; take the mask off"),
+                said(failed, new Event.DonningAbandoned(1, "the straps are seated")));
+        assertEquals(
+                Optional.of("donning 1 is abandoned and will be done again"),
+                said(new Event.DonningAbandoned(1, "strap")));
     }
 }

@@ -21,6 +21,7 @@ record Asked(String words, String typed, String key) {
                     new Asked("Vital capacity", "", "Enter"),
                     new Asked("unbearable", "7", "Enter"),
                     new Asked("Anything seen or felt", "", "Enter"),
+                    new Asked("Enter] read on", "", "Enter"),
                     new Asked("read and understood", "", "Enter"),
                     new Asked("it is so", "", "Enter"),
                     new Asked("begin this donning", "", "Enter"),
@@ -30,7 +31,7 @@ record Asked(String words, String typed, String key) {
                     new Asked("I begin to pull", "", "Space"),
                     new Asked("it was held", "", "y"),
                     new Asked("complete this donning", "", "Enter"),
-                    new Asked("finish", "", "Enter"),
+                    new Asked("end the donnings", "", "Enter"),
                     new Asked("Enter] go on", "", "Enter"));
 
     /** What a picture asks for; empty while something runs by itself. */

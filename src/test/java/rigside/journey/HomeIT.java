@@ -51,7 +51,7 @@ class HomeIT {
     void oneSessionIsNotWrittenByTwoPrograms() {
         try (Journey first = Journey.at(home, 80, 24);
                 Journey second = Journey.at(home, 80, 24)) {
-            first.start("run", "prefilter-disc").sees("read and understood");
+            first.start("run", "prefilter-disc").readsToTheEnd();
             second.start("resume", first.session().toString())
                     .sees("this session is open in another program")
                     .sees("left with 1");

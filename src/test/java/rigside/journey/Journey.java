@@ -144,6 +144,11 @@ final class Journey implements AutoCloseable {
         return fail("'" + words + "' did not come; the screen shows\n" + screen());
     }
 
+    /** Goes to the end of cautions that are longer than the window. */
+    Journey readsToTheEnd() {
+        return sees("[Enter] read on").press("End").sees("read and understood");
+    }
+
     /** Ends the program without any warning. */
     Journey kill9() {
         return signal("KILL").sees("left with 137");

@@ -21,7 +21,7 @@ class TerminalIT {
         try (Journey journey = Journey.at(home, 80, 24)) {
             journey.shell("stty -a > before")
                     .start("run", "prefilter-disc", "--simulated")
-                    .sees("read and understood")
+                    .readsToTheEnd()
                     .press("Enter")
                     .sees("Wearer code")
                     .signal(signal)
@@ -40,7 +40,7 @@ class TerminalIT {
     void ctrlCLeavesInOrderAndCtrlZDoesNotSuspend() {
         try (Journey journey = Journey.at(home, 80, 24)) {
             journey.start("run", "prefilter-disc")
-                    .sees("read and understood")
+                    .readsToTheEnd()
                     .press("C-z", "Enter")
                     .sees("Wearer code")
                     .press("C-c")
@@ -53,7 +53,7 @@ class TerminalIT {
     void aWindowTooSmallSaysSoAndIsDrawnAgainWhenItGrows() {
         try (Journey journey = Journey.at(home, 80, 24)) {
             journey.start("run", "prefilter-disc")
-                    .sees("read and understood")
+                    .sees("read on")
                     .resize(30, 8)
                     .sees("Too small to show")
                     .sees("This terminal has 30 columns")
@@ -62,7 +62,7 @@ class TerminalIT {
                     .sees("read and understood")
                     .sees("not an occupational fit test")
                     .resize(80, 24)
-                    .sees("read and understood")
+                    .sees("read on")
                     .press("q")
                     .sees("left with 0");
         }
@@ -71,7 +71,7 @@ class TerminalIT {
     @Test
     void keysThatMeanNothingDoNothing() {
         try (Journey journey = Journey.at(home, 80, 24)) {
-            journey.start("run", "prefilter-disc").sees("read and understood");
+            journey.start("run", "prefilter-disc").readsToTheEnd();
             journey.press("x", "Space", "5", "F7", "Insert", "Home", "End", "Left", "M-x", "C-s")
                     .press("C-z", "BSpace", "Tab", "DC", "y", "n", "m", "d", "l", "u")
                     .press("Enter")

@@ -20,7 +20,7 @@ class WholeSessionIT {
             journey.start("run", "prefilter-disc", "--simulated", "--speed", "1000", "--seed", "3")
                     .sees("read these cautions")
                     .sees("simulated rig x1000: invented values")
-                    .doesAsAskedUntil("finish")
+                    .doesAsAskedUntil("end the donnings")
                     .sees("Enough")
                     .doesAsAskedUntil("close the session")
                     .press("Enter")

@@ -122,7 +122,9 @@ final class HomeScenes {
                 TYPED,
                 new HomeView.Review(
                         "Breathing only, 4 Jan 2026",
-                        IntStream.rangeClosed(1, 30).mapToObj(at -> "Line " + at).toList()),
+                        IntStream.rangeClosed(1, 30).mapToObj(at -> "Line " + at).toList(),
+                        true,
+                        30),
                 Optional.empty(),
                 Scenes.UNICODE);
     }

@@ -1,6 +1,7 @@
 package rigside.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
@@ -40,6 +41,15 @@ final class HomeScreenTest {
 
     @Test
     void theLastLineOfTheHomePageIsItsLastSession() {
-        assertEquals(4, HomeScreen.limit(ALL.get("home"), new TerminalSize(80, 24)));
+        assertEquals(4, HomeScreen.seen(ALL.get("home"), new TerminalSize(80, 24)).limit());
+    }
+
+    @Test
+    void aReviewSaysWhetherItsOwnSessionIsSimulatedWhateverRigIsChosen() {
+        String review = Drawn.of(ALL.get("home-review"), 80, 24);
+        assertTrue(review.contains("[simulated rig x30: invented values]"), review);
+        assertFalse(review.contains("readings:"), review);
+        String help = Drawn.of(ALL.get("home-help"), 80, 24);
+        assertFalse(help.contains("simulated rig x"), help);
     }
 }

@@ -3,6 +3,7 @@ package rigside.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
@@ -23,11 +24,13 @@ import rigside.session.Activity;
 
 final class KeysTest {
 
+    private static final TerminalSize USUAL = new TerminalSize(80, 24);
     private static final Map<String, View> ALL = all();
 
     private static Map<String, View> all() {
         Map<String, View> all = new LinkedHashMap<>(Scenes.steps());
         all.putAll(Scenes.pages());
+        all.replaceAll((name, view) -> view.with(SessionScreen.seen(view, USUAL)));
         return all;
     }
 
@@ -142,11 +145,15 @@ final class KeysTest {
 
     @ParameterizedTest
     @CsvSource({
-        "cautions, Enter, GO_ON",
+        "cautions, Enter, PAGE_DOWN",
         "checking, Enter, YES",
         "checking, n, NO",
         "field, Enter, GO_ON",
-        "field, Ctrl-U, UNDO",
+        "field, Ctrl-U, CLEAR",
+        "reading, Ctrl-U, UNDO",
+        "prompt, Ctrl-U, CLEAR",
+        "help, PgDn, PAGE_DOWN",
+        "cautions, End, LAST",
         "field, Ctrl-L, LEAVE_OUT",
         "waiting-to-start, Space, TRIGGER",
         "exercise, a, ABANDON",
@@ -182,6 +189,7 @@ final class KeysTest {
         "hold-asked, Enter",
         "halted, Esc",
         "entries-concealed, v",
+        "tally-concealed, Down",
         "next-donning, a",
         "closed, o",
         "pulling, u",
@@ -235,6 +243,8 @@ final class KeysTest {
             case "Esc" -> new KeyStroke(KeyType.Escape);
             case "Up" -> new KeyStroke(KeyType.ArrowUp);
             case "Down" -> new KeyStroke(KeyType.ArrowDown);
+            case "PgUp" -> new KeyStroke(KeyType.PageUp);
+            case "PgDn" -> new KeyStroke(KeyType.PageDown);
             default ->
                     new KeyStroke(
                             Arrays.stream(KeyType.values())
@@ -242,5 +252,34 @@ final class KeysTest {
                                     .findFirst()
                                     .orElseThrow());
         };
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80, 24", "60, 18", "160, 20"})
+    void cautionsAreNotAcceptedBeforeTheirEndHasBeenShown(int columns, int rows) {
+        TerminalSize size = new TerminalSize(columns, rows);
+        View view = ALL.get("cautions");
+        int limit = SessionScreen.seen(view, size).limit();
+        assertTrue(limit > 0);
+        KeyStroke enter = new KeyStroke(KeyType.Enter);
+        for (int first = 0; first <= limit; first++) {
+            View at = Scenes.selected(view, first);
+            String drawn = Drawn.of(at, columns, rows).replaceAll("\\s+", " ");
+            boolean accepts = first == limit;
+            assertEquals(
+                    Optional.of(accepts ? Action.GO_ON : Action.PAGE_DOWN),
+                    Keys.action(at.with(SessionScreen.seen(at, size)), enter));
+            assertEquals(accepts, drawn.contains("[Enter] read and understood"), drawn);
+            assertEquals(!accepts, drawn.contains("[Enter] read on"), drawn);
+            assertTrue(!accepts || drawn.contains("and will keep to them."), drawn);
+        }
+    }
+
+    @Test
+    void cautionsThatHaveNoRoomAtAllAreNotAccepted() {
+        View view = ALL.get("cautions");
+        View small = view.with(SessionScreen.seen(view, new TerminalSize(59, 18)));
+        assertEquals(
+                Optional.of(Action.PAGE_DOWN), Keys.action(small, new KeyStroke(KeyType.Enter)));
     }
 }

@@ -79,7 +79,8 @@ final class SessionScreenTest {
     @MethodSource("names")
     void everyLiveKeyIsOnTheBottomLinesOfTheSmallestTerminal(String name) {
         String drawn = Drawn.of(ALL.get(name), 60, 18);
-        Keys.of(ALL.get(name))
+        View view = ALL.get(name);
+        Keys.of(view.with(SessionScreen.seen(view, new TerminalSize(60, 18))))
                 .forEach(key -> assertTrue(drawn.contains("[" + key.label() + "]"), drawn));
     }
 
@@ -127,7 +128,7 @@ final class SessionScreenTest {
     @ValueSource(strings = {"cautions", "tally-settled", "help"})
     void scrollingToTheLimitShowsTheEndAndNoFurther(String name) {
         View view = ALL.get(name);
-        int limit = SessionScreen.limit(view, new TerminalSize(80, 24));
+        int limit = SessionScreen.seen(view, new TerminalSize(80, 24)).limit();
         String end = Drawn.of(Scenes.selected(view, limit), 80, 24);
         assertTrue(limit > 0);
         assertFalse(end.contains("more below"), end);
@@ -140,6 +141,6 @@ final class SessionScreenTest {
         View view = ALL.get("entries");
         assertEquals(
                 Listing.of(view.state()).size() - 1,
-                SessionScreen.limit(view, new TerminalSize(80, 24)));
+                SessionScreen.seen(view, new TerminalSize(80, 24)).limit());
     }
 }
