@@ -19,6 +19,10 @@ import java.util.stream.Stream;
 /** A tester at a real terminal, in the tester's words. */
 final class Journey implements AutoCloseable {
     private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(20);
+
+    /** A press so soon after the last that it was taken for a bouncing switch is made again. */
+    private static final long AGAIN_NANOS = TimeUnit.SECONDS.toNanos(1);
+
     private static final long GLANCE_MILLIS = 20;
     static final String JAVA = Path.of(System.getProperty("java.home"), "bin/java") + "";
     static final String JAR = Path.of("target/rigside.jar").toAbsolutePath().toString();
@@ -127,17 +131,20 @@ final class Journey implements AutoCloseable {
      */
     Journey doesAsAskedUntil(String words) {
         String before = "";
-        long until = System.nanoTime() + PATIENCE_NANOS;
+        long done = System.nanoTime();
+        long until = done + PATIENCE_NANOS;
         while (System.nanoTime() < until) {
             String picture = screen();
             if (picture.contains(words)) {
                 return this;
             }
-            Optional<Asked> asked = picture.equals(before) ? Optional.empty() : Asked.by(picture);
+            boolean waits = picture.equals(before) && System.nanoTime() < done + AGAIN_NANOS;
+            Optional<Asked> asked = waits ? Optional.empty() : Asked.by(picture);
             if (asked.isPresent()) {
                 asked.get().doneOn(this);
+                until = picture.equals(before) ? until : System.nanoTime() + PATIENCE_NANOS;
                 before = picture;
-                until = System.nanoTime() + PATIENCE_NANOS;
+                done = System.nanoTime();
             }
             pause();
         }
