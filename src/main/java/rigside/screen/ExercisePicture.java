@@ -39,7 +39,7 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
 
     private List<Line> running(double elapsed) {
         double left = exercise().seconds() - elapsed;
-        List<Line> clock = Big.of(Figures.left(left), left < 60 ? "s" : "min:s", 38, scene.signs());
+        List<Line> clock = scene.big(Figures.left(left), left < 60 ? "s" : "min:s", 38);
         int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + 4);
         int beside = scene.columns() - column;
         List<Line> tube = new ArrayList<>(List.of(Line.BLANK, sampling(elapsed)));
@@ -88,7 +88,7 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
                                 part ->
                                         Line.stacked(
                                                 List.of(Line.of("fit factor of exercise " + at)),
-                                                Big.of(Scene.value(part), room, scene.signs())))
+                                                scene.big(Scene.value(part), "", room)))
                         .orElse(List.of());
         return Line.beside(list, column, last, scene.signs().cut());
     }

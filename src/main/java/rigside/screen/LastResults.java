@@ -19,6 +19,9 @@ final class LastResults {
             return List.of();
         }
         Donning last = donnings.get(donnings.size() - 1);
+        if (last.outcome() == Donning.Outcome.STRUCK) {
+            return List.of();
+        }
         List<Result> results =
                 scene.view().shown().measures().stream()
                         .flatMap(measure -> result(measure, last).stream())

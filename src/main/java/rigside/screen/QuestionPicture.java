@@ -104,11 +104,10 @@ record QuestionPicture(Scene scene, Slot slot) {
 
     private List<Line> value(Value value) {
         return value instanceof Value.Measured measured
-                ? Big.of(
+                ? scene.big(
                         Figures.three(measured.quantity().value()),
                         measured.quantity().unit().symbol(),
-                        scene.columns(),
-                        scene.signs())
+                        scene.columns())
                 : scene.strong(value.toString());
     }
 }

@@ -18,8 +18,9 @@ import rigside.session.State;
  * @param columns the width it may take
  * @param rows the height there is; a hint, the frame cuts what is too much
  * @param tallyBeside whether the tally stands beside, so that nothing of it is said here
+ * @param small whether there is no room for big text: what it says goes first, in plain letters
  */
-record Scene(View view, int columns, int rows, boolean tallyBeside) {
+record Scene(View view, int columns, int rows, boolean tallyBeside, boolean small) {
 
     /** Rows from which on there is room for more than one thing in big letters. */
     private static final int TALL = 26;
@@ -45,8 +46,20 @@ record Scene(View view, int columns, int rows, boolean tallyBeside) {
         return kind.cast(Procedure.step(state(), place));
     }
 
+    /** The same with plain letters instead of big ones. */
+    Scene shrunk() {
+        return new Scene(view, columns, rows, tallyBeside, true);
+    }
+
     List<Line> big(String text) {
-        return Big.of(text, columns, signs());
+        return small ? Wrap.lines(Tone.BIG, text, columns) : Big.of(text, columns, signs());
+    }
+
+    /** Big digits with their unit, in part of the width. */
+    List<Line> big(String digits, String unit, int width) {
+        return small
+                ? List.of(Line.of(Tone.BIG, (digits + " " + unit).strip()))
+                : Big.of(digits, unit, width, signs());
     }
 
     List<Line> wrapped(String text) {
@@ -83,11 +96,11 @@ record Scene(View view, int columns, int rows, boolean tallyBeside) {
         int from = Math.max(0, Math.min(at - room / 3, lines.size() - room));
         List<Line> seen = new ArrayList<>(lines.subList(from, from + room));
         if (from > 0) {
-            seen.set(0, Line.of(Tone.QUIET, "  (" + (from + 1) + " lines above)"));
+            seen.set(0, Line.of(Tone.QUIET, "  (" + (from + 1) + " more before)"));
         }
         if (from + room < lines.size()) {
             int below = lines.size() - from - room + 1;
-            seen.set(room - 1, Line.of(Tone.QUIET, "  (" + below + " lines below)"));
+            seen.set(room - 1, Line.of(Tone.QUIET, "  (" + below + " more after)"));
         }
         return List.copyOf(seen);
     }

@@ -40,7 +40,10 @@ record SessionPicture(View view, int columns, int rows) {
 
     private Picture step(List<Line> top, List<Line> bottom, int room) {
         Activity activity = view.state().activity();
-        List<Line> body = isTallyBeside() ? wide(room) : narrow(activity, room);
+        List<Line> body =
+                isTallyBeside()
+                        ? wide(room)
+                        : narrow(activity, whole(room), StepKeys.scrolls(activity));
         return StepKeys.scrolls(activity)
                 ? scrolled(top, body, bottom)
                 : Picture.fixed(rows, top, indented(body), bottom, view.glyphs());
@@ -51,22 +54,37 @@ record SessionPicture(View view, int columns, int rows) {
         return columns >= WIDE && !view.state().course().donnings().isEmpty();
     }
 
-    private List<Line> narrow(Activity activity, int room) {
-        List<Line> step = StepPicture.of(whole(room));
+    /**
+     * What is asked goes before how large it is: where a line would be cut, big text shrinks, and
+     * then blank lines go.
+     */
+    private static List<Line> narrow(Activity activity, Scene scene, boolean scrolls) {
+        List<Line> large = narrow(activity, scene);
+        if (scrolls || large.size() <= scene.rows()) {
+            return large;
+        }
+        List<Line> shrunk = narrow(activity, scene.shrunk());
+        return shrunk.size() <= scene.rows()
+                ? shrunk
+                : shrunk.stream().filter(line -> line.width() > 0).toList();
+    }
+
+    private static List<Line> narrow(Activity activity, Scene scene) {
+        List<Line> step = StepPicture.of(scene);
         return activity instanceof Activity.NextDonning
-                ? Scene.stack(step, Verdicts.brief(whole(room)))
+                ? Scene.stack(step, Verdicts.brief(scene))
                 : step;
     }
 
     private Scene whole(int room) {
-        return new Scene(view, columns - 2 * MARGIN, room, false);
+        return new Scene(view, columns - 2 * MARGIN, room, false, false);
     }
 
     private List<Line> wide(int room) {
         int half = columns / 2;
-        List<Line> step = StepPicture.of(new Scene(view, half - 2 * MARGIN, room, true));
+        List<Line> step = StepPicture.of(new Scene(view, half - 2 * MARGIN, room, true, false));
         List<Line> tally =
-                TallyPicture.of(new Scene(view, columns - half - 2 * MARGIN, room, false));
+                TallyPicture.of(new Scene(view, columns - half - 2 * MARGIN, room, false, false));
         List<Line> ruled = new ArrayList<>();
         for (int row = 0; row < Math.max(room, tally.size()); row++) {
             ruled.add(

@@ -74,7 +74,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
         List<Line> rest =
                 Scene.stack(
                         List.of(Line.of("rest; next is ").plus(Tone.STRONG, count())),
-                        Big.of(Figures.left(left), left < 60 ? "s" : "min:s", 36, signs()));
+                        scene.big(Figures.left(left), left < 60 ? "s" : "min:s", 36));
         return Scene.stack(
                 Line.beside(rest, 40, lastTime(), signs().cut()),
                 scene.wrapped(
@@ -107,16 +107,13 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     }
 
     private List<Line> right(String text, String unit) {
-        return Big.of(text, unit, scene.columns() - column(), signs());
+        return scene.big(text, unit, scene.columns() - column());
     }
 
     private List<Line> target() {
         Quantity target = step.target();
-        return Big.of(
-                Numbers.plain(target.value()),
-                target.unit().symbol(),
-                scene.columns() / 2,
-                signs());
+        return scene.big(
+                Numbers.plain(target.value()), target.unit().symbol(), scene.columns() / 2);
     }
 
     /** Where the right block begins: beside the target, and never moving during a trial. */
@@ -147,7 +144,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
         return Scene.stack(
                 List.of(heading),
                 scene.view().shown().trialClock()
-                        ? Big.of(Figures.tenths(seconds(last.get())), "s", room, signs())
+                        ? scene.big(Figures.tenths(seconds(last.get())), "s", room)
                         : Wrap.lines(Tone.QUIET, scene.view().shown().concealed(), room));
     }
 

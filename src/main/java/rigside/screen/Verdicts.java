@@ -71,7 +71,7 @@ final class Verdicts {
             case TOO_FEW_ROUNDS -> Line.of("too few rounds");
             case MEANINGFUL_DIFFERENCE -> Line.of(Tone.STRONG, "a meaningful difference");
             case NO_MEANINGFUL_DIFFERENCE -> Line.of(Tone.STRONG, "no meaningful difference");
-            case DIFFERENCE_SIZE_UNSETTLED -> Line.of("differs, size not settled");
+            case DIFFERENCE_SIZE_UNSETTLED -> Line.of("differs, size unsettled");
             case NOT_SETTLED -> Line.of("not settled");
         };
     }

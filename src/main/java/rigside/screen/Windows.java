@@ -45,10 +45,10 @@ final class Windows {
     static Optional<String> legend(Step.Exercise exercise) {
         List<String> words =
                 kinds(exercise).stream()
-                        .map(kind -> kind.letter() + " " + kind.words())
+                        .map(kind -> kind.letter() + " = " + kind.words())
                         .distinct()
                         .toList();
-        return words.isEmpty() ? Optional.empty() : Optional.of(String.join("   ", words));
+        return words.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", words));
     }
 
     private static int place(double seconds, double length, int columns) {
@@ -57,8 +57,8 @@ final class Windows {
 
     private static List<Kind> kinds(Step.Exercise exercise) {
         List<Kind> kinds = new ArrayList<>();
-        exercise.ambient().forEach(window -> kinds.add(new Kind('a', "ambient air", window)));
-        exercise.mask().ifPresent(window -> kinds.add(new Kind('m', "air in the mask", window)));
+        exercise.ambient().forEach(window -> kinds.add(new Kind('a', "ambient", window)));
+        exercise.mask().ifPresent(window -> kinds.add(new Kind('m', "mask", window)));
         exercise.pressure().ifPresent(window -> kinds.add(new Kind('p', "mask pressure", window)));
         return List.copyOf(kinds);
     }

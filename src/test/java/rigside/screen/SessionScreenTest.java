@@ -13,9 +13,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rigside.session.Activity;
+import rigside.session.Input;
+import rigside.session.Story;
 
 final class SessionScreenTest {
 
@@ -63,7 +66,20 @@ final class SessionScreenTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"choices", "pulling", "exercise", "checking", "between-rounds"})
+    @ValueSource(
+            strings = {
+                "choices",
+                "pulling",
+                "exercise",
+                "checking",
+                "between-rounds",
+                "trial-ready",
+                "hold-asked",
+                "lead-in-go",
+                "resting",
+                "next-donning",
+                "halted"
+            })
     void theSmallestTerminalHasRoomForWhatIsAskedNow(String name) {
         Approved.matches("60x18/" + name, Drawn.of(ALL.get(name), 60, 18));
     }
@@ -142,5 +158,32 @@ final class SessionScreenTest {
         assertEquals(
                 Listing.of(view.state()).size() - 1,
                 SessionScreen.seen(view, new TerminalSize(80, 24)).limit());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "hold-asked, Was the pull held at",
+        "hold-asked, Answer before the time is shown.",
+        "trial-ready, starts a lead-in of 3 s. Breathe out fully while it counts.",
+        "lead-in-go, the moment you begin to pull.",
+        "pulling, the moment your lungs are full.",
+        "exercise, sample tube: MASK",
+        "exercise, 'a = ambient, m = mask'",
+        "resting, It goes on by itself when the rest is over.",
+    })
+    void inTheSmallestTerminalWhatToDoGoesBeforeBigText(String name, String words) {
+        String drawn = Drawn.of(ALL.get(name), 60, 18).replaceAll("\\s+", " ");
+        assertTrue(drawn.contains(words), drawn);
+        assertFalse(drawn.contains("in a taller window"), drawn);
+    }
+
+    @Test
+    void aStruckDonningIsNotShownAsTheLastResult() {
+        Story story = Scenes.rounds(2);
+        assertTrue(Drawn.of(Scenes.step(story), 80, 24).contains("donning 4, "));
+        story.send(new Input.StrikeAsked(4, "the strap slipped"));
+        String drawn = Drawn.of(Scenes.step(story), 80, 24);
+        assertTrue(drawn.contains("Next to put on"), drawn);
+        assertFalse(drawn.contains("donning 4, "), drawn);
     }
 }
