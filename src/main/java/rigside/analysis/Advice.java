@@ -8,8 +8,9 @@ import rigside.decide.Verdict;
  *
  * @param wording the comparison's words
  * @param n values so far, as the plan counts them
+ * @param ended whether the tester ended the repeats
  */
-record Advice(Wording wording, int n) {
+record Advice(Wording wording, int n, boolean ended) {
 
     /** A chance of settling below this is called unlikely: convention. */
     private static final double UNLIKELY = 0.2;
@@ -35,12 +36,28 @@ record Advice(Wording wording, int n) {
             return "The plan is used up, and going on under it would break its promise."
                     + needed(forecast);
         }
+        if (ended) {
+            return over(verdict, forecast);
+        }
         String first =
                 verdict == Verdict.TOO_FEW_ROUNDS
                         ? "Too early to say, the first look comes after "
                                 + wording.more(Math.max(1, wording.setting().plan().fewest() - n))
                         : "Not settled yet";
         return first + (forecast.settlesWithinPlan().isPresent() ? hope(forecast) : ".");
+    }
+
+    /** There is nothing left to do under this plan. */
+    private String over(Verdict verdict, Forecast forecast) {
+        if (verdict == Verdict.TOO_FEW_ROUNDS) {
+            return "No verdict: "
+                    + n
+                    + " of at least "
+                    + wording.units(wording.setting().plan().fewest())
+                    + ".";
+        }
+        return "The repeats were ended before it was settled."
+                + (forecast.needed().isPresent() ? needed(forecast) : "");
     }
 
     private String hope(Forecast forecast) {

@@ -79,6 +79,7 @@ final class Comparisons {
                 verdict(course, boundedAgrees && struckAgrees, settled),
                 settled,
                 usedUp,
+                state.course().ended().isPresent(),
                 boundedAgrees,
                 !struckAgrees);
     }

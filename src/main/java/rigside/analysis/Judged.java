@@ -17,6 +17,7 @@ import rigside.decide.Verdict;
  * @param verdict what holds
  * @param settledAt when it first settled
  * @param planUsedUp whether the plan has no further look
+ * @param ended whether the tester ended the repeats
  * @param boundedAgrees whether bounded values at half their penetration lead to the same
  * @param dependsOnStruck whether what was struck out after a look would lead to something else
  */
@@ -25,6 +26,7 @@ record Judged(
         Verdict verdict,
         Optional<Comparison.Settled> settledAt,
         boolean planUsedUp,
+        boolean ended,
         boolean boundedAgrees,
         boolean dependsOnStruck) {
 
@@ -74,7 +76,7 @@ record Judged(
                 boundedAgrees,
                 entries,
                 contradicted ? wording.staying(settledAt.orElseThrow()) + found : found,
-                new Advice(wording, latest.n())
+                new Advice(wording, latest.n(), ended)
                         .next(verdict, planUsedUp, latest.atResolution(), unresolved, forecast),
                 remarks);
     }

@@ -1,5 +1,6 @@
 package rigside.analysis;
 
+import java.util.Optional;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 
@@ -62,8 +63,13 @@ final class Sentences {
         };
     }
 
-    /** What to do next, in words that give no result away. */
-    static String next(Plan plan, int rounds, boolean enough, boolean usedUp) {
+    /**
+     * What to do next, in words that give no result away; of ended repeats, how they ended.
+     *
+     * @param ended why the tester ended them, if that happened
+     */
+    static String next(
+            Plan plan, int rounds, boolean enough, boolean usedUp, Optional<String> ended) {
         String done = rounds + (rounds == 1 ? " round" : " rounds") + " complete";
         if (enough) {
             return done + ". Enough repeats: no further round is needed";
@@ -71,6 +77,21 @@ final class Sentences {
         if (usedUp) {
             return done + ". The plan is used up: no further round";
         }
+        if (ended.isPresent()) {
+            boolean tooFew = plan.design() == Plan.Design.ROUNDS && rounds < plan.fewest();
+            return tooFew
+                    ? early(ended.get())
+                            + ". No verdict: "
+                            + rounds
+                            + " of at least "
+                            + plan.fewest()
+                            + " rounds"
+                    : done + ". " + early(ended.get());
+        }
         return done + ". Go on with another round";
+    }
+
+    private static String early(String reason) {
+        return "Ended early by the tester: " + clean(reason);
     }
 }

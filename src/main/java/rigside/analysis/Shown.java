@@ -6,7 +6,11 @@ import java.util.OptionalDouble;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 import rigside.session.Activity;
+import rigside.session.Entry;
 import rigside.session.Look;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.Stage;
 import rigside.session.State;
 
 /**
@@ -67,7 +71,22 @@ public record Shown(
                 analysis.measures().stream()
                         .map(each -> letOut(each, plan, clock, result))
                         .toList(),
-                Sentences.next(plan, analysis.completeRounds(), enough, usedUp));
+                Sentences.next(
+                        plan, analysis.completeRounds(), enough, usedUp, state.course().ended()));
+    }
+
+    /**
+     * Whether the value of an entry may be shown: facts of the session give nothing away, and what
+     * the tester typed is no secret; times are out with the clock, what the rig gave with the
+     * result.
+     */
+    public boolean isOut(Entry entry) {
+        if (entry.slot() instanceof Slot.Trial) {
+            return trialClock;
+        }
+        return result
+                || entry.source() == Source.TYPED
+                || entry.slot().place().stage() != Stage.DONNING;
     }
 
     private static boolean isOut(Plan.Until until, State state) {

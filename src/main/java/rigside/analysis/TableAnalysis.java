@@ -87,6 +87,7 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
                                                     new Comparison.Settled(
                                                             each.n(), each.conclusion())),
                             course.latest().planUsedUp(),
+                            false,
                             true,
                             false);
             return judged.comparison(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.session.Donning;
 import rigside.session.Entry;
-import rigside.session.Slot;
 import rigside.session.Source;
 
 /** All entries and donnings, one line each, to strike out what was wrong. */
@@ -55,7 +54,7 @@ record EntriesPicture(Scene scene) {
     }
 
     private Line entry(Entry entry) {
-        String value = isOut(entry) ? entry.value().toString() : "(concealed)";
+        String value = scene.view().shown().isOut(entry) ? entry.value().toString() : "(concealed)";
         Line line =
                 Line.of(String.format("  %4d  ", entry.number()))
                         .plus(Tone.STRONG, String.format("%-16s ", value))
@@ -69,14 +68,6 @@ record EntriesPicture(Scene scene) {
                                         .plus(": " + struck.reason() + "; ")
                                         .plus(SlotWords.of(scene.state(), entry.slot())))
                 .orElse(line);
-    }
-
-    /** What the tester typed is no secret; what the rig gave may be. */
-    private boolean isOut(Entry entry) {
-        if (entry.slot() instanceof Slot.Trial) {
-            return scene.view().shown().trialClock();
-        }
-        return entry.source() == Source.TYPED || scene.view().shown().result();
     }
 
     private static String source(Source source) {

@@ -95,7 +95,15 @@ record PausePicture(Scene scene) {
         return Scene.stack(scene.strong("This session is closed."), outcome(), verdicts());
     }
 
+    /** How far it came, and how the repeats ended if nothing settled. */
     private List<Line> outcome() {
+        List<Line> counts = counts();
+        return scene.state().course().ended().isPresent() && !scene.view().shown().enough()
+                ? Line.stacked(scene.strong(scene.view().shown().next() + "."), counts)
+                : counts;
+    }
+
+    private List<Line> counts() {
         long complete =
                 scene.state().course().donnings().stream()
                         .filter(each -> each.outcome() == Donning.Outcome.COMPLETE)

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param stage the part of the session
  * @param wentOnAt how many looks had been taken when the tester last went on although everything
  *     had settled; 0 if never
+ * @param ended why there is no further donning, in the tester's words; empty while one may follow
  * @param closed whether the session is closed
  * @param donnings all donnings begun, in the order they were begun
  * @param progress for each step begun, how many items are confirmed, exercises finished; 1 for a
@@ -21,10 +22,12 @@ public record Course(
         boolean cautionsRead,
         Stage stage,
         int wentOnAt,
+        Optional<String> ended,
         boolean closed,
         List<Donning> donnings,
         Map<Place, Integer> progress) {
-    static final Course START = new Course(false, Stage.BEFORE, 0, false, List.of(), Map.of());
+    static final Course START =
+            new Course(false, Stage.BEFORE, 0, Optional.empty(), false, List.of(), Map.of());
 
     public Course {
         donnings = List.copyOf(donnings);
@@ -48,28 +51,40 @@ public record Course(
     }
 
     Course withCautionsRead() {
-        return new Course(true, stage, wentOnAt, closed, donnings, progress);
+        return new Course(true, stage, wentOnAt, ended, closed, donnings, progress);
     }
 
     Course at(Stage next) {
-        return new Course(cautionsRead, next, wentOnAt, closed, donnings, progress);
+        return new Course(cautionsRead, next, wentOnAt, ended, closed, donnings, progress);
     }
 
     Course withWentOnAt(int looks) {
-        return new Course(cautionsRead, stage, looks, closed, donnings, progress);
+        return new Course(cautionsRead, stage, looks, ended, closed, donnings, progress);
+    }
+
+    /** After the last donning, whatever stage it was. */
+    Course withEnded(String reason) {
+        return new Course(
+                cautionsRead,
+                Stage.AFTER,
+                wentOnAt,
+                Optional.of(reason),
+                closed,
+                donnings,
+                progress);
     }
 
     Course withClosed() {
-        return new Course(cautionsRead, stage, wentOnAt, true, donnings, progress);
+        return new Course(cautionsRead, stage, wentOnAt, ended, true, donnings, progress);
     }
 
     Course with(List<Donning> changed) {
-        return new Course(cautionsRead, stage, wentOnAt, closed, changed, progress);
+        return new Course(cautionsRead, stage, wentOnAt, ended, closed, changed, progress);
     }
 
     Course with(Place place, int count) {
         Map<Place, Integer> changed = new HashMap<>(progress);
         changed.put(place, count);
-        return new Course(cautionsRead, stage, wentOnAt, closed, donnings, changed);
+        return new Course(cautionsRead, stage, wentOnAt, ended, closed, donnings, changed);
     }
 }

@@ -360,7 +360,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State repeatsEnded(Event.RepeatsEnded event) {
-        return before.with(before.course().at(Stage.AFTER));
+        return before.with(before.course().withEnded(event.reason()));
     }
 
     @Override

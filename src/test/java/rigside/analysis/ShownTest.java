@@ -56,6 +56,34 @@ class ShownTest {
     }
 
     @Test
+    void repeatsEndedTooEarlyAreSaidToGiveNoVerdict() {
+        Bench bench = Bench.plain().round(1, 12.1, 14.6);
+        bench.take(new Event.RepeatsEnded("tired"));
+        assertEquals(
+                "Ended early by the tester: tired. No verdict: 1 of at least 3 rounds",
+                bench.shown().next());
+        assertEquals("No verdict: 1 of at least 3 rounds.", bench.comparison("inhalation").next());
+    }
+
+    @Test
+    void repeatsEndedUnsettledAdviseNoFurtherRound() {
+        Bench bench = Bench.plain().round(1, 12.1, 14.6).round(2, 15.4, 13.5).round(3, 12.8, 13.2);
+        bench.take(new Event.RepeatsEnded("tired"));
+        assertEquals("3 rounds complete. Ended early by the tester: tired", bench.shown().next());
+        String next = bench.comparison("inhalation").next();
+        assertTrue(next.startsWith("The repeats were ended before it was settled."), next);
+    }
+
+    @Test
+    void whatTheTesterTypedIsNoSecretButATimeIs() {
+        Bench bench = Bench.plain();
+        bench.start(1, "bare").exercises(20).trial(0, 12);
+        List<Boolean> out =
+                bench.state().captured().entries().stream().map(bench.shown()::isOut).toList();
+        assertEquals(List.of(true, true, true, true, false), out);
+    }
+
+    @Test
     void untilTheSessionEndsNotEvenAVerdictIsOutButWhetherItGoesOn() {
         Bench bench = concealing("until-session-ends", "until-session-ends");
         bench.round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
@@ -333,6 +334,17 @@ class RespondTest {
         story.send(new Input.LeaveOutAsked("counter froze"));
         assertInstanceOf(Activity.Exercising.class, story.activity());
         assertEquals("counter froze", story.state().captured().leftOut().get(0).reason());
+    }
+
+    @Test
+    void theReasonToEndTheRepeatsIsKept() {
+        Story story = Story.atFirstDonning();
+        assertEquals(Optional.empty(), story.state().course().ended());
+        story.send(new Input.EndAsked(" tired "));
+        assertEquals(Optional.of("tired"), story.state().course().ended());
+        story.type("").goOn();
+        assertInstanceOf(Activity.Closed.class, story.activity());
+        assertEquals(Optional.of("tired"), story.state().course().ended());
     }
 
     @Test
