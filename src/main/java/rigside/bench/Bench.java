@@ -8,6 +8,7 @@ import rigside.journal.NotOpened;
 import rigside.journal.SessionClock;
 import rigside.journal.TornLine;
 import rigside.protocol.Protocol;
+import rigside.runner.JournalLedger;
 import rigside.runner.Rigs;
 import rigside.runner.Runner;
 import rigside.runner.SessionTime;

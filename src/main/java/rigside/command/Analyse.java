@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +16,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
@@ -40,11 +39,13 @@ public final class Analyse implements Callable<Integer> {
     private static final int SHOWN = 50;
 
     @Spec private CommandSpec spec;
+    @ParentCommand private Rigside rigside;
 
     @Parameters(
             arity = "0..1",
             paramLabel = "SESSION",
-            description = "the folder of a session, or its journal")
+            description =
+                    "the folder of a session, its name below the folder of sessions, or its journal")
     private Path session;
 
     @ArgGroup(exclusive = false, heading = "A table instead of a session:%n")
@@ -69,12 +70,15 @@ public final class Analyse implements Callable<Integer> {
     }
 
     private int session() {
-        Reading reading = JournalReader.readAsGiven(session);
+        Reading reading = JournalReader.readAsGiven(rigside.session(session));
         reading.torn().ifPresent(torn -> err().println(torn));
         reading.damage().forEach(damage -> err().println(damage));
         if (reading.state().opening().isPresent()) {
             Shown shown = Shown.of(reading.state(), Analysis.of(reading.state()));
-            out().print(json ? AnalysisJson.of(shown) : AnalysisText.of(reading.state(), shown));
+            out().print(
+                            json
+                                    ? AnalysisJson.of(reading.state(), shown)
+                                    : AnalysisText.of(reading.state(), shown));
             out().flush();
         }
         return reading.damage().isEmpty() ? Exit.DONE : Exit.PROBLEMS;
@@ -85,7 +89,7 @@ public final class Analyse implements Callable<Integer> {
         try {
             text = text(terms.file());
         } catch (IOException cannotBeRead) {
-            err().println(terms.file() + ": " + words(terms.file(), cannotBeRead));
+            err().println(terms.file() + ": " + FileWords.of(terms.file(), cannotBeRead));
             return Exit.PROBLEMS;
         }
         ValueTable.Read read = ValueTable.read(text, terms.isRatio());
@@ -128,18 +132,6 @@ public final class Analyse implements Callable<Integer> {
             }
             return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         }
-    }
-
-    private static String words(Path file, IOException fault) {
-        if (fault instanceof NoSuchFileException) {
-            return "there is no such file";
-        }
-        if (fault instanceof CharacterCodingException) {
-            return "not UTF-8 text; save the table as UTF-8";
-        }
-        return Files.isDirectory(file)
-                ? "this is a folder; name a table in it"
-                : "cannot be read: " + fault.getMessage();
     }
 
     private PrintWriter out() {

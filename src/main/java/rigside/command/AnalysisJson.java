@@ -10,6 +10,7 @@ import rigside.analysis.Comparison;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.decide.Forecast;
+import rigside.session.State;
 
 /** Analyses as JSON. */
 final class AnalysisJson {
@@ -22,9 +23,10 @@ final class AnalysisJson {
 
     /**
      * The same of a session, each comparison with its measure. Where results are concealed there
-     * are no comparisons, but how far the session is.
+     * are no comparisons, but how far the session is. Invented values are said to be.
      */
-    static String of(Shown shown) {
+    static String of(State state, Shown shown) {
+        boolean simulated = state.opening().orElseThrow().event().simulated();
         List<Comparison> comparisons =
                 shown.measures().stream().flatMap(each -> each.comparisons().stream()).toList();
         String concealed =
@@ -38,7 +40,12 @@ final class AnalysisJson {
                                 + shown.enough()
                                 + ",\"plan_used_up\":"
                                 + shown.planUsedUp();
-        return "{\"comparisons\":[" + all(comparisons, true) + "]" + concealed + "}\n";
+        return "{\"comparisons\":["
+                + all(comparisons, true)
+                + "]"
+                + concealed
+                + (simulated ? ",\"simulated\":true" : "")
+                + "}\n";
     }
 
     private static String all(List<Comparison> comparisons, boolean withMeasure) {

@@ -2,9 +2,7 @@ package rigside.command;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rigside.desk.ProtocolFile;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
@@ -27,8 +26,6 @@ import rigside.yaml.Document;
         description =
                 "Check protocol files, and simulated rigs (.rig.yaml), and print everything that is wrong.")
 final class Check implements Callable<Integer> {
-    private static final String RIG_ENDING = ".rig.yaml";
-
     @Spec private CommandSpec spec;
 
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Protocol files.")
@@ -45,9 +42,11 @@ final class Check implements Callable<Integer> {
 
     private boolean isClean(Path file) {
         try {
-            return file.toString().endsWith(RIG_ENDING) ? isCleanRig(file) : isCleanProtocol(file);
+            return ProtocolFile.isRigName(file.toString())
+                    ? isCleanRig(file)
+                    : isCleanProtocol(file);
         } catch (IOException e) {
-            complain(file + ": " + words(file, e));
+            complain(file + ": " + FileWords.of(file, e));
         }
         return false;
     }
@@ -84,18 +83,6 @@ final class Check implements Callable<Integer> {
                 + protocol.conditions().size()
                 + " conditions, a round takes about "
                 + BenchTime.words(BenchTime.round(protocol));
-    }
-
-    private static String words(Path file, IOException fault) {
-        if (fault instanceof NoSuchFileException) {
-            return "there is no such file";
-        }
-        if (fault instanceof AccessDeniedException) {
-            return "the file may not be read; ask its owner";
-        }
-        return Files.isDirectory(file)
-                ? "this is a folder; name the files in it"
-                : "the file cannot be read: " + fault.getMessage();
     }
 
     private void say(String line) {

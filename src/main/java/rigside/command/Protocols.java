@@ -2,6 +2,7 @@ package rigside.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,7 @@ final class Protocols {
             problems.forEach(err::println);
             return file.filter(each -> problems.isEmpty());
         } catch (IOException unreadable) {
-            err.println("rigside: '" + word + "' cannot be read: " + unreadable.getMessage());
+            err.println("rigside: " + word + ": " + FileWords.of(Path.of(word), unreadable));
             return Optional.empty();
         }
     }

@@ -12,7 +12,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import rigside.bench.JournalLedger;
 import rigside.bench.Wall;
 import rigside.desk.Choice;
 import rigside.desk.Openings;
@@ -20,9 +19,9 @@ import rigside.desk.ProtocolFile;
 import rigside.journal.Journal;
 import rigside.journal.NotOpened;
 import rigside.protocol.Protocol;
+import rigside.runner.JournalLedger;
 import rigside.runner.Rehearsal;
 import rigside.runner.Rigs;
-import rigside.screen.Stroke;
 import rigside.session.Event;
 
 /** {@code rigside rehearse PROTOCOL}: a whole session without a tester. */
@@ -62,12 +61,7 @@ final class Rehearse implements Callable<Integer> {
         }
         Protocol read = file.get().protocol().orElseThrow();
         Event.SessionOpened opening =
-                Openings.of(
-                        file.get(),
-                        read,
-                        new Choice(true, 1),
-                        seed,
-                        rigside.settings(Stroke.SPACE));
+                Openings.of(file.get(), read, new Choice(true, 1), seed, Version.number());
         ZonedDateTime start = Wall.now();
         try (Journal journal = Journal.create(into, opening.protocolName(), start)) {
             Rehearsal.run(new JournalLedger(journal), Rigs.of(opening, read), start, opening);

@@ -1,5 +1,6 @@
 package rigside.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -7,10 +8,12 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import rigside.bench.Ability;
 import rigside.bench.Settings;
+import rigside.bench.Trigger;
 import rigside.desk.Choice;
 import rigside.desk.Folders;
 import rigside.desk.Home;
@@ -64,6 +67,16 @@ public final class Rigside implements Callable<Integer> {
     private boolean mute;
 
     @Option(
+            names = "--trigger",
+            scope = ScopeType.INHERIT,
+            paramLabel = "KEY",
+            defaultValue = "space",
+            description =
+                    "the key that starts and stops timing, such as one a foot switch sends (default"
+                            + " ${DEFAULT-VALUE})")
+    private String trigger;
+
+    @Option(
             names = "--debug",
             scope = ScopeType.INHERIT,
             description = "print a stack trace when the program has a fault")
@@ -87,10 +100,11 @@ public final class Rigside implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Settings settings = settings();
         return AtTerminal.run(
                 spec,
                 console -> {
-                    Home.run(console, folders(), settings(Stroke.SPACE), Choice.TYPED);
+                    Home.run(console, folders(), settings, Choice.TYPED);
                     return Exit.DONE;
                 });
     }
@@ -103,7 +117,24 @@ public final class Rigside implements Callable<Integer> {
         return Folders.of(home, System.getenv(), System.getProperty("user.home"));
     }
 
-    Settings settings(Stroke trigger) {
-        return new Settings(Ability.of(System.getenv(), ascii, trigger), mute, Version.number());
+    /** The folder of a session, or its journal: as named, or by name below the sessions' folder. */
+    Path session(Path named) {
+        Path below = folders().sessions().resolve(named);
+        return !Files.exists(named) && Files.isDirectory(below) ? below : named;
+    }
+
+    /**
+     * How the bench looks and sounds.
+     *
+     * @throws ParameterException if the key named cannot be the trigger
+     */
+    Settings settings() {
+        Stroke key =
+                Trigger.parse(trigger)
+                        .orElseThrow(
+                                () ->
+                                        new ParameterException(
+                                                spec.commandLine(), Trigger.refusal(trigger)));
+        return new Settings(Ability.of(System.getenv(), ascii, key), mute, Version.number());
     }
 }

@@ -12,12 +12,10 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import rigside.bench.Bench;
 import rigside.bench.Settings;
-import rigside.bench.Trigger;
 import rigside.desk.Choice;
 import rigside.desk.Openings;
 import rigside.desk.ProtocolFile;
 import rigside.protocol.Protocol;
-import rigside.screen.Stroke;
 
 /** {@code rigside run PROTOCOL}: a new session, straight away. */
 @Command(name = "run", description = "Start a session by a protocol.")
@@ -47,16 +45,9 @@ final class Run implements Callable<Integer> {
             description = "decides the order of conditions; drawn unless given, and recorded")
     private Optional<Long> seed = Optional.empty();
 
-    @Option(
-            names = "--trigger",
-            paramLabel = "KEY",
-            defaultValue = "space",
-            description = "the key that starts and stops timing (default ${DEFAULT-VALUE})")
-    private String trigger;
-
     @Override
     public Integer call() {
-        Settings settings = rigside.settings(stroke());
+        Settings settings = rigside.settings();
         Choice choice = choice();
         Optional<ProtocolFile> file =
                 Protocols.sound(
@@ -72,15 +63,11 @@ final class Run implements Callable<Integer> {
                     Bench.begin(
                             console,
                             rigside.folders().sessions(),
-                            Openings.of(file.get(), read, choice, chosen, settings),
+                            Openings.of(file.get(), read, choice, chosen, settings.version()),
                             read,
                             settings);
                     return Exit.DONE;
                 });
-    }
-
-    private Stroke stroke() {
-        return Trigger.parse(trigger).orElseThrow(() -> wrong(Trigger.refusal(trigger)));
     }
 
     private Choice choice() {

@@ -125,7 +125,7 @@ public final class Home {
             Bench.begin(
                     console,
                     folders.sessions(),
-                    Openings.of(file, protocol, desk.rig(), Openings.anySeed(), settings),
+                    Openings.of(file, protocol, desk.rig(), Openings.anySeed(), settings.version()),
                     protocol,
                     settings);
             look();

@@ -1,7 +1,6 @@
 package rigside.desk;
 
 import java.util.SplittableRandom;
-import rigside.bench.Settings;
 import rigside.protocol.Protocol;
 import rigside.rig.Rig;
 import rigside.rig.SimulatedRig;
@@ -17,14 +16,14 @@ public final class Openings {
 
     /** The first event of a session by a protocol. */
     public static Event.SessionOpened of(
-            ProtocolFile file, Protocol protocol, Choice choice, long seed, Settings settings) {
+            ProtocolFile file, Protocol protocol, Choice choice, long seed, String version) {
         String rigText = choice.simulated() ? file.rigText() : "";
         Rig rig =
                 choice.simulated()
                         ? new SimulatedRig(Rigs.wearer(rigText, protocol), seed)
                         : Rig.typed();
         return new Event.SessionOpened(
-                settings.version(),
+                version,
                 file.name(),
                 file.text(),
                 seed,

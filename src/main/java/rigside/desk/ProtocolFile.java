@@ -50,7 +50,8 @@ public record ProtocolFile(String name, String text, String rigText, Read read) 
         return bare(name) + RIG_ENDING;
     }
 
-    static boolean isRigName(String name) {
+    /** Whether a file of that name describes a simulated rig. */
+    public static boolean isRigName(String name) {
         return name.endsWith(RIG_ENDING);
     }
 

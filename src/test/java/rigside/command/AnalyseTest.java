@@ -26,7 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import picocli.CommandLine;
 import rigside.analysis.Analysis;
 import rigside.analysis.Looks;
 import rigside.journal.Journal;
@@ -53,10 +52,12 @@ class AnalyseTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return new CommandLine(new Analyse())
+        return Rigside.commandLine()
                 .setOut(new PrintWriter(out, true))
                 .setErr(new PrintWriter(err, true))
-                .execute(arguments);
+                .execute(
+                        Stream.concat(Stream.of("analyse"), Stream.of(arguments))
+                                .toArray(String[]::new));
     }
 
     private Path table(String text) throws IOException {
@@ -373,13 +374,15 @@ class AnalyseTest {
             arguments.add(option);
         }
         assertEquals(2, run(arguments.toArray(String[]::new)));
-        assertTrue(err.toString().startsWith(message), err.toString());
+        assertTrue(err.toString().startsWith("rigside: " + message), err.toString());
     }
 
     @Test
     void neitherSessionNorTableIsWrongUsage() {
         assertEquals(2, run("--json"));
-        assertTrue(err.toString().startsWith("name either the folder of a session, or a table"));
+        assertTrue(
+                err.toString()
+                        .startsWith("rigside: name either the folder of a session, or a table"));
     }
 
     @Test

@@ -75,7 +75,7 @@ class CheckTest {
     @Test
     void aFolderIsSaidToBeOne() {
         assertEquals(1, run(folder));
-        assertEquals(folder + ": this is a folder; name the files in it\n", lines(err));
+        assertEquals(folder + ": this is a folder; name a file in it\n", lines(err));
     }
 
     @Test

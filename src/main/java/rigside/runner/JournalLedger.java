@@ -1,4 +1,4 @@
-package rigside.bench;
+package rigside.runner;
 
 import java.io.IOException;
 import java.time.ZonedDateTime;
@@ -6,7 +6,6 @@ import java.util.List;
 import rigside.journal.Journal;
 import rigside.journal.NotWritten;
 import rigside.journal.Stamp;
-import rigside.runner.Ledger;
 import rigside.session.Event;
 
 /**
