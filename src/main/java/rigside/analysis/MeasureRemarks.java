@@ -165,7 +165,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                 + " Pa (an estimate that takes the resistance as the same at every flow).";
     }
 
-    /** The share of the flow that can have leaked, from the first fit factor there is. */
+    /** The share of the flow that may have leaked, from the first fit factor there is. */
     private Optional<String> leak(String condition) {
         return state.protocol().measures().stream()
                 .filter(each -> each.kind() instanceof Measure.FitFactor)
@@ -182,7 +182,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
         return title(summary.condition())
                 + ": up to about "
                 + percent
-                + " of the flow can have leaked past the seal (fit factor "
+                + " of the flow may have leaked past the seal (fit factor "
                 + Figures.three(fitFactor)
                 + ")"
                 + (share > LEAK_WARNING

@@ -20,11 +20,15 @@ final class Sentences {
         Plan plan = setting.plan();
         int comparisons = protocol.conditions().size() - 1;
         int deciding = Sharing.deciding(protocol);
+        long compared =
+                protocol.measures().stream().filter(each -> each.compared().isPresent()).count();
         boolean together = plan.sharedOverMeasures() && deciding > 1;
         return covered(setting, comparisons)
                 + (together
                         ? " and all " + deciding + " deciding measures together."
-                        : " of this measure; other measures have a promise of their own.");
+                        : compared > 1
+                                ? " of this measure; other measures have a promise of their own."
+                                : " of this measure.");
     }
 
     /** The same as far as looks and comparisons go, without a full stop. */

@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
+import rigside.desk.Happened;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.session.State;
@@ -20,7 +22,10 @@ final class AnalysisText {
 
     static String of(TableAnalysis analysis) {
         List<String> lines = new ArrayList<>();
-        analysis.comparisons().forEach(each -> comparison(each, lines));
+        for (Comparison each : analysis.comparisons()) {
+            lines.add("");
+            comparison(each, lines);
+        }
         lines.add("- " + analysis.promise());
         return text(lines);
     }
@@ -40,6 +45,7 @@ final class AnalysisText {
         if (shown.result()) {
             shown.measures().forEach(each -> measure(state, each, lines));
         }
+        lines.addAll(Happened.of(state));
         lines.add("");
         lines.add("This is not a certified fit test.");
         return text(lines);
@@ -50,8 +56,8 @@ final class AnalysisText {
         lines.add(
                 (result.measure().title() + " " + bracketed(result.measure().unit().symbol()))
                         .strip());
-        result.conditions().forEach(each -> lines.add("  " + summary(state, each)));
         result.comparisons().forEach(each -> comparison(each, lines));
+        result.conditions().forEach(each -> lines.add("  " + summary(state, each)));
         if (!result.promise().isEmpty()) {
             lines.add("- " + result.promise());
         }
@@ -74,7 +80,7 @@ final class AnalysisText {
                 .ifPresent(
                         share ->
                                 line.append(", coefficient of variation ")
-                                        .append(rounded(100 * share))
+                                        .append(String.format(Locale.ROOT, "%.1f", 100 * share))
                                         .append(" %"));
         if (!each.values().isEmpty()) {
             line.append("; ")
@@ -87,7 +93,6 @@ final class AnalysisText {
     }
 
     private static void comparison(Comparison each, List<String> lines) {
-        lines.add("");
         lines.add(each.sentence());
         lines.add(each.next());
         lines.add("  " + numbers(each));
@@ -114,10 +119,10 @@ final class AnalysisText {
         return line.toString();
     }
 
-    /** Five digits. */
+    /** Four digits: more would claim a precision that no bench has. */
     private static String rounded(double number) {
         return Double.isFinite(number)
-                ? Numbers.plain(new BigDecimal(number).round(new MathContext(5)).doubleValue())
+                ? Numbers.plain(new BigDecimal(number).round(new MathContext(4)).doubleValue())
                 : Numbers.plain(number);
     }
 

@@ -93,8 +93,11 @@ public final class Home {
             case PAGE_DOWN -> desk = desk.moved(seen.page(), seen.limit());
             case FIRST -> desk = desk.moved(-seen.limit(), seen.limit());
             case LAST -> desk = desk.moved(seen.limit(), seen.limit());
-            case OTHER_LIST -> desk = desk.inOtherList();
-            case START -> desk.protocol().ifPresent(this::start);
+            case OTHER_LIST -> {
+                look();
+                desk = desk.inOtherList();
+            }
+            case START -> desk.protocol().ifPresent(this::startAsItIsNow);
             case RESUME -> desk.session().ifPresent(this::resume);
             case REVIEW ->
                     desk.session()
@@ -109,9 +112,29 @@ public final class Home {
                                                                     file.name(), file.problems())));
             case RIG -> desk = desk.with(desk.rig().other());
             case SPEED -> desk = desk.with(desk.rig().faster());
-            case HELP -> desk = desk.at(HomeView.Page.HELP);
-            case HOME -> desk = desk.at(HomeView.Page.HOME);
+            case HELP ->
+                    desk =
+                            desk.at(HomeView.Page.HELP)
+                                    .saying("your own protocols live in " + folders.protocols());
+            case HOME -> {
+                desk = desk.at(HomeView.Page.HOME);
+                look();
+            }
             case LEAVE -> {}
+        }
+    }
+
+    /** The file may have been written since it was listed: what it says now is run. */
+    private void startAsItIsNow(ProtocolFile listed) {
+        look();
+        Optional<ProtocolFile> now =
+                desk.protocol().filter(file -> file.name().equals(listed.name()));
+        if (now.isEmpty()) {
+            desk = desk.saying("the protocols at hand have changed; choose again");
+        } else if (now.get().protocol().isEmpty()) {
+            desk = desk.reading(new HomeView.Review(listed.name(), now.get().problems()));
+        } else {
+            start(now.get());
         }
     }
 

@@ -1,5 +1,7 @@
 package rigside.desk;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,12 +12,11 @@ import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
-import rigside.session.Captured;
+import rigside.screen.SlotWords;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Event;
 import rigside.session.Recorded;
-import rigside.session.Slot;
 import rigside.session.State;
 
 /**
@@ -28,17 +29,29 @@ import rigside.session.State;
 record ReviewLines(State state, Shown shown, List<Recorded> events) {
 
     List<String> all() {
-        List<String> lines = new ArrayList<>(opening());
+        List<String> lines = new ArrayList<>(verdict());
         shown.measures().forEach(measure -> lines.addAll(measure(measure)));
+        lines.addAll(Happened.of(state));
         lines.addAll(donnings());
         lines.addAll(entries());
-        state.captured().notes().stream().map(Captured.Note::text).forEach(lines::add);
         return List.copyOf(lines);
     }
 
-    private List<String> opening() {
+    private List<String> verdict() {
         Event.SessionOpened opened = state.opening().orElseThrow().event();
         List<String> lines = new ArrayList<>();
+        if (opened.simulated()) {
+            lines.add("simulated: every value is invented");
+        }
+        lines.add(shown.next());
+        if (!shown.concealed().isEmpty()) {
+            lines.add(shown.concealed());
+        }
+        shown.measures().stream()
+                .flatMap(result -> result.comparisons().stream())
+                .map(Comparison::sentence)
+                .forEach(lines::add);
+        lines.add("");
         lines.add(state.protocol().question());
         lines.add(
                 "begun "
@@ -50,13 +63,6 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                         + opened.rig()
                         + "; seed "
                         + opened.seed());
-        if (opened.simulated()) {
-            lines.add("simulated: every value is invented");
-        }
-        lines.add(shown.next());
-        if (!shown.concealed().isEmpty()) {
-            lines.add(shown.concealed());
-        }
         return lines;
     }
 
@@ -65,14 +71,14 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
         lines.add("");
         lines.add(result.measure().title());
         result.conditions().forEach(each -> lines.add("  " + summary(result, each)));
-        for (Comparison each : result.comparisons()) {
-            lines.add("  " + each.sentence());
-            Stream.concat(Stream.of(each.next()), each.remarks().stream())
-                    .filter(text -> !text.isBlank())
-                    .forEach(text -> lines.add("  " + text));
-        }
-        Stream.concat(result.remarks().stream(), Stream.of(result.promise()))
+        Stream.of(
+                        result.comparisons().stream().map(Comparison::next),
+                        result.comparisons().stream().flatMap(each -> each.remarks().stream()),
+                        result.remarks().stream(),
+                        Stream.of(result.promise()))
+                .flatMap(texts -> texts)
                 .filter(text -> !text.isBlank())
+                .distinct()
                 .forEach(text -> lines.add("  " + text));
         return lines;
     }
@@ -94,9 +100,6 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                                                 Locale.ROOT,
                                                 ", coefficient of variation %.0f %%",
                                                 100 * share)));
-        Stream.of(each.failedChecks(), each.abandoned(), each.struck())
-                .flatMap(List::stream)
-                .forEach(outcome -> words.append("; ").append(outcome));
         return words.toString();
     }
 
@@ -107,8 +110,7 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
 
     /** Three digits: more would claim a precision that no bench has. */
     private static String rounded(double value) {
-        return Numbers.plain(
-                new java.math.BigDecimal(value).round(new java.math.MathContext(3)).doubleValue());
+        return Numbers.plain(new BigDecimal(value).round(new MathContext(3)).doubleValue());
     }
 
     private List<String> donnings() {
@@ -140,18 +142,12 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                             + ", "
                             + SlotWords.of(state, entry.slot())
                             + ": "
-                            + (isOut(entry) ? entry.value() : "concealed")
+                            + (shown.isOut(entry) ? entry.value() : "concealed")
                             + entry.struck()
                                     .map(struck -> ", struck out: " + struck.reason())
                                     .orElse(""));
         }
         return lines;
-    }
-
-    /** Facts of the session give nothing away; everything taken in a donning may. */
-    private boolean isOut(Entry entry) {
-        return entry.slot().place().donning() == 0
-                || (entry.slot() instanceof Slot.Trial ? shown.trialClock() : shown.result());
     }
 
     private String title(String condition) {

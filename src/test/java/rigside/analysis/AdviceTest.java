@@ -51,7 +51,7 @@ class AdviceTest {
                         OptionalInt.empty());
         assertEquals(
                 "Not settled yet: " + more + " likely to settle it (83 % within the plan).",
-                new Advice(new Wording(setting, "disc", "bare"), 4)
+                new Advice(new Wording(setting, "disc", "bare"), 4, false)
                         .next(Verdict.NOT_SETTLED, false, false, false, forecast));
     }
 }

@@ -398,7 +398,9 @@ class AnalyseTest {
     void aTableGivenAsASessionIsWrongUsage() {
         assertEquals(2, run("w.csv"));
         assertTrue(
-                err.toString().startsWith("w.csv is a table, not a session: read it with --values"),
+                err.toString()
+                        .startsWith(
+                                "rigside: w.csv is a table, not a session: read it with --values"),
                 err.toString());
     }
 
@@ -480,6 +482,23 @@ class AnalyseTest {
                 This is not a certified fit test.
                 """,
                 out.toString());
+    }
+
+    @Test
+    void aSessionIsNamedAsBelowTheFolderOfSessions() throws Exception {
+        Path home = Files.createDirectory(folder.resolve("home"));
+        Path made = session("until-donning-ends");
+        Files.createDirectory(home.resolve("sessions"));
+        Files.move(made, home.resolve("sessions").resolve("mine"));
+        assertEquals(0, run("mine", "--home", home.toString()), err.toString());
+        assertTrue(out.toString().startsWith("Small comparison\n"), out.toString());
+    }
+
+    @Test
+    void inventedValuesAreSaidToBeInTheJsonToo() throws Exception {
+        assertEquals(0, run("demo/recorded-session", "--json"));
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertTrue(json.get("simulated").booleanValue());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package rigside.desk;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,11 +19,10 @@ class ReviewLinesTest {
     }
 
     @Test
-    void anOpenDonningKeepsItsValuesConcealed() {
+    void anOpenDonningKeepsItsTimesConcealed() {
         Story open = Story.atFirstDonning().purged().exercised("23.4").inhaled(6.125);
         String review = review(open);
         assertFalse(review.contains("6.125"), review);
-        assertFalse(review.contains("23.4"), review);
         assertTrue(review.contains("concealed"), review);
     }
 
@@ -43,6 +43,37 @@ class ReviewLinesTest {
     @Test
     void notesAreThere() {
         Story story = Story.atFirstDonning().send(new Input.NoteTyped("a cold room"));
-        assertTrue(review(story).contains("a cold room"));
+        assertTrue(review(story).contains("\nNotes\n  a cold room\n"), review(story));
+    }
+
+    @Test
+    void whatWasLeftOutIsThereWithItsReason() {
+        Story story = Story.atFirstDonning().purged().goOn().pass(20).type("4000");
+        story.send(new Input.LeaveOutAsked("counter froze"));
+        String review = review(story);
+        assertTrue(
+                review.contains(
+                        "\nLeft out\n  donning 1, concentration in the mask, exercise 1 Normal"
+                                + " breathing: counter froze\n"),
+                review);
+    }
+
+    @Test
+    void howTheRepeatsEndedComesFirst() {
+        String review = review(Story.atFirstDonning().send(new Input.EndAsked("tired")));
+        assertTrue(
+                review.startsWith(
+                        "Ended early by the tester: tired. No verdict: 0 of at least 2 rounds\n"),
+                review);
+        assertFalse(review.contains("o on with another round"), review);
+    }
+
+    @Test
+    void aFailedCheckIsSaidOnce() {
+        Story story = Story.atFirstDonning().goOn().answer(false);
+        String review = review(story);
+        String check = story.state().captured().failedChecks().get(0).text();
+        assertEquals(review.indexOf(check), review.lastIndexOf(check), review);
+        assertTrue(review.contains("\nFailed checks\n  donning 1, " + check), review);
     }
 }

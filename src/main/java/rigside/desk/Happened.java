@@ -1,0 +1,54 @@
+package rigside.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import rigside.screen.SlotWords;
+import rigside.session.Captured;
+import rigside.session.State;
+
+/**
+ * What is worth knowing of a session beside its values, as lines under headings: failed checks,
+ * what was left out and why, notes. All of it the tester's own doing, so none of it is concealed.
+ */
+public final class Happened {
+    private Happened() {}
+
+    /** The lines, each section after a blank one; a section with nothing in it is left away. */
+    public static List<String> of(State state) {
+        Captured captured = state.captured();
+        List<String> lines = new ArrayList<>();
+        section(
+                lines,
+                "Failed checks",
+                captured.failedChecks().stream()
+                        .map(failed -> where(failed.place().donning()) + failed.text()));
+        section(
+                lines,
+                "Left out",
+                captured.leftOut().stream()
+                        .map(
+                                left ->
+                                        where(left.slot().place().donning())
+                                                + SlotWords.of(state, left.slot())
+                                                + ": "
+                                                + left.reason()));
+        section(
+                lines,
+                "Notes",
+                captured.notes().stream().map(note -> where(note.donning()) + note.text()));
+        return List.copyOf(lines);
+    }
+
+    private static void section(List<String> lines, String heading, Stream<String> items) {
+        List<String> all = items.map(item -> "  " + item).toList();
+        if (!all.isEmpty()) {
+            lines.addAll(List.of("", heading));
+            lines.addAll(all);
+        }
+    }
+
+    private static String where(int donning) {
+        return donning == 0 ? "" : "donning " + donning + ", ";
+    }
+}
