@@ -47,7 +47,7 @@ record TallyPicture(Scene scene) {
         lines.add(Line.BLANK);
         lines.addAll(SummaryTable.of(scene, result));
         for (Comparison comparison : result.comparisons()) {
-            lines.addAll(Verdicts.of(scene, comparison, true));
+            lines.addAll(Verdicts.of(scene, result, comparison, true));
         }
         return List.copyOf(lines);
     }

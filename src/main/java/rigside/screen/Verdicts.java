@@ -2,7 +2,9 @@ package rigside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import rigside.analysis.Comparison;
+import rigside.analysis.ConditionSummary;
 import rigside.analysis.MeasureResult;
 
 /** Each comparison as its interval against the band, what was found, and what to do next. */
@@ -21,7 +23,8 @@ final class Verdicts {
         for (MeasureResult measure : scene.view().shown().measures()) {
             for (Comparison comparison : measure.comparisons()) {
                 lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
-                lines.addAll(of(scene, comparison, !comparison.isSettled()));
+                lines.add(Line.of(Tone.STRONG, measure.measure().title()));
+                lines.addAll(of(scene, measure, comparison, !comparison.isSettled()));
             }
         }
         return List.copyOf(lines);
@@ -63,7 +66,9 @@ final class Verdicts {
                 comparison.estimate().isPresent()
                         ? new IntervalLine(comparison, axis, scene.signs()).axis()
                         : "no complete round yet";
-        return title.plus(line).padded(width + axis + 2, Tone.PLAIN).plus(word(comparison));
+        return title.plus(Line.of(line).cut(axis, scene.signs().cut()))
+                .padded(width + axis + 2, Tone.PLAIN)
+                .plus(word(comparison));
     }
 
     private static Line word(Comparison comparison) {
@@ -81,7 +86,8 @@ final class Verdicts {
      *
      * @param withNext whether what to do next is said too
      */
-    static List<Line> of(Scene scene, Comparison comparison, boolean withNext) {
+    static List<Line> of(
+            Scene scene, MeasureResult measure, Comparison comparison, boolean withNext) {
         int width = Math.min(WIDEST, scene.columns());
         List<Line> lines = new ArrayList<>();
         if (comparison.estimate().isPresent()) {
@@ -98,7 +104,61 @@ final class Verdicts {
                     Wrap.hanging(
                             Line.of("  next: "), Tone.PLAIN, comparison.next(), scene.columns()));
         }
+        lines.addAll(
+                Wrap.hanging(
+                        Line.of("  "),
+                        Tone.QUIET,
+                        mishaps(scene, measure, comparison),
+                        scene.columns()));
         return List.copyOf(lines);
+    }
+
+    /**
+     * What else came of the donnings stands beside every verdict: a condition that fails often says
+     * so.
+     */
+    private static String mishaps(Scene scene, MeasureResult measure, Comparison comparison) {
+        boolean none =
+                measure.conditions().stream()
+                        .allMatch(
+                                each ->
+                                        each.failedChecks().isEmpty()
+                                                && each.abandoned().isEmpty()
+                                                && each.struck().isEmpty());
+        return none
+                ? "no check failed, no donning abandoned or struck out"
+                : count("failed checks", measure, comparison, ConditionSummary::failedChecks)
+                        + ", "
+                        + count("abandoned", measure, comparison, ConditionSummary::abandoned)
+                        + ", "
+                        + count("struck out", measure, comparison, ConditionSummary::struck)
+                        + " ("
+                        + Header.title(scene.state(), comparison.condition())
+                        + " / "
+                        + Header.title(scene.state(), comparison.reference())
+                        + ")";
+    }
+
+    private static String count(
+            String what,
+            MeasureResult measure,
+            Comparison comparison,
+            Function<ConditionSummary, List<String>> mishaps) {
+        return what
+                + " "
+                + count(measure, comparison.condition(), mishaps)
+                + " / "
+                + count(measure, comparison.reference(), mishaps);
+    }
+
+    private static int count(
+            MeasureResult measure,
+            String condition,
+            Function<ConditionSummary, List<String>> mishaps) {
+        return measure.conditions().stream()
+                .filter(each -> each.condition().equals(condition))
+                .mapToInt(each -> mishaps.apply(each).size())
+                .sum();
     }
 
     private static Line sign(Scene scene, Comparison comparison) {
