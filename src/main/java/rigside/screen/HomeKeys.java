@@ -34,7 +34,7 @@ public final class HomeKeys {
         return switch (view.page()) {
             case HOME -> home(view);
             case HELP -> reading(Stroke.of(KeyType.F1));
-            case REVIEW -> reading(Stroke.of('v'));
+            case REVIEW -> reading(Stroke.of('v'), help());
         };
     }
 
@@ -72,7 +72,7 @@ public final class HomeKeys {
         if (view.rig().simulated()) {
             keys.add(key("speed", HomeAction.SPEED, Stroke.of('s')));
         }
-        keys.add(key("help", HomeAction.HELP, Stroke.of(KeyType.F1), Stroke.of('?')));
+        keys.add(help());
         keys.add(leave());
         return List.copyOf(keys);
     }
@@ -89,10 +89,15 @@ public final class HomeKeys {
                                 List.of(ENTER, Stroke.of('v'))));
     }
 
-    private static List<HomeKey> reading(Stroke led) {
+    private static HomeKey help() {
+        return key("help", HomeAction.HELP, Stroke.of(KeyType.F1), Stroke.of('?'));
+    }
+
+    private static List<HomeKey> reading(Stroke led, HomeKey... more) {
         List<HomeKey> keys = new ArrayList<>();
         keys.add(key("back", HomeAction.HOME, ENTER, Stroke.of(KeyType.Escape), led));
         keys.addAll(pages("scroll"));
+        keys.addAll(List.of(more));
         keys.add(leave());
         return List.copyOf(keys);
     }
