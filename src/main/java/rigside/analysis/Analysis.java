@@ -44,7 +44,9 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                 comparisons
                         .map(each -> Sentences.promise(state.protocol(), each.setting()))
                         .orElse(""),
-                new MeasureRemarks(state, measure, values).all());
+                new MeasureRemarks(state, measure, values).all(),
+                List.of(),
+                List.of());
     }
 
     public Optional<MeasureResult> measure(String id) {

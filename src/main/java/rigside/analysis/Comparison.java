@@ -38,9 +38,8 @@ import rigside.decide.Verdict;
  * @param boundedAgrees whether the verdict is the same when what the counter only bounded is taken
  *     at half its penetration
  * @param entries the numbers of the entries used
- * @param sentence what was found, in plain words
- * @param next what to do next for this question, in plain words
- * @param remarks what else has to be known to read it rightly; may be empty
+ * @param looks every look there was, in order; empty before the first
+ * @param words what all this means
  */
 public record Comparison(
         String measure,
@@ -62,12 +61,53 @@ public record Comparison(
         boolean dependsOnStruck,
         boolean boundedAgrees,
         List<Integer> entries,
-        String sentence,
-        String next,
-        List<String> remarks) {
+        List<Seen> looks,
+        Words words) {
     public Comparison {
         entries = List.copyOf(entries);
-        remarks = List.copyOf(remarks);
+        looks = List.copyOf(looks);
+    }
+
+    /**
+     * What one look showed.
+     *
+     * @param n as the comparison's
+     * @param estimate the change then
+     * @param interval then
+     * @param critical the critical value behind it
+     * @param verdict of this look by itself
+     */
+    public record Seen(int n, double estimate, Limits interval, double critical, Verdict verdict) {}
+
+    /**
+     * A comparison in words.
+     *
+     * @param sentence what was found, in plain words
+     * @param technical the same for a statistician, in one sentence
+     * @param next what to do next for this question, in plain words
+     * @param change what would change the verdict, in plain words
+     * @param remarks what else has to be known to read it rightly; may be empty
+     */
+    public record Words(
+            String sentence, String technical, String next, String change, List<String> remarks) {
+        public Words {
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    /** What was found, in plain words. */
+    public String sentence() {
+        return words.sentence();
+    }
+
+    /** What to do next for this question, in plain words. */
+    public String next() {
+        return words.next();
+    }
+
+    /** What else has to be known to read it rightly; may be empty. */
+    public List<String> remarks() {
+        return words.remarks();
     }
 
     /**

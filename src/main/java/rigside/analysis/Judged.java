@@ -75,10 +75,31 @@ record Judged(
                 dependsOnStruck,
                 boundedAgrees,
                 entries,
-                contradicted ? wording.staying(settledAt.orElseThrow()) + found : found,
-                new Advice(wording, latest.n(), ended)
-                        .next(verdict, planUsedUp, latest.atResolution(), unresolved, forecast),
-                remarks);
+                course.looks().stream().flatMap(look -> seen(look, setting).stream()).toList(),
+                new Comparison.Words(
+                        contradicted ? wording.staying(settledAt.orElseThrow()) + found : found,
+                        "",
+                        new Advice(wording, latest.n(), ended)
+                                .next(
+                                        verdict,
+                                        planUsedUp,
+                                        latest.atResolution(),
+                                        unresolved,
+                                        forecast),
+                        "",
+                        remarks));
+    }
+
+    private static Optional<Comparison.Seen> seen(Finding look, Setting setting) {
+        return look.interval()
+                .map(
+                        interval ->
+                                new Comparison.Seen(
+                                        look.n(),
+                                        setting.scale().outward(look.estimate()),
+                                        read(interval, setting.scale()),
+                                        interval.critical(),
+                                        look.verdict()));
     }
 
     /**

@@ -14,6 +14,8 @@ import rigside.protocol.Measure;
  *     recorded, or concealed
  * @param promise what the confidence covers, in one sentence; empty without comparisons
  * @param remarks what has to be known of the values themselves; may be empty
+ * @param flags what is worth a second look; may be empty
+ * @param method how the comparisons were reckoned, in sentences; empty without comparisons
  */
 public record MeasureResult(
         Measure measure,
@@ -21,12 +23,16 @@ public record MeasureResult(
         List<ConditionSummary> conditions,
         List<Comparison> comparisons,
         String promise,
-        List<String> remarks) {
+        List<String> remarks,
+        List<Flag> flags,
+        List<String> method) {
     public MeasureResult {
         values = List.copyOf(values);
         conditions = List.copyOf(conditions);
         comparisons = List.copyOf(comparisons);
         remarks = List.copyOf(remarks);
+        flags = List.copyOf(flags);
+        method = List.copyOf(method);
     }
 
     /** The comparison of one condition with the reference. */

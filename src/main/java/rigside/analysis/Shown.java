@@ -109,7 +109,9 @@ public record Shown(
                 result ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
                 result ? all.comparisons() : List.of(),
                 all.promise(),
-                result ? all.remarks() : List.of());
+                result ? all.remarks() : List.of(),
+                result ? all.flags() : List.of(),
+                result ? all.method() : List.of());
     }
 
     /** Whether what a value is made of is out: trials with the clock, readings as they come in. */

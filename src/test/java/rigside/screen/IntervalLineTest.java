@@ -37,9 +37,8 @@ final class IntervalLineTest {
                 false,
                 true,
                 List.of(),
-                "",
-                "",
-                List.of());
+                List.of(),
+                new Comparison.Words("", "", "", "", List.of()));
     }
 
     private static String axis(Comparison comparison) {
