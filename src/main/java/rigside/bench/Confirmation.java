@@ -54,6 +54,9 @@ record Confirmation(State state, boolean checked) {
         if (event instanceof Event.SlotLeftOut left) {
             return Optional.of("left out: " + left.reason());
         }
+        if (event instanceof Event.TimeDoubted doubted) {
+            return Optional.of(doubted.why());
+        }
         return event instanceof Event.NoteWritten
                 ? Optional.of("the note is written")
                 : Optional.empty();

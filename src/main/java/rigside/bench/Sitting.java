@@ -29,6 +29,7 @@ final class Sitting {
     private final Settings settings;
     private Ui ui;
     private long latest;
+    private final ClockWatch clocks = new ClockWatch(System.nanoTime(), System.currentTimeMillis());
     private boolean warned;
 
     private Sitting(Console console, Runner runner, SessionTime time, Settings settings, Ui ui) {
@@ -110,6 +111,7 @@ final class Sitting {
 
     /** Whether the session is left. */
     private boolean press(Pressed pressed) {
+        watchClocks();
         Reaction reaction = Reaction.to(ui, view(pressed.nanos()), pressed.key());
         ui = reaction.ui();
         if (reaction.leaves()) {
@@ -151,8 +153,16 @@ final class Sitting {
         }
     }
 
+    /** Before anything is made of the time: a pull must not end as if nothing had happened. */
+    private void watchClocks() {
+        long now = System.nanoTime();
+        clocks.read(now, System.currentTimeMillis())
+                .ifPresent(why -> tell(new Input.TimeDoubted(why), at(now)));
+    }
+
     /** Whether time led to anything. */
     private boolean tick() {
+        watchClocks();
         Result result = runner.tick(at(System.nanoTime()));
         if (result instanceof Result.Done done) {
             ui = ui.noticed(runner.state(), done.events());

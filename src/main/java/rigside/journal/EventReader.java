@@ -141,6 +141,7 @@ final class EventReader {
             case "exercise-reopened" ->
                     new Event.ExerciseReopened(place(in), in.integer("exercise"));
             case "note-written" -> new Event.NoteWritten(in.text("text"));
+            case "time-doubted" -> new Event.TimeDoubted(in.text("why"));
             case "halted" -> new Event.Halted(in.text("why"));
             case "continued" -> new Event.Continued();
             case "look-taken" -> new Event.LookTaken(look(in));

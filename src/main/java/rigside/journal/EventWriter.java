@@ -243,6 +243,11 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line timeDoubted(Event.TimeDoubted event) {
+        return start("time-doubted").put("why", event.why());
+    }
+
+    @Override
     public Line halted(Event.Halted event) {
         return start("halted").put("why", event.why());
     }

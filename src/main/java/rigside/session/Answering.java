@@ -54,6 +54,9 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
     }
 
     private Optional<String> implausible(Activity.HoldAsked activity) {
+        if (state.doing().doubt().isPresent()) {
+            return state.doing().doubt();
+        }
         Step.Trials step = (Step.Trials) Procedure.step(state, activity.place());
         if (activity.seconds() < step.shortest()) {
             return Optional.of(

@@ -72,6 +72,8 @@ public sealed interface Event {
 
         R noteWritten(NoteWritten event);
 
+        R timeDoubted(TimeDoubted event);
+
         R halted(Halted event);
 
         R continued(Continued event);
@@ -369,6 +371,19 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.noteWritten(this);
+        }
+    }
+
+    /**
+     * The clock cannot be trusted across this moment: an inhalation timed over it is offered for
+     * voiding.
+     *
+     * @param why what was noticed, in words
+     */
+    record TimeDoubted(String why) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.timeDoubted(this);
         }
     }
 

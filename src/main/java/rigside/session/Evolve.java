@@ -333,8 +333,21 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
 
     @Override
     public State noteWritten(Event.NoteWritten event) {
+        return noted(event.text());
+    }
+
+    private State noted(String text) {
         int donning = before.course().open().map(Donning::number).orElse(0);
-        return before.with(before.captured().with(new Captured.Note(event.text(), donning, at)));
+        return before.with(before.captured().with(new Captured.Note(text, donning, at)));
+    }
+
+    /** Only an inhalation being timed suffers; that it happened is kept as a note all the same. */
+    @Override
+    public State timeDoubted(Event.TimeDoubted event) {
+        State noted = noted(event.why());
+        boolean pulling =
+                before.doing().running().filter(Activity.Pulling.class::isInstance).isPresent();
+        return pulling ? noted.with(before.doing().doubted(event.why())) : noted;
     }
 
     @Override

@@ -36,6 +36,8 @@ public sealed interface Input {
 
         R noteTyped(NoteTyped input);
 
+        R timeDoubted(TimeDoubted input);
+
         R haltPressed(HaltPressed input);
 
         R abandonAsked(AbandonAsked input);
@@ -162,6 +164,18 @@ public sealed interface Input {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.noteTyped(this);
+        }
+    }
+
+    /**
+     * The clock cannot be trusted across this moment.
+     *
+     * @param why what was noticed, in words
+     */
+    record TimeDoubted(String why) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.timeDoubted(this);
         }
     }
 

@@ -40,6 +40,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     private static Response closed(Input input) {
         boolean asksForNothing =
                 input instanceof Input.Ticked
+                        || input instanceof Input.TimeDoubted
                         || input instanceof Input.GoOnPressed
                         || input instanceof Input.LeaveAsked
                         || input instanceof Input.HaltPressed
@@ -209,6 +210,11 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         return input.text().isBlank()
                 ? refused("the note is empty; nothing is written")
                 : Response.of(new Event.NoteWritten(input.text().strip()));
+    }
+
+    @Override
+    public Response timeDoubted(Input.TimeDoubted input) {
+        return Response.of(new Event.TimeDoubted(input.why()));
     }
 
     @Override

@@ -95,6 +95,7 @@ final class Samples {
                 new Event.ExerciseReopened(DONNING, 3),
                 new Event.NoteWritten(
                         "half a key: \uD83D, a whole one: \uD83D\uDE00, \u0000\u001b"),
+                new Event.TimeDoubted("the computer's clock jumped ahead by 40.0 s"),
                 new Event.Halted("dizzy"),
                 new Event.Continued(),
                 new Event.LookTaken(new Look(1, false, false, List.of())),

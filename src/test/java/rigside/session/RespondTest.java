@@ -165,6 +165,38 @@ class RespondTest {
     }
 
     @Test
+    void aPullDuringWhichTheClockJumpedIsOfferedForVoidingWithThatReason() {
+        Story story = Story.atFirstDonning().purged().exercised("40");
+        story.trigger().pass(3).trigger().pass(2).send(new Input.TimeDoubted("the clock jumped"));
+        story.pass(3).trigger().answer(true);
+        assertEquals(
+                "the clock jumped",
+                assertInstanceOf(Activity.VoidAsked.class, story.activity()).why());
+        assertEquals("the clock jumped", story.state().captured().notes().get(0).text());
+        story.answer(true);
+        assertEquals("the clock jumped", lastEntry(story).struck().orElseThrow().reason());
+    }
+
+    @Test
+    void aJumpOfTheClockOutsideAPullIsNotedAndDoubtsNothing() {
+        Story story = Story.atFirstDonning().purged().exercised("40").trigger();
+        story.send(new Input.TimeDoubted("the clock jumped")).pass(3).trigger();
+        story.pass(6).trigger().answer(true);
+        assertTrue(lastEntry(story).stands());
+        assertInstanceOf(Activity.Resting.class, story.activity());
+        assertEquals(1, story.state().captured().notes().size());
+    }
+
+    @Test
+    void theDoubtEndsWithThePullItIsAbout() {
+        Story story = Story.atFirstDonning().purged().exercised("40");
+        story.trigger().pass(3).trigger().send(new Input.TimeDoubted("jumped")).pass(6);
+        story.trigger().answer(true).answer(false).pass(30).inhaled(6);
+        assertTrue(lastEntry(story).stands());
+        assertInstanceOf(Activity.DonningDone.class, story.activity());
+    }
+
+    @Test
     void theRestIsNeverShorterThanDeclared() {
         Story story = Story.atFirstDonning().purged().exercised("40").inhaled(6).pass(29.9);
         assertInstanceOf(Activity.Resting.class, story.activity());
