@@ -95,7 +95,6 @@ final class Samples {
                 new Event.ExerciseReopened(DONNING, 3),
                 new Event.NoteWritten(
                         "half a key: \uD83D, a whole one: \uD83D\uDE00, \u0000\u001b"),
-                new Event.TimeDoubted("the computer's clock jumped ahead by 40.0 s"),
                 new Event.Halted("dizzy"),
                 new Event.Continued(),
                 new Event.LookTaken(new Look(1, false, false, List.of())),
@@ -129,7 +128,8 @@ final class Samples {
                                                 false)))),
                 new Event.WentOn(),
                 new Event.RepeatsEnded(""),
-                new Event.SessionClosed());
+                new Event.SessionClosed(),
+                new Event.TimeDoubted("the computer's clock jumped ahead by 40.0 s"));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */
