@@ -8,6 +8,7 @@ import rigside.journal.NotOpened;
 import rigside.journal.SessionClock;
 import rigside.journal.TornLine;
 import rigside.protocol.Protocol;
+import rigside.rig.Rig;
 import rigside.runner.JournalLedger;
 import rigside.runner.Rigs;
 import rigside.runner.Runner;
@@ -35,14 +36,10 @@ public final class Bench {
             Settings settings)
             throws NotOpened, IOException {
         try (Journal journal = Journal.create(sessions, opening.protocolName(), Wall.now())) {
-            long origin = System.nanoTime();
-            Runner runner =
-                    Runner.open(
-                            new JournalLedger(journal),
-                            Rigs.of(opening, protocol),
-                            Wall::now,
-                            opening);
-            SessionTime time = new SessionTime(origin, 0, opening.speed());
+            Rig rig = Rigs.of(opening, protocol);
+            // The opening's wall clock is read right after: the two tell the same moment.
+            SessionTime time = new SessionTime(System.nanoTime(), 0, opening.speed());
+            Runner runner = Runner.open(new JournalLedger(journal), rig, Wall::now, opening);
             Sitting.run(console, runner, time, settings, Optional.empty());
         }
     }
