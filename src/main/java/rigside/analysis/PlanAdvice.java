@@ -9,12 +9,10 @@ import rigside.decide.Planning;
 import rigside.decide.Rules;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Measure;
+import rigside.protocol.Plan;
 
 /** What to make of a plan, and what would be a better one. */
 final class PlanAdvice {
-
-    /** The longest plan a protocol may have. */
-    private static final int LONGEST = 50;
 
     /** More trials than this in one donning are no longer the same wearer: own judgement. */
     private static final int MOST_TRIALS = 20;
@@ -80,7 +78,7 @@ final class PlanAdvice {
         String units = " " + PlanSentences.units(terms.setting(), 2);
         if (enough.isEmpty()) {
             return "no plan of up to "
-                    + longest()
+                    + Plan.MOST_ROUNDS
                     + units
                     + " settles "
                     + wished
@@ -100,16 +98,12 @@ final class PlanAdvice {
     private OptionalInt enough(PlanTerms plan, int shortest) {
         return Planning.fewestOf(
                 shortest,
-                longest(),
+                Plan.MOST_ROUNDS,
                 most -> {
                     Rules rules = plan.withMost(most).rules();
                     return settles(plan, rules, 0) >= settle
                             && settles(plan, rules, twice()) >= settle;
                 });
-    }
-
-    private int longest() {
-        return Math.max(LONGEST, terms.setting().plan().most());
     }
 
     private double settles(PlanTerms plan, Rules rules, double multiple) {
@@ -130,7 +124,7 @@ final class PlanAdvice {
 
     /** The cheapest rounds and trials a donning, when what they cost and bring is known. */
     private Optional<String> trials() {
-        if (terms.trials().isEmpty() || terms.costs().filter(each -> each.trials() > 0).isEmpty()) {
+        if (terms.trials().isEmpty()) {
             return Optional.empty();
         }
         Optional<Choice> best = Optional.empty();

@@ -15,7 +15,7 @@ final class PlanSentences {
         Setting setting = terms.setting();
         Plan plan = setting.plan();
         lines.add(
-                setting.measure().title()
+                Figures.sentence(setting.measure().title())
                         + ", compared as a "
                         + (setting.scale().isRatio() ? "ratio" : "difference")
                         + ": "

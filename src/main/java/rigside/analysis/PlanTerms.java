@@ -57,16 +57,11 @@ public record PlanTerms(
     }
 
     /**
-     * @throws IllegalArgumentException unless the spread is above 0 and larger than its trials
-     *     alone explain
+     * @throws IllegalArgumentException unless the spread is above 0 and finite
      */
     public PlanTerms {
         if (!(spread > 0 && spread < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("spread " + spread + ", must be above 0");
-        }
-        double planned = spread;
-        if (trials.filter(each -> !(each.spreadWith(1_000_000, planned) > 0)).isPresent()) {
-            throw new IllegalArgumentException("trials explain more than the whole spread");
         }
     }
 
@@ -77,13 +72,9 @@ public record PlanTerms(
      *     difference within a round, or of one value when independent; above 0
      */
     public static PlanTerms of(
-            Measure measure,
-            Plan plan,
-            double roundSpread,
-            Optional<Costs> costs,
-            Optional<Trials> trials) {
-        Setting setting = new Setting(measure, plan, 1, 1);
-        return new PlanTerms(setting, ofOne(setting, roundSpread), costs, trials);
+            Measure.Compared compared, Plan plan, double roundSpread, Optional<Costs> costs) {
+        Setting setting = new Setting(Measure.bare(0, compared), plan, 1, 1);
+        return new PlanTerms(setting, ofOne(setting, roundSpread), costs, Optional.empty());
     }
 
     /**
@@ -92,14 +83,10 @@ public record PlanTerms(
      * @param measure one of its measures, or that with another band
      * @param roundSpread as above; where it is empty the expected spread of the measure, which is
      *     that of one value
-     * @param trialSpread standard deviation of one trial within its donning, on the analysis scale
      * @return empty when no spread is given anywhere
      */
     public static Optional<PlanTerms> of(
-            Protocol protocol,
-            Measure measure,
-            OptionalDouble roundSpread,
-            OptionalDouble trialSpread) {
+            Protocol protocol, Measure measure, OptionalDouble roundSpread) {
         Setting setting = Sharing.setting(protocol, measure);
         OptionalDouble spread =
                 roundSpread.isPresent()
@@ -108,18 +95,39 @@ public record PlanTerms(
         if (spread.isEmpty()) {
             return Optional.empty();
         }
-        int perDonning = Sharing.trials(protocol, measure);
-        Plan plan = protocol.plan();
-        double round = BenchTime.round(protocol);
+        int perDonning = protocol.trials(measure.id());
         // A trial not declared costs is left within the donning, where it cannot be traded.
-        double trial = plan.trialSeconds().orElse(0) * protocol.conditions().size();
-        Costs costs = new Costs(round - perDonning * trial, trial, perDonning);
-        Optional<Trials> trials =
-                trialSpread.isPresent() && !setting.isByTrial()
-                        ? Optional.of(new Trials(trialSpread.getAsDouble(), perDonning))
-                        : Optional.empty();
+        double trial =
+                perDonning == 0
+                        ? 0
+                        : protocol.plan().trialSeconds().orElse(0) * protocol.conditions().size();
+        Costs costs = new Costs(BenchTime.round(protocol) - perDonning * trial, trial, perDonning);
         return Optional.of(
-                new PlanTerms(setting, spread.getAsDouble(), Optional.of(costs), trials));
+                new PlanTerms(setting, spread.getAsDouble(), Optional.of(costs), Optional.empty()));
+    }
+
+    /** Whether a value is the mean of trials whose time is known, so that they can be traded. */
+    public boolean canWeighTrials() {
+        return !setting.isByTrial()
+                && costs.filter(each -> each.trials() > 0 && each.perDonning() > 0).isPresent();
+    }
+
+    /**
+     * The same with the spread of one trial known, so that more trials a donning can be weighed
+     * against more donnings.
+     *
+     * @param trialSpread standard deviation of one trial within its donning, on the analysis scale
+     * @return empty when the trials alone would explain more than the whole spread
+     * @throws IllegalArgumentException unless {@link #canWeighTrials}
+     */
+    public Optional<PlanTerms> weighingTrials(double trialSpread) {
+        if (!canWeighTrials()) {
+            throw new IllegalArgumentException("trials of this plan cannot be weighed");
+        }
+        Trials known = new Trials(trialSpread, costs.orElseThrow().perDonning());
+        return known.spreadWith(Integer.MAX_VALUE, spread) > 0
+                ? Optional.of(new PlanTerms(setting, spread, costs, Optional.of(known)))
+                : Optional.empty();
     }
 
     private static double ofOne(Setting setting, double roundSpread) {
@@ -145,19 +153,7 @@ public record PlanTerms(
     /** The same with another number of rounds at most. */
     PlanTerms withMost(int most) {
         Plan plan = setting.plan();
-        Plan other =
-                new Plan(
-                        plan.fewest(),
-                        most,
-                        plan.confidence(),
-                        plan.exponent(),
-                        plan.design(),
-                        plan.order(),
-                        plan.trialClock(),
-                        plan.result(),
-                        plan.sharedOverMeasures(),
-                        plan.donningSeconds(),
-                        plan.trialSeconds());
+        Plan other = plan.with(plan.fewest(), most, plan.confidence(), plan.exponent());
         Setting longer =
                 new Setting(setting.measure(), other, setting.sharing(), setting.perRound());
         return new PlanTerms(longer, spread, costs, trials);

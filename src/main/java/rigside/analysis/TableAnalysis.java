@@ -3,14 +3,12 @@ package rigside.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import rigside.decide.Course;
-import rigside.measure.Unit;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 
@@ -35,14 +33,7 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
      *     exponent and design
      */
     public static TableAnalysis of(ValueTable table, Measure.Compared compared, Plan plan) {
-        Measure measure =
-                new Measure(
-                        "value",
-                        "value",
-                        new Measure.TypedNumber("value"),
-                        Unit.ONE,
-                        table.resolution(),
-                        Optional.of(compared));
+        Measure measure = Measure.bare(table.resolution(), compared);
         Map<String, SortedMap<Integer, Double>> values = table.byCondition();
         List<String> conditions = List.copyOf(values.keySet());
         Setting setting = new Setting(measure, plan, conditions.size() - 1, 1);

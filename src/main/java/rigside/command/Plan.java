@@ -13,7 +13,6 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import rigside.analysis.PlanTable;
 import rigside.analysis.PlanTerms;
-import rigside.desk.Folders;
 import rigside.desk.ProtocolFile;
 import rigside.protocol.Measure;
 import rigside.protocol.Protocol;
@@ -48,8 +47,8 @@ public final class Plan implements Callable<Integer> {
             names = "--settle",
             defaultValue = "0.8",
             paramLabel = "SHARE",
-            description = "the wished chance to settle (default ${DEFAULT-VALUE})")
-    private double settle;
+            description = "the wished chance to settle, 0.8 or 80%% (default ${DEFAULT-VALUE})")
+    private String settle;
 
     @Option(
             names = "--seed",
@@ -64,17 +63,17 @@ public final class Plan implements Callable<Integer> {
     @Override
     public Integer call() {
         CommandLine command = spec.commandLine();
-        // NaN fails.
-        if (!(settle > 0 && settle < 1)) {
+        double wished = OptionRules.chance(command, "--settle", settle);
+        if (protocol.isEmpty() && measure.isPresent()) {
             throw new ParameterException(
-                    command, "--settle is " + settle + ", must be above 0 and below 1");
+                    command, "--measure names a measure of a protocol, and no protocol is named");
         }
         Optional<PlanTerms> terms =
                 protocol.isPresent() ? ofProtocol(command) : Optional.of(options.terms(command));
         if (terms.isEmpty()) {
             return Exit.PROBLEMS;
         }
-        PlanTable table = PlanTable.of(terms.get(), settle, seed);
+        PlanTable table = PlanTable.of(terms.get(), wished, seed);
         command.getOut().print(json ? PlanJson.of(table) : PlanText.of(table));
         command.getOut().flush();
         return Exit.DONE;
@@ -82,12 +81,7 @@ public final class Plan implements Callable<Integer> {
 
     /** Empty when the protocol cannot be used; everything wrong was printed then. */
     private Optional<PlanTerms> ofProtocol(CommandLine command) {
-        Folders folders =
-                rigside == null
-                        ? Folders.of(
-                                Optional.empty(), System.getenv(), System.getProperty("user.home"))
-                        : rigside.folders();
-        return Protocols.sound(protocol.orElseThrow(), false, folders, command.getErr())
+        return Protocols.sound(protocol.orElseThrow(), false, rigside.folders(), command.getErr())
                 .flatMap(ProtocolFile::protocol)
                 .map(each -> ofMeasure(command, each));
     }

@@ -93,7 +93,7 @@ public final class Rigside implements Callable<Integer> {
 
     static CommandLine commandLine() {
         Messages messages = new Messages();
-        return new CommandLine(new Rigside())
+        return NumberWords.in(new CommandLine(new Rigside()))
                 .setParameterExceptionHandler(messages)
                 .setExecutionExceptionHandler(messages);
     }

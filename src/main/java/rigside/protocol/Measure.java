@@ -25,6 +25,26 @@ public record Measure(
         double resolution,
         Optional<Compared> compared) {
 
+    /**
+     * Numbers that come without a protocol, and are compared.
+     *
+     * @param resolution the smallest step they show; 0 when unknown
+     */
+    public static Measure bare(double resolution, Compared compared) {
+        return new Measure(
+                "value",
+                "value",
+                new TypedNumber("value"),
+                Unit.ONE,
+                resolution,
+                Optional.of(compared));
+    }
+
+    /** The same compared in another way. */
+    public Measure withCompared(Compared other) {
+        return new Measure(id, title, kind, unit, resolution, Optional.of(other));
+    }
+
     /** Where the number comes from. */
     public sealed interface Kind {
         <R> R match(Cases<R> cases);

@@ -66,6 +66,39 @@ public record Plan(
      */
     public static final double DEFAULT_EXPONENT = 2;
 
+    /** A plan outside a protocol: nothing is concealed, no cost is stated. */
+    public static Plan bare(
+            int fewest, int most, double confidence, double exponent, Design design) {
+        return new Plan(
+                fewest,
+                most,
+                confidence,
+                exponent,
+                design,
+                Order.AS_LISTED,
+                Until.SHOWN,
+                Until.SHOWN,
+                false,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /** The same with other terms for its looks. */
+    public Plan with(int fewest, int most, double confidence, double exponent) {
+        return new Plan(
+                fewest,
+                most,
+                confidence,
+                exponent,
+                design,
+                order,
+                trialClock,
+                result,
+                sharedOverMeasures,
+                donningSeconds,
+                trialSeconds);
+    }
+
     /** How values are set against each other. */
     public enum Design {
         /** Differences within a round. */

@@ -40,6 +40,22 @@ public record Protocol(
         after = List.copyOf(after);
     }
 
+    /** The same under another plan. */
+    public Protocol withPlan(Plan other) {
+        return new Protocol(
+                title,
+                question,
+                about,
+                cautions,
+                facts,
+                conditions,
+                measures,
+                other,
+                before,
+                donning,
+                after);
+    }
+
     /** The condition the others are compared with. */
     public Condition reference() {
         return conditions.get(0);

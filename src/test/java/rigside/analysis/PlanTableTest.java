@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import rigside.measure.Unit;
-import rigside.protocol.Measure;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 
@@ -137,14 +135,10 @@ class PlanTableTest {
         assertEquals(0.1 / Math.sqrt(2), trials.spreadWith(8, 0.1 + 1e-12), 1e-9);
         assertEquals(0.5, trials.spreadWith(4, 0.5), 1e-15);
         PlanTerms plan = terms(3, 10, 0.1, Compared.Matters.EITHER, Plan.Design.ROUNDS);
-        assertThrows(
-                IllegalArgumentException.class,
-                () ->
-                        new PlanTerms(
-                                plan.setting(),
-                                0.09,
-                                Optional.empty(),
-                                Optional.of(new PlanTerms.Trials(0.2, 4))));
+        assertThrows(IllegalArgumentException.class, () -> plan.weighingTrials(0.01));
+        PlanTerms known = costing(plan, new PlanTerms.Costs(1, 1, 4));
+        assertEquals(Optional.empty(), known.weighingTrials(0.2));
+        assertTrue(known.weighingTrials(0.1).isPresent());
     }
 
     @Test
@@ -159,16 +153,15 @@ class PlanTableTest {
 
     private static String cheapest(PlanTerms.Costs costs) {
         PlanTerms plan = terms(3, 10, 0.1, Compared.Matters.EITHER, Plan.Design.ROUNDS);
-        PlanTerms terms =
-                new PlanTerms(
-                        plan.setting(),
-                        plan.spread(),
-                        Optional.of(costs),
-                        Optional.of(new PlanTerms.Trials(0.065, 1)));
+        PlanTerms terms = costing(plan, costs).weighingTrials(0.065).orElseThrow();
         return PlanTable.of(terms, 0.8, 1).advice().stream()
                 .filter(each -> each.startsWith("cheapest"))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static PlanTerms costing(PlanTerms plan, PlanTerms.Costs costs) {
+        return new PlanTerms(plan.setting(), plan.spread(), Optional.of(costs), Optional.empty());
     }
 
     private static PlanTable.Outcome at(PlanTable table, double multiple) {
@@ -180,19 +173,7 @@ class PlanTableTest {
 
     private static PlanTerms terms(
             int fewest, int most, double spread, Compared.Matters matters, Plan.Design design) {
-        Plan plan =
-                new Plan(
-                        fewest,
-                        most,
-                        0.95,
-                        2,
-                        design,
-                        Plan.Order.BALANCED,
-                        Plan.Until.SHOWN,
-                        Plan.Until.SHOWN,
-                        false,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty());
+        Plan plan = Plan.bare(fewest, most, 0.95, 2, design);
         Compared compared =
                 new Compared(
                         Compared.Scale.RATIO,
@@ -202,14 +183,6 @@ class PlanTableTest {
                         matters,
                         true,
                         OptionalDouble.empty());
-        Measure measure =
-                new Measure(
-                        "v",
-                        "Value",
-                        new Measure.TypedNumber("v"),
-                        Unit.ONE,
-                        0,
-                        Optional.of(compared));
-        return PlanTerms.of(measure, plan, spread, Optional.empty(), Optional.empty());
+        return PlanTerms.of(compared, plan, spread, Optional.empty());
     }
 }

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 class PlanTest {
     private static final String[] TYPICAL = {
@@ -28,11 +27,12 @@ class PlanTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return new CommandLine(new Plan())
+        List<String> all = new ArrayList<>(List.of("--home", folder.toString(), "plan"));
+        all.addAll(List.of(arguments));
+        return Rigside.commandLine()
                 .setOut(new PrintWriter(out, true))
                 .setErr(new PrintWriter(err, true))
-                .setParameterExceptionHandler(new Messages())
-                .execute(arguments);
+                .execute(all.toArray(String[]::new));
     }
 
     private int typical(String... more) {
@@ -83,14 +83,6 @@ class PlanTest {
     }
 
     @Test
-    void aPlanLongerThanAnyProtocolsIsStillJudged() {
-        assertEquals(
-                Exit.DONE,
-                run("--fewest", "60", "--most", "61", "--meaningful", "10%", "--spread", "1"));
-        assertTrue(out.toString().contains("no plan of up to 61 rounds"), out.toString());
-    }
-
-    @Test
     void theSameSeedPrintsTheSame() {
         typical("--seed", "5");
         String first = out.toString();
@@ -136,31 +128,39 @@ class PlanTest {
     }
 
     private int protocol(String name, String... more) {
-        List<String> arguments =
-                new ArrayList<>(List.of("--home", folder.toString(), "plan", name));
+        List<String> arguments = new ArrayList<>(List.of(name));
         arguments.addAll(List.of(more));
-        return Rigside.commandLine()
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments.toArray(String[]::new));
+        return run(arguments.toArray(String[]::new));
     }
 
     @ParameterizedTest(name = "{0} {1}")
-    @CsvSource({
-        "--fewest, 1, --fewest 1 and --most 6",
-        "--fewest, 7, --fewest 7 and --most 6",
-        "--most, 101, at most 100",
-        "--spread, 0, --spread is 0.0",
-        "--spread, NaN, --spread is NaN",
-        "--spread, -1, --spread is -1.0",
-        "--meaningful, 0%, --meaningful is '0%'",
-        "--confidence, 1, --confidence is '1'",
-        "--settle, 1, --settle is 1.0",
-        "--matters, more, --matters is 'more'",
-        "--design, crossed, --design is 'crossed'",
-        "--trial-spread, 1, --trial-spread is 1.0",
-        "--trials, 0, --trials is 0"
-    })
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            --fewest        | 1       | --fewest 1 and --most 6: fewest must be 2 or more
+            --fewest        | 7       | --fewest 7 and --most 6: fewest must be 2 or more
+            --fewest        | three   | '--fewest': 'three' is not a whole number, such as 3
+            --fewest        | 3.5     | '--fewest': '3.5' is not a whole number, such as 3
+            --most          | 51      | most at least that and at most 50
+            --spread        | 0       | --spread is '0.0', must be above 0
+            --spread        | -1      | --spread is '-1.0', must be above 0
+            --spread        | NaN     | '--spread': 'NaN' is not a number, such as 0.1
+            --spread        | 10%     | '--spread': '10%' is not a number, such as 0.1
+            --meaningful    | 0%      | --meaningful is '0%', must be a percentage above 0
+            --confidence    | 1       | --confidence is '1', must be from 0.80 to 0.999
+            --exponent      | 6       | --exponent is '6.0', must be from 0.5 to 5
+            --settle        | 1       | --settle is '1', must be above 0 and below 1, such as 0.8
+            --settle        | most    | --settle is 'most', must be above 0 and below 1
+            --seed          | x       | '--seed': 'x' is not a whole number, such as 3
+            --matters       | more    | --matters is 'more', must be one of either, increase
+            --design        | crossed | --design is 'crossed', must be one of rounds, independent
+            --compare       | odds    | --compare is 'odds', must be one of ratio, difference
+            --measure       | seal    | --measure names a measure of a protocol, and no protocol
+            --trials        | 3       | --trials goes with --trial-takes
+            --donning-takes | -3      | --donning-takes is '-3.0', must be above 0
+            --trial-spread  | 0.01    | --trial-spread weighs more trials against more donnings
+            """)
     void whatCannotBeUsedIsSaid(String option, String value, String message) {
         List<String> arguments = new ArrayList<>(List.of(TYPICAL));
         int at = arguments.indexOf(option);
@@ -169,12 +169,72 @@ class PlanTest {
         } else {
             arguments.addAll(List.of(option, value));
         }
-        if (option.equals("--trials")) {
-            arguments.addAll(List.of("--trial-takes", "1"));
-        }
         assertEquals(Exit.USAGE, run(arguments.toArray(String[]::new)));
         assertTrue(err.toString().contains(message), err.toString());
         assertEquals("", out.toString());
+    }
+
+    @ParameterizedTest(name = "{0} trials of spread {1}")
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            0  | 0.01 | --trials is '0', must be 1 to 50
+            51 | 0.01 | --trials is '51', must be 1 to 50
+            3  | 0    | --trial-spread is '0.0', must be above 0
+            3  | 1    | --trial-spread is '1.0', which is more than whole donnings spread
+            """)
+    void trialsThatCannotBeAreSaid(String count, String spread, String message) {
+        String[] said = {
+            "--trials",
+            count,
+            "--trial-takes",
+            "1",
+            "--donning-takes",
+            "9",
+            "--trial-spread",
+            spread
+        };
+        assertEquals(Exit.USAGE, typical(said));
+        assertTrue(err.toString().contains(message), err.toString());
+    }
+
+    @Test
+    void aDecimalCommaAndAPercentageAreRead() {
+        assertEquals(Exit.DONE, typical("--settle", "0.9", "--confidence", "0.9"));
+        String first = out.toString();
+        out.getBuffer().setLength(0);
+        assertEquals(Exit.DONE, typical("--settle", "90%", "--confidence", "90 %"));
+        assertEquals(first, out.toString());
+        out.getBuffer().setLength(0);
+        String[] comma = TYPICAL.clone();
+        comma[7] = "0,05";
+        assertEquals(Exit.DONE, run(comma));
+        assertTrue(out.toString().contains("log ratio 0.0500"), out.toString());
+    }
+
+    @Test
+    void theCheapestRoundsAndTrialsAreNamedFromTheirCosts() {
+        assertEquals(
+                Exit.DONE,
+                typical(
+                        "--donning-takes",
+                        "9",
+                        "--trial-takes",
+                        "1",
+                        "--trials",
+                        "2",
+                        "--trial-spread",
+                        "0.04",
+                        "--settle",
+                        "0.8"));
+        assertTrue(
+                out.toString()
+                        .matches(
+                                "(?s).*- cheapest plan found that settles in 8 of 10 cases: at most"
+                                        + " \\d+ rounds with \\d+ trials a donning, about .* at the"
+                                        + " bench when nothing differs.*"),
+                out.toString());
     }
 
     @Test

@@ -67,7 +67,7 @@ class RigsideTest {
                         "a fast bench", "run x --speed 9", "--speed goes with --simulated only"),
                 Arguments.of("a letter as trigger", "run x --trigger q", "'q' cannot be"),
                 Arguments.of("no seed", "rehearse x --into y", "'--seed=NUMBER'"),
-                Arguments.of("a seed of words", "run x --seed two", "'two' is not a long"));
+                Arguments.of("a seed of words", "run x --seed two", "'two' is not a whole number"));
     }
 
     @ParameterizedTest(name = "{0}")
