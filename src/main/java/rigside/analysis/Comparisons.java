@@ -60,28 +60,53 @@ final class Comparisons {
     private Judged judged(Gathered gathered, Condition condition) {
         Course course = setting.course(gathered.stated());
         Conclusion halved = setting.course(gathered.halved()).conclusion();
-        boolean boundedAgrees =
-                halved.equals(course.conclusion()) && !isUnresolvedOnBothSides(condition);
+        boolean open = isUnresolvedOnBothSides(condition);
+        boolean boundedAgrees = halved.equals(course.conclusion()) && !open;
         Optional<Comparison.Settled> recorded = recorded(condition);
+        List<Gathered> unstruck =
+                alternatives.stream().map(each -> gathered(each, condition)).toList();
         boolean struckAgrees =
-                alternatives.stream()
-                                .map(each -> gathered(each, condition))
-                                .allMatch(each -> leadsTo(each, course.conclusion(), halved))
-                        && (alternatives.isEmpty()
+                unstruck.stream().allMatch(each -> leadsTo(each, course.conclusion(), halved))
+                        && (unstruck.isEmpty()
                                 || recorded.map(Comparison.Settled::conclusion)
                                         .filter(each -> !each.equals(course.conclusion()))
                                         .isEmpty());
         Optional<Comparison.Settled> settled =
                 recorded.or(() -> course.settling().map(finding -> settled(finding, gathered)));
-        boolean usedUp = gathered.rounds() >= setting.lastRound() || course.latest().planUsedUp();
+        Verdict verdict = verdict(course, boundedAgrees && struckAgrees, settled);
+        boolean bounded = !gathered.stated().equals(gathered.halved());
         return new Judged(
+                gathered.stated(),
                 course,
-                verdict(course, boundedAgrees && struckAgrees, settled),
+                verdict,
                 settled,
-                usedUp,
+                gathered.rounds() >= setting.lastRound() || course.latest().planUsedUp(),
                 state.course().ended().isPresent(),
                 boundedAgrees,
-                !struckAgrees);
+                !struckAgrees,
+                new Otherwise(
+                        bounded ? Optional.of(halved) : Optional.empty(),
+                        open,
+                        unstruck.stream()
+                                .map(each -> setting.course(each.stated()).conclusion())
+                                .toList(),
+                        verdict.settled() ? decisive(condition, course, halved) : List.of()));
+    }
+
+    /** Striking out a donning takes its whole round out until it is done again. */
+    private List<Integer> decisive(Condition condition, Course course, Conclusion halved) {
+        Evidence evidence = Evidence.of(state);
+        List<DonningValue> values = Values.of(evidence, setting.measure());
+        List<Integer> rounds = evidence.completeRounds();
+        return rounds.stream()
+                .filter(
+                        out -> {
+                            List<Integer> kept =
+                                    rounds.stream().filter(each -> !each.equals(out)).toList();
+                            Gathered without = gathered(values, kept, condition);
+                            return !leadsTo(without, course.conclusion(), halved);
+                        })
+                .toList();
     }
 
     /**
@@ -147,16 +172,18 @@ final class Comparisons {
     }
 
     private Gathered gathered(Evidence evidence, Condition condition) {
+        return gathered(
+                Values.of(evidence, setting.measure()), evidence.completeRounds(), condition);
+    }
+
+    private Gathered gathered(
+            List<DonningValue> values, List<Integer> rounds, Condition condition) {
         return Gathered.of(
-                setting,
-                Values.of(evidence, setting.measure()),
-                evidence.completeRounds(),
-                state.protocol().reference().id(),
-                condition.id());
+                setting, values, rounds, state.protocol().reference().id(), condition.id());
     }
 
     private Forecast forecast(Gathered gathered, Judged judged) {
         long seed = state.opening().orElseThrow().event().seed();
-        return judged.forecast(setting, gathered.stated(), seed, gathered.rounds());
+        return judged.forecast(setting, seed, gathered.rounds());
     }
 }

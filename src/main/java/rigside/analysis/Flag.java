@@ -23,6 +23,8 @@ public record Flag(Kind kind, String reason, List<Integer> donnings, List<WhatIf
     public enum Kind {
         /** A value far from the others (Grubbs). */
         FAR_VALUE,
+        /** One trial far from the others of its donning (Grubbs). */
+        FAR_TRIAL,
         /** Values drift from round to round. */
         ROUND_TREND,
         /** Values drift from trial to trial within donnings. */
@@ -31,6 +33,11 @@ public record Flag(Kind kind, String reason, List<Integer> donnings, List<WhatIf
         SPREAD,
         /** What comes second in a round differs from what comes first. */
         ORDER
+    }
+
+    /** Whether it tells of single trials, and so is concealed as long as their times are. */
+    public boolean isOfTrials() {
+        return kind == Kind.FAR_TRIAL || kind == Kind.TRIAL_TREND;
     }
 
     /**

@@ -13,22 +13,26 @@ import rigside.decide.Verdict;
 /**
  * What the looks at one comparison led to.
  *
- * @param course all looks at the values as they stand and as stated
+ * @param rows the values as they stand and as stated
+ * @param course all looks at them
  * @param verdict what holds
  * @param settledAt when it first settled
  * @param planUsedUp whether the plan has no further look
  * @param ended whether the tester ended the repeats
  * @param boundedAgrees whether bounded values at half their penetration lead to the same
  * @param dependsOnStruck whether what was struck out after a look would lead to something else
+ * @param otherwise what the values say when they are taken in another way
  */
 record Judged(
+        Rows rows,
         Course course,
         Verdict verdict,
         Optional<Comparison.Settled> settledAt,
         boolean planUsedUp,
         boolean ended,
         boolean boundedAgrees,
-        boolean dependsOnStruck) {
+        boolean dependsOnStruck,
+        Otherwise otherwise) {
 
     /**
      * The comparison in full.
@@ -47,12 +51,12 @@ record Judged(
         Finding latest = course.latest();
         double estimate = setting.scale().outward(latest.estimate());
         Optional<Limits> interval = latest.interval().map(each -> read(each, setting.scale()));
-        boolean contradicted =
-                verdict.settled()
-                        && !settledAt.orElseThrow().conclusion().equals(latest.conclusion());
         String found =
                 wording.found(
-                        latest.n(), estimate, interval, contradicted ? latest.verdict() : verdict);
+                        latest.n(),
+                        estimate,
+                        interval,
+                        isContradicted() ? latest.verdict() : verdict);
         return new Comparison(
                 setting.measure().id(),
                 ids.condition(),
@@ -77,8 +81,8 @@ record Judged(
                 entries,
                 course.looks().stream().flatMap(look -> seen(look, setting).stream()).toList(),
                 new Comparison.Words(
-                        contradicted ? wording.staying(settledAt.orElseThrow()) + found : found,
-                        "",
+                        isContradicted() ? wording.staying(settledAt.orElseThrow()) + found : found,
+                        new Technical(setting, rows, course).sentence(),
                         new Advice(wording, latest.n(), ended)
                                 .next(
                                         verdict,
@@ -86,8 +90,14 @@ record Judged(
                                         latest.atResolution(),
                                         unresolved,
                                         forecast),
-                        "",
+                        new Change(wording, this).sentence(),
                         remarks));
+    }
+
+    /** Whether the latest look by itself says something else than the verdict that stays. */
+    boolean isContradicted() {
+        return verdict.settled()
+                && !settledAt.orElseThrow().conclusion().equals(course.latest().conclusion());
     }
 
     private static Optional<Comparison.Seen> seen(Finding look, Setting setting) {
@@ -109,7 +119,7 @@ record Judged(
      * @param seed of the session
      * @param rounds complete so far
      */
-    Forecast forecast(Setting setting, Rows rows, long seed, int rounds) {
+    Forecast forecast(Setting setting, long seed, int rounds) {
         return boundedAgrees && !dependsOnStruck
                 ? Forecasting.of(setting, rows, seed, rounds)
                 : Forecast.SILENT;

@@ -110,7 +110,9 @@ public record Shown(
                 result ? all.comparisons() : List.of(),
                 all.promise(),
                 result ? all.remarks() : List.of(),
-                result ? all.flags() : List.of(),
+                all.flags().stream()
+                        .filter(flag -> result && (clock || !flag.isOfTrials()))
+                        .toList(),
                 result ? all.method() : List.of());
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -70,6 +71,7 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
             Course course = setting.course(rows);
             Judged judged =
                     new Judged(
+                            rows,
                             course,
                             course.standing(),
                             course.settling()
@@ -80,34 +82,72 @@ public record TableAnalysis(List<Comparison> comparisons, String promise) {
                             course.latest().planUsedUp(),
                             false,
                             true,
-                            false);
+                            false,
+                            new Otherwise(
+                                    Optional.empty(), false, List.of(), decisive(setting, course)));
             return judged.comparison(
                     wording,
                     new Judged.Ids(wording.condition(), wording.reference()),
-                    judged.forecast(setting, rows, 0, course.latest().n()),
+                    judged.forecast(setting, 0, course.latest().n()),
                     false,
                     List.of(),
                     remarks(wording, rows));
         }
 
+        /** The rounds without whose values it would say something else. */
+        private List<Integer> decisive(Setting setting, Course course) {
+            if (course.settling().isEmpty()) {
+                return List.of();
+            }
+            Pairing used = first(setting, setting.plan().most() + 1);
+            return Stream.of(used.reference(), used.other())
+                    .flatMap(each -> each.keySet().stream())
+                    .distinct()
+                    .sorted()
+                    .filter(
+                            round ->
+                                    !setting.course(used.without(round).rows(setting))
+                                            .conclusion()
+                                            .equals(course.conclusion()))
+                    .toList();
+        }
+
+        /** So many values of each, the first; of pairs in the paired design. */
+        private Pairing first(Setting setting, int most) {
+            return new Pairing(
+                    first(setting, reference, other, most), first(setting, other, reference, most));
+        }
+
+        private static SortedMap<Integer, Double> first(
+                Setting setting,
+                SortedMap<Integer, Double> these,
+                SortedMap<Integer, Double> partners,
+                int most) {
+            SortedMap<Integer, Double> first = new TreeMap<>();
+            these.entrySet().stream()
+                    .filter(each -> !setting.isPaired() || partners.containsKey(each.getKey()))
+                    .limit(most)
+                    .forEach(each -> first.put(each.getKey(), each.getValue()));
+            return first;
+        }
+
+        private Pairing without(int round) {
+            SortedMap<Integer, Double> one = new TreeMap<>(reference);
+            SortedMap<Integer, Double> two = new TreeMap<>(other);
+            one.remove(round);
+            two.remove(round);
+            return new Pairing(one, two);
+        }
+
         private Rows rows(Setting setting) {
-            List<Double> mine = values(setting, reference, other);
-            List<Double> theirs = values(setting, other, reference);
+            Pairing all = first(setting, Integer.MAX_VALUE);
+            List<Double> mine = List.copyOf(all.reference().values());
+            List<Double> theirs = List.copyOf(all.other().values());
             double step = setting.measure().resolution();
             DoubleStream steps =
                     Stream.concat(mine.stream(), theirs.stream())
                             .mapToDouble(value -> setting.scale().step(step, value));
             return new Rows(mine, theirs, Rows.resolution(steps), List.of());
-        }
-
-        private static List<Double> values(
-                Setting setting,
-                SortedMap<Integer, Double> these,
-                SortedMap<Integer, Double> partners) {
-            return these.entrySet().stream()
-                    .filter(each -> !setting.isPaired() || partners.containsKey(each.getKey()))
-                    .map(Map.Entry::getValue)
-                    .toList();
         }
 
         /** The first rounds by number, the others by count. */

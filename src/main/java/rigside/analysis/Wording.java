@@ -112,12 +112,32 @@ record Wording(Setting setting, String condition, String reference) {
     }
 
     private String figures(Limits limits) {
-        String both = Figures.three(limits.low()) + " to " + Figures.three(limits.high());
-        return setting.scale().isRatio() ? both : withUnit(both);
+        boolean plain = !isBeyondWords(limits.low()) && !isBeyondWords(limits.high());
+        return plain
+                ? ofScale(Figures.three(limits.low()) + " to " + Figures.three(limits.high()))
+                : "from " + limit(limits.low()) + " to " + limit(limits.high());
     }
 
-    private String limit(double limit) {
-        String figure = Figures.three(limit);
+    /** One end of an interval. */
+    String limit(double limit) {
+        if (!isBeyondWords(limit)) {
+            return ofScale(Figures.three(limit));
+        }
+        if (setting.scale().isRatio()) {
+            return limit < 1 ? "below 0.001" : "above 1000";
+        }
+        return limit < 0 ? "no lower end" : "no upper end";
+    }
+
+    /** Whether a limit is so far out that its figures say no more than that. */
+    boolean isBeyondWords(double limit) {
+        return setting.scale().isRatio()
+                ? !(limit >= 1e-3 && limit <= 1e3)
+                : !Double.isFinite(limit);
+    }
+
+    /** A figure on the scale people read, with its unit where it has one. */
+    String ofScale(String figure) {
         return setting.scale().isRatio() ? figure : withUnit(figure);
     }
 
@@ -131,8 +151,10 @@ record Wording(Setting setting, String condition, String reference) {
             case NO_MEANINGFUL_DIFFERENCE ->
                     switch (setting.compared().matters()) {
                         case EITHER -> ", wholly inside " + band("that would matter");
-                        case INCREASE -> ", all below " + limit(setting.band().high());
-                        case DECREASE -> ", all above " + limit(setting.band().low());
+                        case INCREASE ->
+                                ", all below " + ofScale(Figures.three(setting.band().high()));
+                        case DECREASE ->
+                                ", all above " + ofScale(Figures.three(setting.band().low()));
                     };
             case DIFFERENCE_SIZE_UNSETTLED ->
                     ", off "
@@ -150,7 +172,8 @@ record Wording(Setting setting, String condition, String reference) {
                 : "the " + meaningful + " " + matters;
     }
 
-    private String judgement(Verdict verdict) {
+    /** A verdict as a clause: "a meaningful difference". */
+    String judgement(Verdict verdict) {
         String kind =
                 switch (setting.compared().matters()) {
                     case EITHER -> "difference";

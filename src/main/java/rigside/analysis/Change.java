@@ -1,0 +1,230 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.decide.Conclusion;
+import rigside.decide.Finding;
+import rigside.decide.Interval;
+import rigside.decide.Verdict;
+import rigside.protocol.Measure.Compared.Matters;
+
+/**
+ * What would change the verdict of one comparison, in plain words: what a settled one rests on, and
+ * how far from settling any other is.
+ *
+ * @param wording the comparison's words
+ * @param judged what its looks led to
+ */
+record Change(Wording wording, Judged judged) {
+
+    String sentence() {
+        if (judged.verdict().settled()) {
+            return settled();
+        }
+        if (judged.verdict() == Verdict.TOO_FEW_ROUNDS) {
+            return tooFew();
+        }
+        if (!judged.boundedAgrees()) {
+            return bounded();
+        }
+        if (judged.dependsOnStruck()) {
+            return struck();
+        }
+        return judged.course().latest().atResolution() ? resolution() : distance();
+    }
+
+    /** Whether the plan has a look to come. */
+    private boolean isOpen() {
+        return !judged.planUsedUp() && !judged.ended();
+    }
+
+    private String settled() {
+        String stays = "It stays under this plan";
+        if (judged.isContradicted()) {
+            stays += ", although the latest look by itself says " + said(latest().conclusion());
+        } else if (isOpen()) {
+            stays += ", whatever further rounds show";
+        }
+        Conclusion reached = judged.settledAt().orElseThrow().conclusion();
+        if (!judged.course().conclusion().equals(reached)) {
+            return stays + ", since a look on record settled it.";
+        }
+        return stays + "; only striking out values could unsettle it, " + restsOn();
+    }
+
+    private String restsOn() {
+        List<Integer> needed = judged.otherwise().decisive();
+        return switch (needed.size()) {
+            case 0 -> "and no single round does: without any one of them it would be the same.";
+            case 1 -> "since it needs round " + needed.get(0) + ".";
+            default ->
+                    needed.size() == latest().n()
+                            ? "since it needs every one of its rounds."
+                            : "since it needs each of rounds " + Figures.list(needed) + ".";
+        };
+    }
+
+    private String tooFew() {
+        int fewest = wording.setting().plan().fewest();
+        int n = latest().n();
+        return isOpen()
+                ? "A first verdict comes with the first look, after "
+                        + wording.more(Math.max(1, fewest - n))
+                        + "."
+                : nothing() + "it has " + n + " of at least " + wording.units(fewest) + ".";
+    }
+
+    private String bounded() {
+        if (judged.otherwise().openOnBothSides()) {
+            return "Nothing settles while donnings of both conditions have fit factors that are only"
+                    + " known as \"at least\"; a new plan with more ambient particles or longer"
+                    + " sampling could.";
+        }
+        Conclusion halved =
+                judged.otherwise().halved().orElseGet(() -> judged.course().conclusion());
+        return twoWays(
+                "With the bounded fit factors as stated the verdict would be ",
+                ", at half their penetration ",
+                List.of(halved));
+    }
+
+    private String struck() {
+        Conclusion now = judged.course().conclusion();
+        List<Conclusion> others =
+                judged.otherwise().unstruck().stream()
+                        .filter(each -> !each.equals(now))
+                        .distinct()
+                        .toList();
+        if (!others.isEmpty()) {
+            return twoWays(
+                    "Without what was struck out the verdict would be ",
+                    ", with it taken back in ",
+                    others);
+        }
+        return judged.settledAt()
+                .map(Comparison.Settled::conclusion)
+                .filter(each -> !each.equals(now))
+                .map(
+                        before ->
+                                "Before something was struck out it settled as "
+                                        + said(before)
+                                        + ", now the verdict would be "
+                                        + said(now)
+                                        + unlessAlike())
+                .orElse(
+                        "With what was struck out taken back in the verdict would differ"
+                                + unlessAlike());
+    }
+
+    private String twoWays(String one, String other, List<Conclusion> others) {
+        return one
+                + said(judged.course().conclusion())
+                + other
+                + String.join(" or ", others.stream().map(this::said).toList())
+                + unlessAlike();
+    }
+
+    private String unlessAlike() {
+        String ways =
+                !judged.boundedAgrees() && judged.dependsOnStruck()
+                        ? "these ways, and what was struck out taken back in,"
+                        : "both ways";
+        return isOpen()
+                ? "; it settles once " + ways + " settle alike."
+                : "; " + ways + " would have had to settle alike.";
+    }
+
+    /** A conclusion with the way it goes, which alone may be what differs. */
+    private String said(Conclusion conclusion) {
+        return switch (conclusion.verdict()) {
+            case MEANINGFUL_DIFFERENCE ->
+                    conclusion.direction() > 0 ? "a meaningful increase" : "a meaningful decrease";
+            case DIFFERENCE_SIZE_UNSETTLED -> "a difference of unsettled size";
+            case TOO_FEW_ROUNDS -> "too few rounds";
+            case NO_MEANINGFUL_DIFFERENCE, NOT_SETTLED -> wording.judgement(conclusion.verdict());
+        };
+    }
+
+    private String resolution() {
+        double rounding = wording.setting().rules(judged.rows()).roundingSpread();
+        String floor =
+                wording.setting().scale().isRatio()
+                        ? Figures.three(100 * Math.expm1(rounding)) + " %"
+                        : wording.ofScale(Figures.three(rounding));
+        String more =
+                rounding > 0
+                        ? "spread by more than the " + floor + " that rounding alone can explain"
+                        : "differ from each other at all";
+        return isOpen()
+                ? "It could settle once the values " + more + "."
+                : nothing() + "the values would have had to " + more + ".";
+    }
+
+    /** How far the interval is from what would settle it. */
+    private String distance() {
+        Interval interval = latest().interval().orElseThrow();
+        double low = wording.setting().compared().bandLow();
+        double high = wording.setting().compared().bandHigh();
+        Matters matters = wording.setting().compared().matters();
+        List<String> none = new ArrayList<>();
+        if (matters != Matters.DECREASE && !(interval.upper() < high)) {
+            none.add(below("upper", interval.upper(), high));
+        }
+        if (matters != Matters.INCREASE && !(interval.lower() > low)) {
+            none.add(above("lower", interval.lower(), low));
+        }
+        boolean down =
+                matters == Matters.DECREASE
+                        || (matters == Matters.EITHER && latest().estimate() < 0);
+        String beyond =
+                down
+                        ? below("upper", interval.upper(), low)
+                        : above("lower", interval.lower(), high);
+        String either =
+                "as "
+                        + wording.judgement(Verdict.NO_MEANINGFUL_DIFFERENCE)
+                        + " if "
+                        + String.join(" and ", none)
+                        + ", as a meaningful "
+                        + (down ? "decrease" : "increase")
+                        + " if "
+                        + beyond;
+        return (isOpen() ? "It would settle " : nothing() + "it would have settled ")
+                + either
+                + ".";
+    }
+
+    private String below(String which, double limit, double edge) {
+        return moved(which, limit, edge, "fell below ");
+    }
+
+    private String above(String which, double limit, double edge) {
+        return moved(which, limit, edge, "rose above ");
+    }
+
+    private String moved(String which, double analysedLimit, double analysedEdge, String how) {
+        double limit = wording.setting().scale().outward(analysedLimit);
+        double edge = wording.setting().scale().outward(analysedEdge);
+        List<String> figures = Figures.apart(edge, limit);
+        String verb =
+                isOpen() ? how : how.replace("fell", "had fallen").replace("rose", "had risen");
+        return "the "
+                + which
+                + " limit "
+                + verb
+                + wording.ofScale(figures.get(0))
+                + " (now "
+                + (wording.isBeyondWords(limit)
+                        ? wording.limit(limit)
+                        : wording.ofScale(figures.get(1)))
+                + ")";
+    }
+
+    private String nothing() {
+        return "Nothing changes it under this plan any more: ";
+    }
+
+    private Finding latest() {
+        return judged.course().latest();
+    }
+}

@@ -1,0 +1,29 @@
+package rigside.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import rigside.decide.Conclusion;
+
+/**
+ * What the values of one comparison say when they are taken in another way. A verdict needs the
+ * first three to agree; the last tells what it rests on.
+ *
+ * @param halved with what the counter only bounded at half its penetration; empty where nothing is
+ *     bounded
+ * @param openOnBothSides whether each of the two conditions has a value of which the counter
+ *     resolved nothing, so that their ratio is open
+ * @param unstruck with what was struck out after a look taken back in: all of it, and each piece
+ * @param decisive the rounds without which it would say something else, rising; looked for only
+ *     where it is settled
+ */
+record Otherwise(
+        Optional<Conclusion> halved,
+        boolean openOnBothSides,
+        List<Conclusion> unstruck,
+        List<Integer> decisive) {
+
+    Otherwise {
+        unstruck = List.copyOf(unstruck);
+        decisive = List.copyOf(decisive);
+    }
+}
