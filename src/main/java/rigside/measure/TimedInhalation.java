@@ -2,6 +2,7 @@ package rigside.measure;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 
 /**
  * Breathing resistance from the time a full inhalation takes at a held mask pressure.
@@ -16,6 +17,12 @@ public final class TimedInhalation {
      * American Journal of Physics 87(2):110, 2019 (4304 timings of an anticipated visual event).
      */
     public static final double HAND_TIMING_SD_SECONDS = 0.10;
+
+    /**
+     * With fewer reactions their spread says too little. With 5 its 95 % limits are 0.60 and 2.87
+     * times it, with 10 they are 0.69 and 1.83 (chi-square).
+     */
+    public static final int FEWEST_REACTIONS = 5;
 
     /** The constant flow of 42 CFR 84.172 at which resistances are quoted, 85 L/min, in m3/s. */
     private static final double QUOTED_FLOW = Unit.LITRE_PER_MINUTE.toSi(85);
@@ -81,12 +88,30 @@ public final class TimedInhalation {
     }
 
     /**
+     * The spread of a start-stop pair of presses, measured from the tester's own reactions to a
+     * tone: their standard deviation times the root of 2, a trial having two presses. Their mean is
+     * left out: it holds the sound system's delay, and both presses share it. A tone is not
+     * anticipated, the end of a breath is felt: this is rather too large than too small.
+     *
+     * @param reactions of single presses, in seconds
+     * @return empty with fewer than {@link #FEWEST_REACTIONS}
+     * @throws IllegalArgumentException if one is NaN or infinite
+     */
+    public static OptionalDouble pairSpread(List<Double> reactions) {
+        SummaryStatistics all = new SummaryStatistics();
+        reactions.forEach(seconds -> all.addValue(Check.finite("reaction", seconds)));
+        return all.getN() < FEWEST_REACTIONS
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.sqrt(2 * all.getVariance()));
+    }
+
+    /**
      * The share of the variance over trials that timing by hand can explain: (timing sd / trial
      * sd)^2, at most 1. 1 where the trials do not differ though timing has a spread; 0 where timing
      * has none.
      *
-     * @param timingSd standard deviation of the timing error, 0 or above; {@link
-     *     #HAND_TIMING_SD_SECONDS} where nothing better is known
+     * @param timingSd standard deviation of the timing error of a trial, 0 or above: the {@link
+     *     #pairSpread} of the tester, or {@link #HAND_TIMING_SD_SECONDS} where it was not measured
      * @param trialSd standard deviation over the trials of a donning, 0 or above, in the same unit
      * @throws IllegalArgumentException if one is negative, NaN or infinite
      */

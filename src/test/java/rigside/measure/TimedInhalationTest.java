@@ -54,6 +54,26 @@ class TimedInhalationTest {
         assertEquals(share, TimedInhalation.timingShare(timingSd, trialSd), tolerance, id);
     }
 
+    /** By hand: the sum of squared distances is 0.004, over 4, doubled. */
+    @Test
+    void aPairOfPressesSpreadsByTheRootOfTwoMoreThanOne() {
+        List<Double> reactions = List.of(0.20, 0.24, 0.22, 0.18, 0.26);
+        assertEquals(
+                Math.sqrt(0.002),
+                TimedInhalation.pairSpread(reactions).orElseThrow(),
+                Math.sqrt(0.002) * ROUNDING);
+        assertEquals(OptionalDouble.empty(), TimedInhalation.pairSpread(reactions.subList(0, 4)));
+    }
+
+    /** Every reaction later by the sound system's delay. */
+    @Test
+    void whatTheSoundSystemDelaysDoesNotSpread() {
+        List<Double> reactions = List.of(0.20, 0.24, 0.22, 0.18, 0.26);
+        List<Double> later = reactions.stream().map(seconds -> seconds + 0.5).toList();
+        double spread = TimedInhalation.pairSpread(reactions).orElseThrow();
+        assertEquals(spread, TimedInhalation.pairSpread(later).orElseThrow(), spread * 1e-13);
+    }
+
     @Test
     void timesAreSummarisedByTheirGeometricMean() {
         assertEquals(4, mean(2.0, 8.0), 4 * ROUNDING);
