@@ -36,6 +36,7 @@ final class ExercisesReader {
         Value<Unit> unit = UnitText.unit(fields.optional("unit"), Dimension.CONCENTRATION);
         Value<Unit> pressureUnit =
                 UnitText.unit(fields.optional("pressure-unit"), Dimension.PRESSURE);
+        Value<Step.Starting> starting = StepReader.starting(fields);
         Value<Entering> entering = fields.optional("entering").oneOf(Entering.class);
         Optional<String> fitFactor = ofKind(MeasureKind.FIT_FACTOR, feeds, known);
         Optional<String> pressure = ofKind(MeasureKind.PRESSURE_TRACE, feeds, known);
@@ -48,6 +49,7 @@ final class ExercisesReader {
                                 common.title().get(),
                                 common.conditions(),
                                 common.words(),
+                                starting.orElse(Step.Starting.BY_KEY),
                                 fitFactor,
                                 pressure,
                                 unit.orElse(Unit.PER_CUBIC_CENTIMETRE),

@@ -23,6 +23,17 @@ public sealed interface Step {
         return onlyFor().isEmpty() || onlyFor().contains(conditionId);
     }
 
+    /** Whether it begins without a key as soon as it comes up; only what is timed can. */
+    default boolean startsByItself() {
+        return false;
+    }
+
+    /** What sets something timed going. */
+    enum Starting {
+        BY_KEY,
+        BY_ITSELF
+    }
+
     /** One case for each kind of step. */
     interface Cases<R> {
         R checklist(Checklist step);
@@ -97,12 +108,19 @@ public sealed interface Step {
     /**
      * A wait of a fixed length: purge, rest, stabilisation.
      *
+     * @param starting what sets it going
      * @param seconds its length
      */
-    record Countdown(String title, List<String> onlyFor, String say, double seconds)
+    record Countdown(
+            String title, List<String> onlyFor, String say, Starting starting, double seconds)
             implements Step {
         public Countdown {
             onlyFor = List.copyOf(onlyFor);
+        }
+
+        @Override
+        public boolean startsByItself() {
+            return starting == Starting.BY_ITSELF;
         }
 
         @Override
@@ -114,6 +132,7 @@ public sealed interface Step {
     /**
      * Timed activities during which particles (or pressure) are sampled.
      *
+     * @param starting what sets each exercise going
      * @param fitFactor the fit-factor measure its concentrations feed, if any
      * @param pressureTrace the pressure measure its pressures feed, if any
      * @param unit the unit concentrations are typed in
@@ -125,6 +144,7 @@ public sealed interface Step {
             String title,
             List<String> onlyFor,
             String say,
+            Starting starting,
             Optional<String> fitFactor,
             Optional<String> pressureTrace,
             Unit unit,
@@ -135,6 +155,11 @@ public sealed interface Step {
         public Exercises {
             onlyFor = List.copyOf(onlyFor);
             exercises = List.copyOf(exercises);
+        }
+
+        @Override
+        public boolean startsByItself() {
+            return starting == Starting.BY_ITSELF;
         }
 
         @Override
@@ -195,6 +220,7 @@ public sealed interface Step {
     /**
      * Repeated timed inhalations.
      *
+     * @param starting what sets each lead-in going
      * @param measure the timed-inhalation measure they feed
      * @param count how many valid trials a donning needs
      * @param target the pressure to hold
@@ -208,6 +234,7 @@ public sealed interface Step {
             String title,
             List<String> onlyFor,
             String say,
+            Starting starting,
             String measure,
             int count,
             Quantity target,
@@ -219,6 +246,11 @@ public sealed interface Step {
             implements Step {
         public Trials {
             onlyFor = List.copyOf(onlyFor);
+        }
+
+        @Override
+        public boolean startsByItself() {
+            return starting == Starting.BY_ITSELF;
         }
 
         @Override

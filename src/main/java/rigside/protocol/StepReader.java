@@ -159,13 +159,19 @@ final class StepReader {
 
     private static Value<Step> countdown(Fields fields, Common common, Part part, Known known) {
         Value<Double> seconds = QuantityText.seconds(fields.required("for"));
+        Value<Step.Starting> starting = starting(fields);
         return fields.make(
                 () ->
                         new Step.Countdown(
                                 common.title().get(),
                                 common.conditions(),
                                 common.words(),
+                                starting.orElse(Step.Starting.BY_KEY),
                                 seconds.get()));
+    }
+
+    static Value<Step.Starting> starting(Fields fields) {
+        return fields.optional("starts").oneOf(Step.Starting.class);
     }
 
     private static Value<Step> note(Fields fields, Common common, Part part, Known known) {

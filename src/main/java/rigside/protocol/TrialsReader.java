@@ -26,6 +26,7 @@ final class TrialsReader {
         if (StepReader.isInDonning(fields, part, "trials")) {
             known.feed(measure, common.conditions());
         }
+        Value<Step.Starting> starting = StepReader.starting(fields);
         Value<Integer> count = fields.required("trials").whole(1, MOST_TRIALS);
         Value<Quantity> target = target(fields.required("target"));
         Value<Double> tolerance = tolerance(fields.optional("tolerance"));
@@ -48,6 +49,7 @@ final class TrialsReader {
                                 common.title().get(),
                                 common.conditions(),
                                 common.words(),
+                                starting.orElse(Step.Starting.BY_KEY),
                                 measure.get(),
                                 count.get(),
                                 target.get(),

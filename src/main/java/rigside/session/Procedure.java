@@ -45,6 +45,20 @@ public final class Procedure {
         return steps.get(place.step());
     }
 
+    /** Whether what waits to be started now is to start without a key. */
+    static boolean startsByItself(State state) {
+        Activity activity = state.activity();
+        Optional<Place> waits = Optional.empty();
+        if (activity instanceof Activity.Waiting waiting && waiting.startedAt().isEmpty()) {
+            waits = Optional.of(waiting.place());
+        } else if (activity instanceof Activity.Exercising next && next.startedAt().isEmpty()) {
+            waits = Optional.of(next.place());
+        } else if (activity instanceof Activity.TrialReady ready) {
+            waits = Optional.of(ready.place());
+        }
+        return waits.map(place -> step(state, place).startsByItself()).orElse(false);
+    }
+
     /**
      * The field a gap belongs to.
      *

@@ -130,6 +130,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     @Override
     public Response ticked(Input.Ticked input) {
         Activity activity = state.activity();
+        if (Procedure.startsByItself(state)) {
+            return activity.match(new GoingOn(state, now));
+        }
         if (activity instanceof Activity.Waiting waiting && waiting.startedAt().isPresent()) {
             Step.Countdown step = (Step.Countdown) Procedure.step(state, waiting.place());
             return secondsSince(waiting.startedAt().getAsLong()) < step.seconds()

@@ -164,6 +164,42 @@ class RespondTest {
         assertEquals(0, assertInstanceOf(Activity.TrialReady.class, story.activity()).trial());
     }
 
+    /** The small comparison with everything timed beginning by itself. */
+    private static Story handsFree() {
+        String text =
+                Story.text("/session/small.yaml")
+                        .replace("for: 10 s\n", "for: 10 s\n    starts: by-itself\n")
+                        .replace("feeds: fit\n", "feeds: fit\n    starts: by-itself\n")
+                        .replace(
+                                "feeds: inhalation\n",
+                                "feeds: inhalation\n    starts: by-itself\n");
+        return Story.opened(
+                        new Event.SessionOpened("test", "small", text, 7, "typed", "", false, 1))
+                .goOn()
+                .type("W1")
+                .type("21")
+                .goOn();
+    }
+
+    @Test
+    void whatStartsByItselfNeedsNoKey() {
+        Story story = handsFree().goOn().goOn().goOn().goOn().pass(0).pass(10);
+        assertInstanceOf(Activity.Exercising.class, story.pass(0).activity());
+        story.pass(20).type("4000").type("40").pass(0);
+        assertEquals(1, assertInstanceOf(Activity.Exercising.class, story.activity()).exercise());
+        story.pass(20).type("40").type("4000").pass(0);
+        assertInstanceOf(Activity.LeadIn.class, story.activity());
+        story.pass(3).trigger().pass(5).trigger().answer(true).pass(30).pass(0);
+        assertEquals(1, assertInstanceOf(Activity.LeadIn.class, story.activity()).trial());
+    }
+
+    @Test
+    void whatStartsByItselfWaitsWhileEverythingStandsStill() {
+        Story story = handsFree().goOn().goOn().goOn().goOn().pass(0);
+        story.send(new Input.HaltPressed()).pass(60);
+        assertInstanceOf(Activity.Halted.class, story.activity());
+    }
+
     @Test
     void aPullDuringWhichTheClockJumpedIsOfferedForVoidingWithThatReason() {
         Story story = Story.atFirstDonning().purged().exercised("40");
