@@ -84,6 +84,8 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case MORE -> saying(ui, new Input.MoreAsked());
                 case STEP_PAGE -> only(ui.at(Page.STEP));
                 case TALLY_PAGE -> only(ui.at(Page.TALLY));
+                case METHOD_PAGE -> only(ui.at(Page.METHOD));
+                case FLAGS_PAGE -> only(ui.at(Page.FLAGS));
                 case ENTRIES_PAGE -> only(ui.at(Page.ENTRIES));
                 case HELP_PAGE -> only(ui.at(Page.HELP));
                 case UP -> only(ui.selecting(Math.max(0, ui.selected() - 1)));

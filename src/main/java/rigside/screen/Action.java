@@ -22,6 +22,8 @@ public enum Action {
     MORE,
     STEP_PAGE,
     TALLY_PAGE,
+    METHOD_PAGE,
+    FLAGS_PAGE,
     ENTRIES_PAGE,
     HELP_PAGE,
     UP,

@@ -49,6 +49,7 @@ record PageKeys(View view) {
         if (view.page() != View.Page.TALLY) {
             keys.add(letters.key('t', "tally", Action.TALLY_PAGE));
         }
+        keys.addAll(reasons(view));
         if (view.page() != View.Page.ENTRIES) {
             keys.add(letters.key('e', "entries", Action.ENTRIES_PAGE));
         }
@@ -66,10 +67,25 @@ record PageKeys(View view) {
                 switch (view.page()) {
                     case STEP, UNKEPT -> List.of();
                     case TALLY -> letters.key('t', "", Action.STEP_PAGE).strokes();
+                    case METHOD -> letters.key('w', "", Action.STEP_PAGE).strokes();
+                    case FLAGS -> letters.key('f', "", Action.STEP_PAGE).strokes();
                     case ENTRIES -> letters.key('e', "", Action.STEP_PAGE).strokes();
                     case HELP -> letters.help().strokes();
                 });
-        return new Key("Enter", "back to the step", Action.STEP_PAGE, strokes);
+        return new Key("Enter", "back", Action.STEP_PAGE, strokes);
+    }
+
+    /** The pages behind the verdicts, where there is anything on them and they are not shown. */
+    static List<Key> reasons(View view) {
+        Lettered letters = Lettered.of(view);
+        List<Key> keys = new ArrayList<>();
+        if (MethodPicture.isWorth(view.shown()) && view.page() != View.Page.METHOD) {
+            keys.add(letters.key('w', "why", Action.METHOD_PAGE));
+        }
+        if (FlagsPicture.isWorth(view.shown()) && view.page() != View.Page.FLAGS) {
+            keys.add(letters.key('f', "flags", Action.FLAGS_PAGE));
+        }
+        return List.copyOf(keys);
     }
 
     private boolean isVoidable() {

@@ -45,10 +45,13 @@ record PausePicture(Scene scene) {
 
     List<Line> recommended(Activity.Recommended activity) {
         boolean enough = scene.view().shown().enough();
+        List<Line> above =
+                Scene.stack(
+                        scene.isTall() ? scene.big(enough ? "Enough" : "Plan used up") : List.of(),
+                        scene.strong(scene.view().shown().next() + "."));
         return Scene.stack(
-                scene.isTall() ? scene.big(enough ? "Enough" : "Plan used up") : List.of(),
-                scene.strong(scene.view().shown().next() + "."),
-                verdicts(),
+                above,
+                verdicts(above),
                 scene.wrapped(
                         activity.mayGoOn()
                                 ? "[Enter] ends the donnings. After this no donning can follow."
@@ -82,17 +85,20 @@ record PausePicture(Scene scene) {
     }
 
     List<Line> closing() {
-        return Scene.stack(
-                Line.stacked(
-                        scene.strong("Everything is done. [Enter] closes the session."),
-                        scene.wrapped(
-                                "Once closed, nothing can be entered or struck out any more.")),
-                outcome(),
-                verdicts());
+        List<Line> above =
+                Scene.stack(
+                        Line.stacked(
+                                scene.strong("Everything is done. [Enter] closes the session."),
+                                scene.wrapped(
+                                        "Once closed, nothing can be entered or struck out any"
+                                                + " more.")),
+                        outcome());
+        return Scene.stack(above, verdicts(above));
     }
 
     List<Line> closed() {
-        return Scene.stack(scene.strong("This session is closed."), outcome(), verdicts());
+        List<Line> above = Line.stacked(scene.strong("This session is closed."), outcome());
+        return Scene.stack(above, verdicts(above));
     }
 
     /** How far it came, and how the repeats ended if nothing settled. */
@@ -117,8 +123,13 @@ record PausePicture(Scene scene) {
                         + " abandoned or struck out.");
     }
 
-    /** What was found, or that it is concealed. */
-    private List<Line> verdicts() {
-        return scene.tallyBeside() ? List.of() : Verdicts.of(scene);
+    /** What was found, or that it is concealed; before one has to scroll, if it can be. */
+    private List<Line> verdicts(List<Line> above) {
+        if (scene.tallyBeside()) {
+            return List.of();
+        }
+        List<Line> beside = scene.view().shown().result() ? Verdicts.beside(scene) : List.of();
+        int rows = scene.rows() - 2 - above.size() - beside.size();
+        return Line.stacked(Verdicts.of(scene, rows), beside);
     }
 }

@@ -46,6 +46,11 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, boolean smal
         return kind.cast(Procedure.step(state(), place));
     }
 
+    /** The same with another width. */
+    Scene columns(int width) {
+        return new Scene(view, width, rows, tallyBeside, small);
+    }
+
     /** The same with plain letters instead of big ones. */
     Scene shrunk() {
         return new Scene(view, columns, rows, tallyBeside, true);

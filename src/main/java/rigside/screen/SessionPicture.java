@@ -26,6 +26,8 @@ record SessionPicture(View view, int columns, int rows) {
         return switch (view.page()) {
             case STEP -> step(top, bottom, room);
             case TALLY -> scrolled(top, TallyPicture.of(whole(room)), bottom);
+            case METHOD -> scrolled(top, MethodPicture.of(whole(room)), bottom);
+            case FLAGS -> scrolled(top, FlagsPicture.of(whole(room)), bottom);
             case HELP -> scrolled(top, HelpPicture.session(whole(room)), bottom);
             case UNKEPT -> scrolled(top, UnkeptPicture.of(whole(room)), bottom);
             case ENTRIES ->

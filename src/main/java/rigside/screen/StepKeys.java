@@ -37,6 +37,13 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
                 || activity instanceof Activity.Closed;
     }
 
+    /** Whether the step shows what was found. */
+    static boolean isVerdict(Activity activity) {
+        return activity instanceof Activity.Recommended
+                || activity instanceof Activity.Closing
+                || activity instanceof Activity.Closed;
+    }
+
     private List<Key> whileTimed() {
         return List.of(letters().leave(false));
     }
@@ -57,6 +64,9 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
             keys.add(letters.key('o', "note", Action.NOTE));
         }
         keys.add(letters.key('t', "tally", Action.TALLY_PAGE));
+        if (isVerdict(activity)) {
+            keys.addAll(PageKeys.reasons(view));
+        }
         keys.add(letters.key('e', "entries", Action.ENTRIES_PAGE));
         keys.add(letters.help());
         keys.add(letters.leave(true));

@@ -8,7 +8,12 @@ import rigside.analysis.MeasureResult;
 /** One measure per condition: how many values, their mean, spread and places on one strip. */
 record SummaryTable(Scene scene, MeasureResult result) {
 
-    private static final int FIGURES = 4 + 9 + 9 + 7;
+    private static final int FIGURES = 4 + 9 + 9;
+
+    /** The coefficient of variation says the spread again, where there is room. */
+    private static final int VARIATION = 7;
+
+    private static final int ROOM_FOR_VARIATION = 64;
 
     private static final int WIDEST_STRIP = 40;
 
@@ -32,7 +37,8 @@ record SummaryTable(Scene scene, MeasureResult result) {
                         .padded(name(), Tone.PLAIN);
         return title.plus(
                         Tone.QUIET,
-                        String.format("%4s%9s%9s%7s", "n", "mean", "spread", "CV")
+                        String.format("%4s%9s%9s", "n", "mean", "spread")
+                                + (hasVariation() ? String.format("%7s", "CV") : "")
                                 + (hasLevel() ? "  reached" : ""))
                 .plus(Tone.QUIET, "  " + ends());
     }
@@ -54,7 +60,11 @@ record SummaryTable(Scene scene, MeasureResult result) {
         Line figures =
                 name.plus(String.format("%4d", condition.n()))
                         .plus(Tone.STRONG, String.format("%9s", Figures.three(condition.mean())))
-                        .plus(String.format("%9s%7s", spread, variation) + level(condition) + "  ");
+                        .plus(
+                                String.format("%9s", spread)
+                                        + (hasVariation() ? String.format("%7s", variation) : "")
+                                        + level(condition)
+                                        + "  ");
         return condition.n() == 0
                 ? figures
                 : figures.plus(
@@ -74,8 +84,12 @@ record SummaryTable(Scene scene, MeasureResult result) {
         return result.conditions().stream().anyMatch(each -> each.reached() + each.missed() > 0);
     }
 
+    private boolean hasVariation() {
+        return scene.columns() >= ROOM_FOR_VARIATION;
+    }
+
     private int figures() {
-        return FIGURES + (hasLevel() ? 9 : 0);
+        return FIGURES + (hasVariation() ? VARIATION : 0) + (hasLevel() ? 9 : 0);
     }
 
     /** The values at the two ends of the strip, over them. */
@@ -119,7 +133,7 @@ record SummaryTable(Scene scene, MeasureResult result) {
                 Clean.width(Clean.text(result.measure().title()))
                         + result.measure().unit().symbol().length()
                         + 4;
-        return Math.max(12, Math.min(Math.max(longest, title), scene.columns() - figures() - 16));
+        return Math.max(12, Math.min(Math.max(longest, title), scene.columns() - figures() - 12));
     }
 
     private int stripColumns() {

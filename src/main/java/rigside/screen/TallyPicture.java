@@ -1,89 +1,167 @@
 package rigside.screen;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import rigside.analysis.Comparison;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 
-/** The running tally: what each measure says per condition, and against the band. */
+/**
+ * The running tally: what was found and what to do next, before anything has to be scrolled; below
+ * it how that came about.
+ */
 record TallyPicture(Scene scene) {
+
+    /** From this width on what was found stands beside how it came about. */
+    private static final int SPLIT = 100;
+
+    /** From this width on measures stand side by side. */
+    private static final int SIDE_BY_SIDE = 140;
+
+    private static final int GAP = 4;
 
     static List<Line> of(Scene scene) {
         return new TallyPicture(scene).lines();
     }
 
     private List<Line> lines() {
-        Shown shown = scene.view().shown();
-        List<Line> lines = new ArrayList<>();
-        lines.addAll(
-                Wrap.hanging(
-                        Line.of(Tone.STRONG, "Tally  "),
-                        Tone.PLAIN,
-                        shown.next(),
-                        scene.columns()));
-        if (!shown.concealed().isEmpty()) {
+        if (!shown().result()) {
+            List<Line> outcomes = Outcomes.of(scene);
+            return Scene.stack(
+                    head(),
+                    outcomes.isEmpty() ? Outcomes.counted(scene) : outcomes,
+                    Remarks.of(scene));
+        }
+        if (scene.columns() < SPLIT) {
+            return stacked();
+        }
+        List<MeasureResult> compared =
+                shown().measures().stream().filter(each -> !each.comparisons().isEmpty()).toList();
+        List<MeasureResult> recorded =
+                shown().measures().stream().filter(each -> each.comparisons().isEmpty()).toList();
+        List<Line> found =
+                scene.columns() >= SIDE_BY_SIDE && compared.size() > 1
+                        ? sideBySide(compared)
+                        : split(compared);
+        return Scene.stack(
+                head(),
+                found,
+                Verdicts.beside(scene),
+                recorded.stream().flatMap(each -> SummaryTable.of(scene, each).stream()).toList(),
+                Outcomes.of(scene),
+                Remarks.of(scene));
+    }
+
+    /** The state of the plan in a line, and what is concealed. */
+    private List<Line> head() {
+        List<Line> lines =
+                new ArrayList<>(
+                        Wrap.hanging(
+                                Line.of(Tone.STRONG, "Tally  "),
+                                Tone.PLAIN,
+                                shown().next(),
+                                scene.columns()));
+        if (!shown().concealed().isEmpty()) {
             lines.addAll(
                     Wrap.hanging(
                             Line.of(Tone.WARN, "Concealed  "),
                             Tone.STRONG,
-                            shown.concealed(),
+                            shown().concealed(),
                             scene.columns()));
         }
-        if (shown.result()) {
-            shown.measures().forEach(measure -> lines.addAll(measure(measure)));
-        }
-        lines.add(Line.BLANK);
-        lines.addAll(Outcomes.of(scene));
-        lines.addAll(remarks(shown));
         return List.copyOf(lines);
     }
 
-    private List<Line> measure(MeasureResult result) {
-        List<Line> lines = new ArrayList<>();
-        lines.add(Line.BLANK);
-        lines.addAll(SummaryTable.of(scene, result));
-        for (Comparison comparison : result.comparisons()) {
-            lines.addAll(Verdicts.of(scene, result, comparison, true));
+    /** One below the other; the last row is left to the sign that there is more. */
+    private List<Line> stacked() {
+        List<Line> head = head();
+        List<Line> beside = Verdicts.beside(scene);
+        int rows = scene.rows() - 1;
+        List<Line> verdicts = Verdicts.of(scene, rows - head.size() - beside.size());
+        List<Line> found =
+                Stream.of(
+                                Scene.stack(head, verdicts, beside),
+                                Scene.stack(head, Line.stacked(verdicts, beside)))
+                        .filter(lines -> lines.size() <= rows)
+                        .findFirst()
+                        .orElse(Line.stacked(head, Line.stacked(verdicts, beside)));
+        List<Line> details = new ArrayList<>();
+        for (MeasureResult measure : shown().measures()) {
+            details.add(Line.BLANK);
+            details.addAll(details(scene, measure));
+        }
+        return Scene.stack(
+                found,
+                FlagLines.of(scene),
+                details.isEmpty() ? details : details.subList(1, details.size()),
+                Outcomes.of(scene),
+                Remarks.of(scene));
+    }
+
+    /** The numbers of one measure, how its intervals moved and what to expect. */
+    private static List<Line> details(Scene scene, MeasureResult measure) {
+        List<Line> lines = new ArrayList<>(SummaryTable.of(scene, measure));
+        for (ComparisonPicture picture : Verdicts.pictures(scene, measure)) {
+            if (measure.comparisons().size() > 1 && !picture.looks().isEmpty()) {
+                lines.add(
+                        Line.of(
+                                Tone.STRONG,
+                                "  "
+                                        + Header.title(
+                                                scene.state(), picture.comparison().condition())));
+            }
+            lines.addAll(picture.looks());
+            lines.addAll(picture.forecast());
         }
         return List.copyOf(lines);
     }
 
-    /** What has to be known to read the numbers rightly: each once, whatever it was said of. */
-    private List<Line> remarks(Shown shown) {
-        Map<String, List<String>> remarks = new LinkedHashMap<>();
-        for (MeasureResult result : shown.measures()) {
-            Stream.of(
-                            result.remarks().stream(),
-                            result.comparisons().stream().flatMap(each -> each.remarks().stream()),
-                            Stream.of(result.promise()).filter(promise -> !promise.isEmpty()))
-                    .flatMap(each -> each)
-                    .distinct()
-                    .forEach(
-                            remark ->
-                                    remarks.computeIfAbsent(remark, key -> new ArrayList<>())
-                                            .add(result.measure().title()));
-        }
+    /** Each measure's verdicts on the left, how they came about on the right. */
+    private List<Line> split(List<MeasureResult> measures) {
+        int left = (scene.columns() - GAP) / 2;
+        Scene first = scene.columns(left);
+        Scene second = scene.columns(scene.columns() - GAP - left);
         List<Line> lines = new ArrayList<>();
-        if (!remarks.isEmpty()) {
-            lines.add(Line.BLANK);
-            lines.add(Line.of(Tone.STRONG, "To read it rightly"));
+        for (MeasureResult measure : measures) {
+            lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
+            List<Line> found = Verdicts.of(first, measure, ComparisonPicture.Room.ROOMY);
+            lines.addAll(
+                    Line.beside(
+                            Scene.stack(found, FlagLines.of(first, measure)),
+                            left + GAP,
+                            details(second, measure),
+                            scene.signs().cut()));
         }
-        remarks.forEach(
-                (remark, measures) ->
-                        lines.addAll(
-                                Wrap.hanging(
-                                        Line.of(Tone.WARN, " ! "),
-                                        Tone.PLAIN,
-                                        said(remark, measures, shown.measures().size()),
-                                        scene.columns())));
-        return lines;
+        return List.copyOf(lines);
     }
 
-    private static String said(String remark, List<String> measures, int all) {
-        return measures.size() == all ? remark : String.join(", ", measures) + ": " + remark;
+    /** Two measures a row, everything of one below its verdicts. */
+    private List<Line> sideBySide(List<MeasureResult> measures) {
+        int half = (scene.columns() - GAP) / 2;
+        Scene column = scene.columns(half);
+        List<Line> lines = new ArrayList<>();
+        for (int at = 0; at < measures.size(); at += 2) {
+            lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
+            lines.addAll(
+                    Line.beside(
+                            whole(column, measures.get(at)),
+                            half + GAP,
+                            at + 1 < measures.size()
+                                    ? whole(column, measures.get(at + 1))
+                                    : List.of(),
+                            scene.signs().cut()));
+        }
+        return List.copyOf(lines);
+    }
+
+    private static List<Line> whole(Scene scene, MeasureResult measure) {
+        return Scene.stack(
+                Verdicts.of(scene, measure, ComparisonPicture.Room.ROOMY),
+                details(scene, measure),
+                FlagLines.of(scene, measure));
+    }
+
+    private Shown shown() {
+        return scene.view().shown();
     }
 }

@@ -74,6 +74,10 @@ public record View(
         STEP,
         /** The running tally and what it says. */
         TALLY,
+        /** How each verdict comes about, and what would change it. */
+        METHOD,
+        /** What is worth a second look, with and without it. */
+        FLAGS,
         /** All entries and donnings, to void or strike out. */
         ENTRIES,
         /** The keys and the words. */

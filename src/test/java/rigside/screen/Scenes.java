@@ -65,6 +65,12 @@ final class Scenes {
         views.put("tally-of-mishaps", page(mishaps(), View.Page.TALLY));
         views.put("entries", page(mishaps(), View.Page.ENTRIES, 3));
         views.put("entries-concealed", page(firstExercised().inhaled(8.25), View.Page.ENTRIES));
+        views.put("tally-flags", Reasons.in(page(rounds(3), View.Page.TALLY)));
+        views.put("recommended-flags", Reasons.in(step(settled())));
+        views.put("method", Reasons.in(page(settled(), View.Page.METHOD)));
+        views.put("method-concealed", Reasons.in(page(firstExercised(), View.Page.METHOD)));
+        views.put("flags", Reasons.in(page(rounds(3), View.Page.FLAGS)));
+        views.put("flags-concealed", Reasons.in(page(firstExercised(), View.Page.FLAGS)));
         views.put("help", page(rounds(1), View.Page.HELP));
         views.put("prompt", asked(step(firstExercised()), "the strap slipped"));
         views.put("message", said(step(firstExercised()), "the trigger does nothing here"));
@@ -149,7 +155,7 @@ final class Scenes {
                 false);
     }
 
-    private static Story atFirstDonning(String text, boolean simulated) {
+    static Story atFirstDonning(String text, boolean simulated) {
         return opened(text, simulated).goOn().type("W1").type("21").goOn();
     }
 
@@ -186,7 +192,7 @@ final class Scenes {
         return story.purged().exercised("44").inhaled(9.2).pass(30).inhaled(9.4);
     }
 
-    private static boolean isDisc(Story story) {
+    static boolean isDisc(Story story) {
         return story.activity() instanceof Activity.NextDonning next
                 && next.condition().equals("disc");
     }

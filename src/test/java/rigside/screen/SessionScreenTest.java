@@ -56,9 +56,49 @@ final class SessionScreenTest {
         Approved.matches("160x48/" + name, Drawn.of(ALL.get(name), 160, 48));
     }
 
+    /** Pictures that differ by more than room. */
+    private static Stream<String> laidOut() {
+        return Stream.of(
+                "recommended",
+                "recommended-flags",
+                "between-rounds",
+                "closing",
+                "tally",
+                "tally-settled",
+                "tally-flags",
+                "tally-of-mishaps",
+                "method",
+                "flags",
+                "checking",
+                "choices",
+                "exercise-to-start",
+                "exercise",
+                "trial-ready",
+                "pulling",
+                "shown-pulling",
+                "resting",
+                "waiting",
+                "halted");
+    }
+
+    @ParameterizedTest
+    @MethodSource("laidOut")
+    void widerWindowsHaveLayoutsOfTheirOwn(String name) {
+        Approved.matches("120x36/" + name, Drawn.of(ALL.get(name), 120, 36));
+        Approved.matches("200x60/" + name, Drawn.of(ALL.get(name), 200, 60));
+    }
+
     @ParameterizedTest
     @ValueSource(
-            strings = {"pulling", "exercise", "checking", "exercise-to-start", "tally-settled"})
+            strings = {
+                "pulling",
+                "exercise",
+                "checking",
+                "exercise-to-start",
+                "tally-settled",
+                "tally-flags",
+                "flags"
+            })
     void withoutUnicodeAPictureIsDrawnInAsciiAlone(String name) {
         String drawn = Drawn.of(Scenes.styled(ALL.get(name), Scenes.ASCII), 80, 24);
         assertTrue(drawn.chars().allMatch(each -> each < 0x7F), drawn);

@@ -11,7 +11,7 @@ import rigside.decide.Forecast;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
 
-final class IntervalLineTest {
+final class AxisTest {
 
     private static final Glyphs ASCII = Glyphs.of(Scenes.ASCII);
 
@@ -42,7 +42,7 @@ final class IntervalLineTest {
     }
 
     private static String axis(Comparison comparison) {
-        return new IntervalLine(comparison, 41, ASCII).axis();
+        return Axis.of(comparison, 41, ASCII).row(comparison);
     }
 
     /**
