@@ -119,6 +119,7 @@ record FlagsPicture(Scene scene) {
     private static String kind(Flag.Kind kind) {
         return switch (kind) {
             case FAR_VALUE -> "a value far from the others";
+            case FAR_TRIAL -> "a trial far from the others of its donning";
             case ROUND_TREND -> "a drift from round to round";
             case TRIAL_TREND -> "a drift from trial to trial";
             case SPREAD -> "one condition spreads more";
