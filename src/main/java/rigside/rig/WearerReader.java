@@ -4,8 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rigside.measure.Dimension;
-import rigside.measure.Quantity;
-import rigside.measure.Unit;
 import rigside.yaml.Amount;
 import rigside.yaml.Document;
 import rigside.yaml.Entry;
@@ -39,12 +37,13 @@ public final class WearerReader {
 
     private record Named(String id, Wearer.Behaviour behaviour) {}
 
-    private static Value<Wearer> wearer(Fields fields) {
+    /** The wearer that the outermost keys of a file describe. */
+    static Value<Wearer> wearer(Fields fields) {
         fields.required("format").whole(FORMAT, FORMAT);
         Value<String> title = fields.required("title").line();
         fields.optional("about").text();
         Value<Double> ambient =
-                above0(fields.required("ambient"), Dimension.CONCENTRATION, "4000 /cm3");
+                Amounts.above0(fields.required("ambient"), Dimension.CONCENTRATION, "4000 /cm3");
         Value<Double> varies = spread(fields.required("ambient-varies"));
         Entry listed = fields.required("conditions");
         Value<List<Named>> conditions =
@@ -87,41 +86,13 @@ public final class WearerReader {
     private static Value<Wearer.Level> level(Entry entry, Dimension dimension, String example) {
         return entry.fields(
                 fields -> {
-                    Value<Double> median = above0(fields.required("median"), dimension, example);
+                    Value<Double> median =
+                            Amounts.above0(fields.required("median"), dimension, example);
                     Value<Double> between = spread(fields.required("between-donnings"));
                     Value<Double> within = spread(fields.required("within-donning"));
                     return fields.make(
                             () -> new Wearer.Level(median.get(), between.get(), within.get()));
                 });
-    }
-
-    /** An amount above 0 of one dimension, in SI. */
-    private static Value<Double> above0(Entry entry, Dimension dimension, String example) {
-        Value<String> text = entry.line();
-        String help = "write for example '" + example + "'";
-        return Amount.read(text, example)
-                .then(amount -> quantity(text, amount, dimension, help))
-                .must(
-                        quantity -> quantity.value() > 0,
-                        quantity -> text.label() + " is '" + quantity + "', must be above 0",
-                        help)
-                .map(Quantity::si);
-    }
-
-    private static Value<Quantity> quantity(
-            Value<String> text, Amount amount, Dimension dimension, String help) {
-        return Unit.of(amount.unit())
-                .filter(unit -> unit.dimension() == dimension)
-                .map(unit -> text.map(same -> new Quantity(amount.number(), unit)))
-                .orElseGet(
-                        () ->
-                                text.wrong(
-                                        text.label()
-                                                + " is "
-                                                + Words.quoted(text.get())
-                                                + ", must be "
-                                                + dimension.words(),
-                                        help));
     }
 
     /** A spread in percent, as a standard deviation on the natural-log scale: 20 % is ln 1.2. */

@@ -1,0 +1,87 @@
+package rigside.rig;
+
+import rigside.measure.Dimension;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.yaml.Amount;
+import rigside.yaml.Entry;
+import rigside.yaml.Value;
+import rigside.yaml.Words;
+
+/** Numbers with their units in rig files. */
+final class Amounts {
+    private Amounts() {}
+
+    /** An amount of one dimension. */
+    static Value<Quantity> read(Entry entry, Dimension dimension, String example) {
+        Value<String> text = entry.line();
+        String help = "write for example '" + example + "'";
+        return Amount.read(text, example).then(amount -> quantity(text, amount, dimension, help));
+    }
+
+    /** An amount above 0 of one dimension, in SI. */
+    static Value<Double> above0(Entry entry, Dimension dimension, String example) {
+        Value<Quantity> amount = read(entry, dimension, example);
+        return amount.must(
+                        quantity -> quantity.value() > 0,
+                        quantity -> amount.label() + " is '" + quantity + "', must be above 0",
+                        "write for example '" + example + "'")
+                .map(Quantity::si);
+    }
+
+    /** A unit of one dimension, standing alone. */
+    static Value<Unit> unit(Entry entry, Dimension dimension) {
+        Value<String> text = entry.line();
+        String known = String.join(", ", Unit.symbols(dimension));
+        return text.must(
+                        symbol -> Unit.of(symbol).isPresent(),
+                        symbol -> "unknown unit " + Words.quoted(symbol),
+                        "write one of " + known)
+                .map(symbol -> Unit.of(symbol).orElseThrow())
+                .must(
+                        unit -> unit.dimension() == dimension,
+                        unit ->
+                                text.label()
+                                        + " is '"
+                                        + unit.symbol()
+                                        + "', must be "
+                                        + dimension.words(),
+                        "write one of " + known);
+    }
+
+    /** How often something happens, a second: {@code 10 /s} or {@code 6 /min}. */
+    static Value<Double> perSecond(Entry entry, String example) {
+        Value<String> text = entry.line();
+        String help = "write for example '" + example + "' or '6 /min'";
+        return Amount.read(text, example)
+                .must(
+                        amount -> amount.unit().equals("/s") || amount.unit().equals("/min"),
+                        amount -> text.label() + " is " + Words.quoted(text.get()),
+                        help)
+                .map(amount -> amount.number() / (amount.unit().equals("/s") ? 1 : 60))
+                .must(
+                        rate -> rate > 0 && rate <= 10_000,
+                        rate ->
+                                text.label()
+                                        + " is "
+                                        + Words.quoted(text.get())
+                                        + ", must be above 0, at most 10000 /s",
+                        help);
+    }
+
+    private static Value<Quantity> quantity(
+            Value<String> text, Amount amount, Dimension dimension, String help) {
+        return Unit.of(amount.unit())
+                .filter(unit -> unit.dimension() == dimension)
+                .map(unit -> text.map(same -> new Quantity(amount.number(), unit)))
+                .orElseGet(
+                        () ->
+                                text.wrong(
+                                        text.label()
+                                                + " is "
+                                                + Words.quoted(text.get())
+                                                + ", must be "
+                                                + dimension.words(),
+                                        help));
+    }
+}
