@@ -154,8 +154,9 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
             if (row instanceof Listing.Row.OfDonning line) {
                 return only(ui.asking(Prompt.STRIKE_REASON, line.donning().number()));
             }
-            int entry = ((Listing.Row.OfEntry) row).entry().number();
-            return only(ui.asking(Prompt.VOID_REASON, entry));
+            return row instanceof Listing.Row.OfEntry line
+                    ? only(ui.asking(Prompt.VOID_REASON, line.entry().number()))
+                    : only(ui);
         }
     }
 }

@@ -16,6 +16,7 @@ import rigside.screen.View;
  * @param page what is looked at
  * @param line the selected line of the home page, protocols first, then sessions
  * @param scrolled the first line shown of any other page
+ * @param left where the review stood when another page was opened from it
  * @param rig what will answer for the instruments
  * @param review what is read through
  * @param message the last refusal or confirmation, if any
@@ -26,12 +27,14 @@ record Desk(
         Page page,
         int line,
         int scrolled,
+        int left,
         Choice rig,
         Review review,
         Optional<String> message) {
 
     static Desk of(List<ProtocolFile> protocols, List<Listed> sessions, Choice rig) {
-        return new Desk(protocols, sessions, Page.HOME, 0, 0, rig, Review.NONE, Optional.empty());
+        return new Desk(
+                protocols, sessions, Page.HOME, 0, 0, 0, rig, Review.NONE, Optional.empty());
     }
 
     HomeView view(View.Style style) {
@@ -57,30 +60,52 @@ record Desk(
         return at >= 0 && at < sessions.size() ? Optional.of(sessions.get(at)) : Optional.empty();
     }
 
+    /** On a page opened from here; one opened from a review leads back to it. */
     Desk at(Page next) {
-        return new Desk(protocols, sessions, next, line, 0, rig, review, Optional.empty());
+        int from = page == Page.REVIEW ? scrolled : left;
+        return with(next, line, 0, from, review);
+    }
+
+    /** Back to where this page was opened from. */
+    Desk back() {
+        boolean above = page != Page.REVIEW && !review.equals(Review.NONE);
+        return above
+                ? with(Page.REVIEW, line, left, 0, review)
+                : with(Page.HOME, line, 0, 0, Review.NONE);
     }
 
     Desk reading(Review lines) {
-        return new Desk(protocols, sessions, Page.REVIEW, line, 0, rig, lines, Optional.empty());
+        return with(Page.REVIEW, line, 0, 0, lines);
+    }
+
+    private Desk with(Page next, int at, int first, int from, Review read) {
+        return new Desk(protocols, sessions, next, at, first, from, rig, read, Optional.empty());
     }
 
     Desk with(Choice changed) {
         return new Desk(
-                protocols, sessions, page, line, scrolled, changed, review, Optional.empty());
+                protocols, sessions, page, line, scrolled, left, changed, review, Optional.empty());
     }
 
     Desk with(List<ProtocolFile> files, List<Listed> kept) {
         int last = Math.max(0, files.size() + kept.size() - 1);
-        return new Desk(files, kept, page, Math.min(line, last), scrolled, rig, review, message);
+        return new Desk(
+                files, kept, page, Math.min(line, last), scrolled, left, rig, review, message);
+    }
+
+    /** On a session; where it is not there, on the same line as before. */
+    Desk on(Optional<Listed> session) {
+        int at = session.map(sessions::indexOf).orElse(-1);
+        return at < 0 ? this : with(page, protocols.size() + at, scrolled, left, review);
     }
 
     Desk saying(String words) {
-        return new Desk(protocols, sessions, page, line, scrolled, rig, review, Optional.of(words));
+        return new Desk(
+                protocols, sessions, page, line, scrolled, left, rig, review, Optional.of(words));
     }
 
     Desk silent() {
-        return new Desk(protocols, sessions, page, line, scrolled, rig, review, Optional.empty());
+        return with(page, line, scrolled, left, review);
     }
 
     /** Moved up or down by some lines, no further than {@code limit}. */
@@ -88,13 +113,13 @@ record Desk(
         int from = page == Page.HOME ? line : scrolled;
         int to = Math.max(0, Math.min(from + by, limit));
         return page == Page.HOME
-                ? new Desk(protocols, sessions, page, to, scrolled, rig, review, Optional.empty())
-                : new Desk(protocols, sessions, page, line, to, rig, review, Optional.empty());
+                ? with(page, to, scrolled, left, review)
+                : with(page, line, to, left, review);
     }
 
     /** On the first line of the other list. */
     Desk inOtherList() {
         int to = line < protocols.size() && !sessions.isEmpty() ? protocols.size() : 0;
-        return new Desk(protocols, sessions, page, to, scrolled, rig, review, Optional.empty());
+        return with(page, to, scrolled, left, review);
     }
 }

@@ -46,6 +46,7 @@ public final class Home {
 
     private void run() {
         look();
+        desk = desk.on(desk.sessions().stream().findFirst().filter(Listed::isResumable));
         boolean changed = true;
         boolean left = false;
         while (!left) {
@@ -110,14 +111,17 @@ public final class Home {
                                                     desk.reading(
                                                             new HomeView.Review(
                                                                     file.name(), file.problems())));
+            case ABOUT -> desk.protocol().ifPresent(file -> desk = desk.reading(Items.about(file)));
             case RIG -> desk = desk.with(desk.rig().other());
             case SPEED -> desk = desk.with(desk.rig().faster());
             case HELP ->
                     desk =
                             desk.at(HomeView.Page.HELP)
                                     .saying("your own protocols live in " + folders.protocols());
-            case HOME -> {
-                desk = desk.at(HomeView.Page.HOME);
+            case METHOD -> desk = desk.at(HomeView.Page.METHOD);
+            case FLAGS -> desk = desk.at(HomeView.Page.FLAGS);
+            case BACK -> {
+                desk = desk.back();
                 look();
             }
             case LEAVE -> {}
@@ -152,6 +156,7 @@ public final class Home {
                     protocol,
                     settings);
             look();
+            desk = desk.on(desk.sessions().stream().findFirst());
         } catch (NotOpened notOpened) {
             desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
         } catch (IOException notKept) {
@@ -163,6 +168,11 @@ public final class Home {
         try {
             Bench.resume(console, listed.folder(), settings);
             look();
+            desk =
+                    desk.on(
+                            desk.sessions().stream()
+                                    .filter(each -> each.folder().equals(listed.folder()))
+                                    .findFirst());
         } catch (NotOpened notOpened) {
             desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
         }

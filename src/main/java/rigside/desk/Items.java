@@ -10,6 +10,7 @@ import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
+import rigside.screen.HomeView;
 import rigside.screen.HomeView.ProtocolItem;
 import rigside.screen.HomeView.SessionItem;
 
@@ -49,6 +50,12 @@ final class Items {
                     .forEach(detail::add);
         }
         return new ProtocolItem(file.name(), protocol.title(), 0, round(protocol), detail);
+    }
+
+    /** All that a protocol says of itself. */
+    static HomeView.Review about(ProtocolFile file) {
+        ProtocolItem item = of(file);
+        return new HomeView.Review(item.title(), item.detail());
     }
 
     private static String round(Protocol protocol) {

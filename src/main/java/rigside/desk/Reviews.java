@@ -3,11 +3,13 @@ package rigside.desk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
 import rigside.journal.Damage;
 import rigside.journal.JournalReader;
 import rigside.journal.Reading;
+import rigside.screen.HomeView;
 import rigside.screen.HomeView.Review;
 import rigside.session.Event;
 import rigside.session.State;
@@ -18,17 +20,22 @@ final class Reviews {
 
     static Review of(Path folder) {
         Reading reading = JournalReader.read(folder);
-        List<String> lines = new ArrayList<>();
-        reading.damage().stream().map(Damage::toString).forEach(lines::add);
-        reading.torn().ifPresent(torn -> lines.add(torn.toString()));
+        List<String> trouble = new ArrayList<>();
+        reading.damage().stream().map(Damage::toString).forEach(trouble::add);
+        reading.torn().ifPresent(torn -> trouble.add(torn.toString()));
         State state = reading.state();
         if (state.opening().isEmpty()) {
-            lines.add("nothing of this session can be read");
-            return new Review(folder.getFileName().toString(), lines);
+            trouble.add("nothing of this session can be read");
+            return new Review(folder.getFileName().toString(), trouble);
         }
         Shown shown = Shown.of(state, Analysis.of(state));
-        lines.addAll(new ReviewLines(state, shown, reading.events()).all());
         Event.SessionOpened opened = state.opening().get().event();
-        return new Review(state.protocol().title(), lines, opened.simulated(), opened.speed());
+        return new Review(
+                state.protocol().title(),
+                trouble,
+                Optional.of(new HomeView.Read(state, shown)),
+                new ReviewLines(state, shown, reading.events()).all(),
+                opened.simulated(),
+                opened.speed());
     }
 }

@@ -18,10 +18,7 @@ record EntriesPicture(Scene scene) {
         List<Line> lines = new ArrayList<>();
         for (int at = 0; at < rows.size(); at++) {
             boolean chosen = at == scene.view().selected();
-            Line line =
-                    rows.get(at) instanceof Listing.Row.OfDonning donning
-                            ? donning(donning.donning())
-                            : entry(((Listing.Row.OfEntry) rows.get(at)).entry());
+            Line line = row(rows.get(at));
             Line signed =
                     Line.of(chosen ? scene.signs().here() + " " : "  ")
                             .plus(line)
@@ -32,6 +29,21 @@ record EntriesPicture(Scene scene) {
                             : signed);
         }
         return rows.isEmpty() ? List.of(Line.of("Nothing is captured yet.")) : List.copyOf(lines);
+    }
+
+    private Line row(Listing.Row row) {
+        if (row instanceof Listing.Row.OfDonning line) {
+            return donning(line.donning());
+        }
+        if (row instanceof Listing.Row.OfEntry line) {
+            return entry(line.entry());
+        }
+        if (row instanceof Listing.Row.OfGap line) {
+            return Line.of(Tone.WARN, "        LEFT OUT")
+                    .plus(": " + line.gap().reason() + "; ")
+                    .plus(SlotWords.of(scene.state(), line.gap().slot()));
+        }
+        return Line.of(Tone.STRONG, ((Listing.Row.Heading) row).words());
     }
 
     private Line donning(Donning donning) {

@@ -52,7 +52,8 @@ final class HelpPicture {
                         "Up  Down|choose a protocol to start from, or a session",
                         "Tab|from the protocols to the sessions and back",
                         "Enter|start a session, go on with one, review one, or see the problems",
-                        "v|review a session",
+                        "v|review a session, or read about a protocol",
+                        "w  f|in a review: why, the method; flags, what is worth a second look",
                         "r|what answers for the instruments: your typing, or a simulated rig",
                         "s|how fast the simulated rig's clock runs",
                         "q, Ctrl-C|leave"));

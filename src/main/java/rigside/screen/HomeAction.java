@@ -24,9 +24,13 @@ public enum HomeAction {
     RIG,
     /** Change the speed of the simulated rig. */
     SPEED,
+    /** Read about the selected protocol. */
+    ABOUT,
     HELP,
-    /** Back to the home page. */
-    HOME,
+    METHOD,
+    FLAGS,
+    /** Back to where the page was opened from. */
+    BACK,
     /** Leave the program. */
     LEAVE
 }

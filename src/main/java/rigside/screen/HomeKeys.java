@@ -5,6 +5,7 @@ import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.analysis.Shown;
 
 /** The keys away from a session: one table for what the bottom line says and what a key does. */
 public final class HomeKeys {
@@ -33,8 +34,10 @@ public final class HomeKeys {
     public static List<HomeKey> of(HomeView view) {
         return switch (view.page()) {
             case HOME -> home(view);
-            case HELP -> reading(Stroke.of(KeyType.F1));
-            case REVIEW -> reading(Stroke.of('v'), help());
+            case HELP -> reading(view, Stroke.of(KeyType.F1), Stroke.of('?'));
+            case REVIEW -> reading(view, Stroke.of('v'));
+            case METHOD -> reading(view, Stroke.of('w'));
+            case FLAGS -> reading(view, Stroke.of('f'));
         };
     }
 
@@ -56,9 +59,16 @@ public final class HomeKeys {
                 .map(
                         protocol ->
                                 protocol.problems() == 0
-                                        ? key("start a session", HomeAction.START, ENTER)
-                                        : key("see the problems", HomeAction.PROBLEMS, ENTER))
-                .ifPresent(keys::add);
+                                        ? List.of(
+                                                key("start a session", HomeAction.START, ENTER),
+                                                key("about", HomeAction.ABOUT, Stroke.of('v')))
+                                        : List.of(
+                                                key(
+                                                        "see the problems",
+                                                        HomeAction.PROBLEMS,
+                                                        ENTER,
+                                                        Stroke.of('v'))))
+                .ifPresent(keys::addAll);
         view.session().ifPresent(session -> keys.addAll(ofSession(session)));
         int lines = view.protocols().size() + view.sessions().size();
         if (lines > 1) {
@@ -93,11 +103,24 @@ public final class HomeKeys {
         return key("help", HomeAction.HELP, Stroke.of(KeyType.F1), Stroke.of('?'));
     }
 
-    private static List<HomeKey> reading(Stroke led, HomeKey... more) {
+    /** The key that led here leads back too. */
+    private static List<HomeKey> reading(HomeView view, Stroke... led) {
         List<HomeKey> keys = new ArrayList<>();
-        keys.add(key("back", HomeAction.HOME, ENTER, Stroke.of(KeyType.Escape), led));
+        List<Stroke> back = new ArrayList<>(List.of(ENTER, Stroke.of(KeyType.Escape)));
+        back.addAll(List.of(led));
+        keys.add(new HomeKey(ENTER.label(), "back", HomeAction.BACK, back));
         keys.addAll(pages("scroll"));
-        keys.addAll(List.of(more));
+        Optional<Shown> shown = view.review().read().map(HomeView.Read::shown);
+        if (view.page() != HomeView.Page.METHOD
+                && shown.filter(MethodPicture::isWorth).isPresent()) {
+            keys.add(key("why", HomeAction.METHOD, Stroke.of('w')));
+        }
+        if (view.page() != HomeView.Page.FLAGS && shown.filter(FlagsPicture::isWorth).isPresent()) {
+            keys.add(key("flags", HomeAction.FLAGS, Stroke.of('f')));
+        }
+        if (view.page() != HomeView.Page.HELP) {
+            keys.add(help());
+        }
         keys.add(leave());
         return List.copyOf(keys);
     }

@@ -24,8 +24,7 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
             chosen = number == view.selected() ? lines.size() : chosen;
             lines.add(row(number, session(view.sessions().get(at))));
         }
-        int from = Math.max(0, Math.min(chosen - room / 2, lines.size() - room));
-        return List.copyOf(lines.subList(from, Math.min(lines.size(), from + room)));
+        return Scene.around(lines, chosen, room);
     }
 
     private static Line heading(String words, int count) {

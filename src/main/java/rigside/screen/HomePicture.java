@@ -3,6 +3,8 @@ package rigside.screen;
 import com.googlecode.lanterna.TerminalSize;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Puts the parts of the picture away from a session together for one size. */
 record HomePicture(HomeView view, int columns, int rows) {
@@ -21,6 +23,8 @@ record HomePicture(HomeView view, int columns, int rows) {
             case HOME -> home();
             case HELP -> scrolled(HelpPicture.home(columns - 4));
             case REVIEW -> scrolled(review());
+            case METHOD -> scrolled(session().map(MethodPicture::of).orElse(List.of()));
+            case FLAGS -> scrolled(session().map(FlagsPicture::of).orElse(List.of()));
         };
     }
 
@@ -32,7 +36,7 @@ record HomePicture(HomeView view, int columns, int rows) {
                         ? Line.beside(
                                 lists.lines(room),
                                 columns / 2 + 2,
-                                detail(columns / 2 - 4),
+                                cut(detail(columns / 2 - 4), room),
                                 signs().cut())
                         : narrow(lists, room);
         Picture picture = Picture.fixed(rows, top(), body, bottom(), signs());
@@ -45,9 +49,19 @@ record HomePicture(HomeView view, int columns, int rows) {
         List<Line> detail = new ArrayList<>(indented(detail(columns - 4)));
         List<Line> body = new ArrayList<>(lists.lines(Math.max(8, room - detail.size() - 1)));
         body.add(Line.BLANK);
-        int left = Math.max(0, room - body.size());
-        body.addAll(detail.subList(0, Math.min(left, detail.size())));
+        body.addAll(cut(detail, Math.max(0, room - body.size())));
         return body;
+    }
+
+    /** As much as there is room for, and that there is more. */
+    private static List<Line> cut(List<Line> lines, int room) {
+        if (lines.size() <= room || room == 0) {
+            return lines.subList(0, Math.min(room, lines.size()));
+        }
+        List<Line> seen = new ArrayList<>(lines.subList(0, room - 1));
+        int more = lines.size() - room + 1;
+        seen.add(Line.of(Tone.QUIET, "  (" + Texts.count(more, "more line") + ": [v])"));
+        return seen;
     }
 
     private List<Line> detail(int width) {
@@ -60,18 +74,39 @@ record HomePicture(HomeView view, int columns, int rows) {
     }
 
     private List<Line> review() {
-        List<Line> lines = new ArrayList<>();
-        lines.add(Line.of(Tone.STRONG, view.review().title()));
-        lines.add(Line.BLANK);
-        view.review()
-                .lines()
-                .forEach(
-                        each ->
-                                lines.addAll(
+        List<Line> trouble =
+                view.review().trouble().stream()
+                        .flatMap(each -> Wrap.lines(Tone.WARN, each, columns - 4).stream())
+                        .toList();
+        List<Line> rest =
+                view.review().lines().stream()
+                        .flatMap(
+                                each ->
                                         each.isBlank()
-                                                ? List.of(Line.BLANK)
-                                                : Wrap.lines(each, columns - 4)));
-        return lines;
+                                                ? Stream.of(Line.BLANK)
+                                                : Wrap.lines(each, columns - 4).stream())
+                        .toList();
+        return Scene.stack(trouble, session().map(TallyPicture::of).orElse(List.of()), rest);
+    }
+
+    /** The scene of the session that is read through. */
+    private Optional<Scene> session() {
+        int room = Picture.room(rows, top(), bottom());
+        return view.review()
+                .read()
+                .map(
+                        read ->
+                                new View(
+                                        read.state(),
+                                        read.shown(),
+                                        0,
+                                        View.Page.TALLY,
+                                        0,
+                                        Optional.empty(),
+                                        "",
+                                        Optional.empty(),
+                                        view.style()))
+                .map(session -> new Scene(session, columns - 4, room, false, false));
     }
 
     private Picture scrolled(List<Line> body) {
@@ -83,14 +118,20 @@ record HomePicture(HomeView view, int columns, int rows) {
     }
 
     private List<Line> top() {
-        String notice =
+        boolean reads =
                 switch (view.page()) {
-                    case HOME -> Header.notice(view.rig().simulated(), view.rig().speed());
-                    case HELP -> "";
-                    case REVIEW -> Header.notice(view.review().simulated(), view.review().speed());
+                    case HOME, HELP -> false;
+                    case REVIEW, METHOD, FLAGS -> true;
                 };
+        HomeView.Review review = view.review();
+        String notice =
+                reads
+                        ? Header.notice(review.simulated(), review.speed())
+                        : view.page() == HomeView.Page.HOME
+                                ? Header.notice(view.rig().simulated(), view.rig().speed())
+                                : "";
         return List.of(
-                Header.strip("Rigside", notice, columns, signs()),
+                Header.strip(reads ? review.title() : "Rigside", notice, columns, signs()),
                 Line.of(
                         Tone.QUIET,
                         " Compares respirators on one wearer. Not a certified fit test."),

@@ -2,6 +2,8 @@ package rigside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import rigside.analysis.Shown;
+import rigside.session.State;
 
 /**
  * All that a picture away from a session depends on, besides its size.
@@ -34,8 +36,12 @@ public record HomeView(
     public enum Page {
         HOME,
         HELP,
-        /** A session's lines, or the problems of a protocol file. */
-        REVIEW
+        /** A session read through, or the lines of a protocol file. */
+        REVIEW,
+        /** How each verdict of the reviewed session comes about. */
+        METHOD,
+        /** What is worth a second look in the reviewed session. */
+        FLAGS
     }
 
     /**
@@ -81,26 +87,43 @@ public record HomeView(
     public record Rig(String words, boolean simulated, double speed) {}
 
     /**
-     * Lines to read.
+     * Something to read.
      *
-     * @param title what they are of
-     * @param lines one paragraph each
-     * @param simulated whether they are of a session whose values are invented
+     * @param title what it is of
+     * @param trouble what is wrong with it, said first; one paragraph each
+     * @param read the session it is of, whose findings are drawn next; empty when it is of none
+     * @param lines the rest, one paragraph each
+     * @param simulated whether it is of a session whose values are invented
      * @param speed how many seconds of its time passed in one second; 1 unless simulated
      */
-    public record Review(String title, List<String> lines, boolean simulated, double speed) {
+    public record Review(
+            String title,
+            List<String> trouble,
+            Optional<Read> read,
+            List<String> lines,
+            boolean simulated,
+            double speed) {
         /** Nothing to read. */
         public static final Review NONE = new Review("", List.of());
 
-        /** Lines that are of no simulated session. */
+        /** Lines that are of no session. */
         public Review(String title, List<String> lines) {
-            this(title, lines, false, 1);
+            this(title, List.of(), Optional.empty(), lines, false, 1);
         }
 
         public Review {
+            trouble = List.copyOf(trouble);
             lines = List.copyOf(lines);
         }
     }
+
+    /**
+     * A session that is read through.
+     *
+     * @param state where it stands; opened
+     * @param shown what concealment lets out
+     */
+    public record Read(State state, Shown shown) {}
 
     /** The selected protocol, if a protocol is selected. */
     public Optional<ProtocolItem> protocol() {

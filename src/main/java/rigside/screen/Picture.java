@@ -50,8 +50,7 @@ record Picture(List<Line> lines, View.Seen seen) {
     /** A list of which the chosen line is always seen. */
     static Picture list(int rows, List<Line> top, List<Line> body, List<Line> bottom, int chosen) {
         int room = room(rows, top, bottom);
-        int from = Math.max(0, Math.min(chosen - room / 2, body.size() - room));
-        List<Line> shown = body.subList(from, Math.min(from + room, body.size()));
+        List<Line> shown = Scene.around(body, chosen, room);
         int last = Math.max(0, body.size() - 1);
         return stacked(rows, top, shown, bottom, new View.Seen(last, room, chosen >= last));
     }

@@ -163,6 +163,8 @@ class ReactionTest {
     void anEntryIsStruckOutByTheNumberOfTheSelectedLine() {
         State one = Story.of("/session/small.yaml").goOn().type("W1").state();
         in(one).ctrl('e').press('v');
+        assertEquals(Optional.empty(), ui.prompt(), "a heading cannot be struck out");
+        press(KeyType.ArrowDown).press('v');
         assertEquals(Optional.of(Prompt.VOID_REASON), ui.prompt());
         type("wrong code").press(KeyType.Enter).says(new Input.VoidAsked(1, "wrong code"));
     }

@@ -71,9 +71,38 @@ class DeskTest {
         Desk reading = desk.moved(1, 2).reading(new HomeView.Review("bad", List.of("a", "b")));
         Desk scrolled = reading.moved(1, 1);
         assertEquals(1, scrolled.view(PLAIN).selected());
-        Desk back = scrolled.at(Page.HOME);
+        Desk back = scrolled.back();
+        assertEquals(Page.HOME, back.page());
         assertEquals(1, back.view(PLAIN).selected());
         assertEquals(Optional.of(bad), back.protocol());
+    }
+
+    @Test
+    void whatIsOpenedFromAReviewLeadsBackToWhereItStood() {
+        HomeView.Review review = new HomeView.Review("bad", List.of("a", "b", "c"));
+        Desk reading = desk.reading(review).moved(2, 2);
+        for (Page page : List.of(Page.HELP, Page.METHOD, Page.FLAGS)) {
+            Desk back = reading.at(page).moved(1, 5).back();
+            assertEquals(Page.REVIEW, back.page());
+            assertEquals(review, back.review());
+            assertEquals(2, back.view(PLAIN).selected());
+            assertEquals(Page.HOME, back.back().page());
+        }
+        Desk twice = reading.at(Page.METHOD).moved(1, 5).at(Page.HELP).back();
+        assertEquals(Page.REVIEW, twice.page());
+        assertEquals(2, twice.view(PLAIN).selected());
+    }
+
+    @Test
+    void helpOpenedAtHomeLeadsHomeAfterAReviewToo() {
+        Desk home = desk.reading(new HomeView.Review("bad", List.of("a"))).back();
+        assertEquals(Page.HOME, home.at(Page.HELP).back().page());
+    }
+
+    @Test
+    void theCursorStandsOnASessionThatIsAskedFor() {
+        assertEquals(Optional.of(session), desk.on(Optional.of(session)).session());
+        assertEquals(Optional.of(good), desk.on(Optional.empty()).protocol());
     }
 
     @Test

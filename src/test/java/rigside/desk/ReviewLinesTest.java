@@ -59,16 +59,6 @@ class ReviewLinesTest {
     }
 
     @Test
-    void howTheRepeatsEndedComesFirst() {
-        String review = review(Story.atFirstDonning().send(new Input.EndAsked("tired")));
-        assertTrue(
-                review.startsWith(
-                        "Ended early by the tester: tired. No verdict: 0 of at least 2 rounds\n"),
-                review);
-        assertFalse(review.contains("o on with another round"), review);
-    }
-
-    @Test
     void aFailedCheckIsSaidOnce() {
         Story story = Story.atFirstDonning().goOn().answer(false);
         String review = review(story);

@@ -32,7 +32,6 @@ class HomeIT {
                     .sees("begin this donning")
                     .press("q")
                     .sees("open, 0 rounds")
-                    .press("Tab")
                     .sees("go on with it")
                     .press("Enter")
                     .sees("begin this donning")

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rigside.session.Story;
 
 /** What a tester looks at away from a session; all of it invented. */
 final class HomeScenes {
@@ -64,9 +65,18 @@ final class HomeScenes {
         views.put("home-session", home(3, TYPED, Optional.empty()));
         views.put("home-closed-session", home(4, TYPED, Optional.empty()));
         views.put("home-many", many());
+        views.put("home-long-about", longAbout());
         views.put("home-empty", view(HomeView.Page.HOME, List.of(), List.of(), 0));
         views.put("home-help", view(HomeView.Page.HELP, PROTOCOLS, SESSIONS, 0));
-        views.put("home-review", review());
+        Story closed = Scenes.ended().goOn();
+        views.put("home-review", review(HomeView.Page.REVIEW, closed));
+        views.put("home-review-method", review(HomeView.Page.METHOD, closed));
+        views.put("home-review-flags", review(HomeView.Page.FLAGS, closed));
+        views.put("home-review-help", review(HomeView.Page.HELP, closed));
+        views.put(
+                "home-review-open",
+                review(HomeView.Page.REVIEW, Scenes.rounds(2).purged().exercised("39")));
+        views.put("home-about", about());
         return views;
     }
 
@@ -113,18 +123,41 @@ final class HomeScenes {
         return view(HomeView.Page.HOME, PROTOCOLS, sessions, 30);
     }
 
-    private static HomeView review() {
+    private static HomeView longAbout() {
+        List<String> detail =
+                IntStream.rangeClosed(1, 40).mapToObj(at -> "Paragraph " + at + ".").toList();
+        HomeView.ProtocolItem item =
+                new HomeView.ProtocolItem("long.yaml", "Much to say", 0, "about 38 min", detail);
+        return view(HomeView.Page.HOME, List.of(item), SESSIONS, 0);
+    }
+
+    static HomeView review(HomeView.Page page, Story story) {
+        View read = Reasons.in(Scenes.step(story));
+        return new HomeView(
+                page,
+                PROTOCOLS,
+                SESSIONS,
+                0,
+                TYPED,
+                new HomeView.Review(
+                        "Small comparison",
+                        List.of(),
+                        Optional.of(new HomeView.Read(read.state(), read.shown())),
+                        IntStream.rangeClosed(1, 30).mapToObj(at -> "Line " + at).toList(),
+                        true,
+                        30),
+                Optional.empty(),
+                Scenes.UNICODE);
+    }
+
+    private static HomeView about() {
         return new HomeView(
                 HomeView.Page.REVIEW,
                 PROTOCOLS,
                 SESSIONS,
-                4,
+                0,
                 TYPED,
-                new HomeView.Review(
-                        "Breathing only, 4 Jan 2026",
-                        IntStream.rangeClosed(1, 30).mapToObj(at -> "Line " + at).toList(),
-                        true,
-                        30),
+                new HomeView.Review(PROTOCOLS.get(0).title(), PROTOCOLS.get(0).detail()),
                 Optional.empty(),
                 Scenes.UNICODE);
     }

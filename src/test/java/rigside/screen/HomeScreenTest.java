@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class HomeScreenTest {
 
@@ -37,6 +38,32 @@ final class HomeScreenTest {
         String drawn = Drawn.of(ALL.get(name), 60, 18);
         HomeKeys.of(ALL.get(name))
                 .forEach(key -> assertTrue(drawn.contains("[" + key.label() + "]"), drawn));
+    }
+
+    /** Another window size alone must not hide what a page is for. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "home",
+                "home-many",
+                "home-review",
+                "home-review-method",
+                "home-review-flags"
+            })
+    void widerWindowsHaveLayoutsOfTheirOwn(String name) {
+        Approved.matches("120x36/" + name, Drawn.of(ALL.get(name), 120, 36));
+        Approved.matches("200x60/" + name, Drawn.of(ALL.get(name), 200, 60));
+    }
+
+    @Test
+    void whatAnOpenDonningConcealsIsNotInItsReviewEither() {
+        for (HomeView.Page page : HomeView.Page.values()) {
+            HomeView open = HomeScenes.review(page, Scenes.rounds(2).purged().exercised("39"));
+            String drawn = Drawn.of(open, 200, 60);
+            assertFalse(drawn.contains("times as"), drawn);
+            assertFalse(drawn.contains("settled"), drawn);
+            assertFalse(drawn.contains("critical"), drawn);
+        }
     }
 
     @Test

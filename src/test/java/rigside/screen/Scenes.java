@@ -64,6 +64,7 @@ final class Scenes {
         views.put("tally-concealed", page(firstExercised(), View.Page.TALLY));
         views.put("tally-of-mishaps", page(mishaps(), View.Page.TALLY));
         views.put("entries", page(mishaps(), View.Page.ENTRIES, 3));
+        views.put("entries-of-facts", page(ended().type("all well"), View.Page.ENTRIES, 20));
         views.put("entries-concealed", page(firstExercised().inhaled(8.25), View.Page.ENTRIES));
         views.put("tally-flags", Reasons.in(page(rounds(3), View.Page.TALLY)));
         views.put("recommended-flags", Reasons.in(step(settled())));
@@ -224,7 +225,7 @@ final class Scenes {
         return story;
     }
 
-    private static Story ended() {
+    static Story ended() {
         return settled().goOn().type("");
     }
 
@@ -232,7 +233,8 @@ final class Scenes {
     private static Story mishaps() {
         Story story = rounds(1);
         story.goOn().answer(true).answer(false);
-        story.purged().send(new Input.AbandonAsked("the strap slipped"));
+        story.purged().goOn().pass(20).send(new Input.LeaveOutAsked("the counter froze"));
+        story.send(new Input.AbandonAsked("the strap slipped"));
         story.purged().exercised("38").inhaled(8.4);
         return story.send(new Input.UndoAsked()).send(new Input.NoteTyped("warm in here"));
     }
