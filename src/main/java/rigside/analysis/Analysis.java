@@ -34,18 +34,18 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
 
     private static MeasureResult result(State state, Measure measure) {
         List<DonningValue> values = Values.of(Evidence.of(state), measure);
-        Optional<Comparisons> comparisons =
-                measure.compared().map(compared -> new Comparisons(state, measure));
+        Optional<Comparisons> compared =
+                measure.compared().map(how -> new Comparisons(state, measure));
+        List<Comparison> comparisons = compared.map(Comparisons::all).orElse(List.of());
         return new MeasureResult(
                 measure,
                 values,
                 new Summaries(state, measure, values).all(),
-                comparisons.map(Comparisons::all).orElse(List.of()),
-                comparisons
-                        .map(each -> Sentences.promise(state.protocol(), each.setting()))
+                comparisons,
+                compared.map(each -> Sentences.promise(state.protocol(), each.setting()))
                         .orElse(""),
                 new MeasureRemarks(state, measure, values).all(),
-                List.of(),
+                compared.map(each -> each.flags(comparisons)).orElse(List.of()),
                 List.of());
     }
 

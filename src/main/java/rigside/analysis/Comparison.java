@@ -68,6 +68,37 @@ public record Comparison(
         looks = List.copyOf(looks);
     }
 
+    /** The same as what it would be, had values been left out by choice: nothing but a view. */
+    Comparison asView() {
+        return new Comparison(
+                measure,
+                condition,
+                reference,
+                ratio,
+                decides,
+                n,
+                estimate,
+                interval,
+                critical,
+                band,
+                verdict,
+                settledAt,
+                present,
+                planUsedUp,
+                forecast,
+                atResolution,
+                dependsOnStruck,
+                boundedAgrees,
+                entries,
+                looks,
+                new Words(
+                        words.sentence(),
+                        words.technical(),
+                        "Only a view: a verdict reached by choosing values is none.",
+                        "It changes nothing: the verdict is the one with all values.",
+                        List.of()));
+    }
+
     /**
      * What one look showed.
      *

@@ -1,9 +1,10 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
@@ -11,7 +12,6 @@ import rigside.decide.Forecast;
 import rigside.decide.Verdict;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
-import rigside.session.Look;
 import rigside.session.State;
 
 /** The comparisons of one measure in a session. */
@@ -19,52 +19,101 @@ final class Comparisons {
 
     private final State state;
     private final Setting setting;
+
+    /** The values as they stand, and what they would be with struck ones taken back in. */
+    private final Evidence evidence;
+
     private final List<Evidence> alternatives;
+    private final List<DonningValue> values;
+    private final List<Integer> rounds;
 
     Comparisons(State state, Measure measure) {
+        this(
+                state,
+                Sharing.setting(state.protocol(), measure),
+                Evidence.of(state),
+                Evidence.alternatives(state, measure.id()));
+    }
+
+    private Comparisons(
+            State state, Setting setting, Evidence evidence, List<Evidence> alternatives) {
         this.state = state;
-        this.setting = Sharing.setting(state.protocol(), measure);
-        this.alternatives = Evidence.alternatives(state, measure.id());
+        this.setting = setting;
+        this.evidence = evidence;
+        this.alternatives = alternatives;
+        this.values = Values.of(evidence, setting.measure());
+        this.rounds = evidence.completeRounds();
     }
 
     /** One for each condition but the reference. */
     List<Comparison> all() {
-        return state.protocol().conditions().stream()
-                .skip(1)
-                .map(condition -> of(condition))
-                .toList();
+        return state.protocol().conditions().stream().skip(1).map(this::of).toList();
     }
 
     Setting setting() {
         return setting;
     }
 
-    private Comparison of(Condition condition) {
-        Condition reference = state.protocol().reference();
-        Gathered gathered = gathered(Evidence.of(state), condition);
-        Judged judged = judged(gathered, condition);
-        List<String> remarks =
-                new ComparisonRemarks(state, setting, condition, gathered, judged).all();
-        Wording wording = new Wording(setting, condition.title(), reference.title());
-        List<DonningValue> values = Values.of(Evidence.of(state), setting.measure());
-        boolean unresolved = values.stream().anyMatch(each -> each.counts() && each.unresolved());
-        return judged.comparison(
-                wording,
-                new Judged.Ids(condition.id(), reference.id()),
-                forecast(gathered, judged),
-                unresolved && !judged.boundedAgrees(),
-                gathered.entries(),
-                remarks);
+    /**
+     * The comparison of a condition as it would be without these donnings, by the same rules. What
+     * the looks on record concluded had them, and is not asked.
+     */
+    Comparison without(String condition, Set<Integer> donnings) {
+        Comparisons left =
+                new Comparisons(
+                        state,
+                        setting,
+                        evidence.without(donnings),
+                        alternatives.stream().map(each -> each.without(donnings)).toList());
+        return left.view(state.protocol().condition(condition).orElseThrow());
     }
 
-    private Judged judged(Gathered gathered, Condition condition) {
+    private Comparison of(Condition condition) {
+        Gathered gathered = gathered(values, rounds, condition);
+        Judged judged =
+                judged(gathered, condition, new OnRecord(state, setting).settled(condition.id()));
+        boolean unresolved = values.stream().anyMatch(each -> each.counts() && each.unresolved());
+        long seed = state.opening().orElseThrow().event().seed();
+        return judged.comparison(
+                wording(condition),
+                new Judged.Ids(condition.id(), state.protocol().reference().id()),
+                judged.forecast(setting, seed, gathered.rounds()),
+                unresolved && !judged.boundedAgrees(),
+                gathered.entries(),
+                new ComparisonRemarks(state, setting, condition, gathered, judged).all());
+    }
+
+    private Comparison view(Condition condition) {
+        Gathered gathered = gathered(values, rounds, condition);
+        return judged(gathered, condition, Optional.empty())
+                .comparison(
+                        wording(condition),
+                        new Judged.Ids(condition.id(), state.protocol().reference().id()),
+                        Forecast.SILENT,
+                        false,
+                        gathered.entries(),
+                        List.of());
+    }
+
+    private Wording wording(Condition condition) {
+        return new Wording(setting, condition.title(), state.protocol().reference().title());
+    }
+
+    private Judged judged(
+            Gathered gathered, Condition condition, Optional<Comparison.Settled> recorded) {
         Course course = setting.course(gathered.stated());
         Conclusion halved = setting.course(gathered.halved()).conclusion();
         boolean open = isUnresolvedOnBothSides(condition);
         boolean boundedAgrees = halved.equals(course.conclusion()) && !open;
-        Optional<Comparison.Settled> recorded = recorded(condition);
         List<Gathered> unstruck =
-                alternatives.stream().map(each -> gathered(each, condition)).toList();
+                alternatives.stream()
+                        .map(
+                                each ->
+                                        gathered(
+                                                Values.of(each, setting.measure()),
+                                                each.completeRounds(),
+                                                condition))
+                        .toList();
         boolean struckAgrees =
                 unstruck.stream().allMatch(each -> leadsTo(each, course.conclusion(), halved))
                         && (unstruck.isEmpty()
@@ -95,9 +144,6 @@ final class Comparisons {
 
     /** Striking out a donning takes its whole round out until it is done again. */
     private List<Integer> decisive(Condition condition, Course course, Conclusion halved) {
-        Evidence evidence = Evidence.of(state);
-        List<DonningValue> values = Values.of(evidence, setting.measure());
-        List<Integer> rounds = evidence.completeRounds();
         return rounds.stream()
                 .filter(
                         out -> {
@@ -118,7 +164,7 @@ final class Comparisons {
     }
 
     private boolean isUnresolved(String condition) {
-        return Values.of(Evidence.of(state), setting.measure()).stream()
+        return values.stream()
                 .anyMatch(
                         value ->
                                 value.counts()
@@ -145,45 +191,19 @@ final class Comparisons {
         return new Comparison.Settled(gathered.roundsUntil(finding.n()), finding.conclusion());
     }
 
-    /** The first look on record that settled it: whatever version reads it, that verdict stays. */
-    private Optional<Comparison.Settled> recorded(Condition condition) {
-        List<Comparison.Settled> settled = new ArrayList<>();
-        for (Look look : state.captured().looks()) {
-            for (Look.Line line : look.lines()) {
-                if (line.settled()
-                        && line.measure().equals(setting.measure().id())
-                        && line.condition().equals(condition.id())) {
-                    verdict(line.verdict())
-                            .map(verdict -> Conclusion.of(verdict, change(line)))
-                            .map(conclusion -> new Comparison.Settled(look.round(), conclusion))
-                            .ifPresent(settled::add);
-                }
-            }
-        }
-        return settled.stream().findFirst();
-    }
-
-    private double change(Look.Line line) {
-        return setting.scale().inward(line.estimate().orElse(Double.NaN));
-    }
-
-    private static Optional<Verdict> verdict(String word) {
-        return Arrays.stream(Verdict.values()).filter(each -> each.word().equals(word)).findFirst();
-    }
-
-    private Gathered gathered(Evidence evidence, Condition condition) {
-        return gathered(
-                Values.of(evidence, setting.measure()), evidence.completeRounds(), condition);
-    }
-
-    private Gathered gathered(
-            List<DonningValue> values, List<Integer> rounds, Condition condition) {
+    private Gathered gathered(List<DonningValue> of, List<Integer> complete, Condition condition) {
         return Gathered.of(
-                setting, values, rounds, state.protocol().reference().id(), condition.id());
+                setting, of, complete, state.protocol().reference().id(), condition.id());
     }
 
-    private Forecast forecast(Gathered gathered, Judged judged) {
-        long seed = state.opening().orElseThrow().event().seed();
-        return judged.forecast(setting, seed, gathered.rounds());
+    /** What is worth a second look in the values. */
+    List<Flag> flags(List<Comparison> comparisons) {
+        Map<String, String> titles = new LinkedHashMap<>();
+        state.protocol().conditions().forEach(each -> titles.put(each.id(), each.title()));
+        return Flags.of(
+                new Worn(setting, values, rounds, titles),
+                new WhatIfs(
+                        comparisons,
+                        (condition, left) -> without(condition, Set.copyOf(Worn.donnings(left)))));
     }
 }

@@ -15,23 +15,39 @@ import rigside.session.State;
 
 /**
  * The entries and donnings an analysis rests on: as the session stands, or with some of what was
- * struck out taken back in.
+ * struck out taken back in, or some donnings left out to see what they do.
  *
  * @param state the session
  * @param entriesBack numbers of struck entries that count here all the same, before those that
  *     replaced them
  * @param donningsBack numbers of struck donnings that count here all the same, before those that
  *     replaced them
+ * @param donningsOut numbers of donnings that are there but give no value
  */
-record Evidence(State state, Set<Integer> entriesBack, Set<Integer> donningsBack) {
+record Evidence(
+        State state,
+        Set<Integer> entriesBack,
+        Set<Integer> donningsBack,
+        Set<Integer> donningsOut) {
 
     Evidence {
         entriesBack = Set.copyOf(entriesBack);
         donningsBack = Set.copyOf(donningsBack);
+        donningsOut = Set.copyOf(donningsOut);
     }
 
     static Evidence of(State state) {
-        return new Evidence(state, Set.of(), Set.of());
+        return new Evidence(state, Set.of(), Set.of(), Set.of());
+    }
+
+    /** The same without the values of these donnings; their rounds stay complete. */
+    Evidence without(Set<Integer> donnings) {
+        return new Evidence(state, entriesBack, donningsBack, donnings);
+    }
+
+    /** Whether a donning's value is left out, to see what it does. */
+    boolean isOut(Donning donning) {
+        return donningsOut.contains(donning.number());
     }
 
     /**
@@ -44,15 +60,21 @@ record Evidence(State state, Set<Integer> entriesBack, Set<Integer> donningsBack
         Set<Integer> donnings = Set.copyOf(struckDonnings(state, measure));
         List<Evidence> alternatives = new ArrayList<>();
         if (entries.size() + donnings.size() > 0) {
-            alternatives.add(new Evidence(state, entries, donnings));
+            alternatives.add(new Evidence(state, entries, donnings, Set.of()));
         }
         if (entries.size() + donnings.size() > 1) {
             entries.stream()
                     .sorted()
-                    .forEach(each -> alternatives.add(new Evidence(state, Set.of(each), Set.of())));
+                    .forEach(
+                            each ->
+                                    alternatives.add(
+                                            new Evidence(state, Set.of(each), Set.of(), Set.of())));
             donnings.stream()
                     .sorted()
-                    .forEach(each -> alternatives.add(new Evidence(state, Set.of(), Set.of(each))));
+                    .forEach(
+                            each ->
+                                    alternatives.add(
+                                            new Evidence(state, Set.of(), Set.of(each), Set.of())));
         }
         return List.copyOf(alternatives);
     }

@@ -20,6 +20,11 @@ final class Figures {
         return digits(value, 3);
     }
 
+    /** Two significant digits: for what is known roughly. */
+    static String two(double value) {
+        return digits(value, 2);
+    }
+
     /** Two numbers with the same digits, three or as many more as it takes to tell them apart. */
     static List<String> apart(double one, double other) {
         int digits = 3;

@@ -147,7 +147,9 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
 
     static Standing standing(Sight sight, boolean hasValue) {
         if (sight.evidence().counts(sight.donning())) {
-            return hasValue ? Standing.COUNTS : Standing.WITHOUT_VALUE;
+            return hasValue && !sight.evidence().isOut(sight.donning())
+                    ? Standing.COUNTS
+                    : Standing.WITHOUT_VALUE;
         }
         return switch (sight.donning().outcome()) {
             case OPEN -> Standing.OPEN;

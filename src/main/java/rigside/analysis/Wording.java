@@ -102,7 +102,8 @@ record Wording(Setting setting, String condition, String reference) {
                         : (estimate < 0 ? " lower" : " higher"));
     }
 
-    private String subject() {
+    /** "the fit factor", "the inhalation time". */
+    String subject() {
         String title = setting.measure().title();
         boolean isName = title.length() < 2 || Character.isUpperCase(title.charAt(1));
         return "the "
@@ -141,7 +142,8 @@ record Wording(Setting setting, String condition, String reference) {
         return setting.scale().isRatio() ? figure : withUnit(figure);
     }
 
-    private String withUnit(String figures) {
+    /** A figure with the measure's unit. */
+    String withUnit(String figures) {
         return (figures + " " + setting.measure().unit().symbol()).strip();
     }
 

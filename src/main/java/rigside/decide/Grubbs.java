@@ -53,6 +53,28 @@ public record Grubbs(int index, double distance, double critical) {
         return (n - 1) / Math.sqrt(n) * Math.sqrt(t * t / (n - 2 + t * t));
     }
 
+    /**
+     * The chance of a distance at least this large on either side, at most: twice n times the upper
+     * tail of Student's t with n - 2 degrees of freedom at distance sqrt(n (n-2) / ((n-1)^2 - n
+     * distance^2)), the critical distance read the other way round.
+     *
+     * @param n at least 3
+     * @param distance from the mean in standard deviations; NaN gives NaN
+     * @return in [0, 1]; 0 at or beyond the largest distance there can be, (n-1)/sqrt(n)
+     * @throws IllegalArgumentException if there are fewer than three values
+     */
+    public static double chance(int n, double distance) {
+        if (n < 3) {
+            throw new IllegalArgumentException("an outlier needs three values, there are " + n);
+        }
+        double room = (n - 1.0) * (n - 1.0) - n * distance * distance;
+        if (room <= 0) {
+            return 0;
+        }
+        double t = distance * Math.sqrt(n * (n - 2.0) / room);
+        return Math.min(1, 2 * n * StudentT.upperTail(t, n - 2.0));
+    }
+
     /** Whether the value is worth a second look. */
     public boolean flagged() {
         return distance > critical;

@@ -17,9 +17,11 @@ public final class OrderEffect {
      *
      * @param referenceFirst differences, other minus reference, of rounds with the reference first
      * @param otherFirst the same of rounds with the other condition first
+     * @param leastSpread the standard deviation that rounding alone gives a difference; the pooled
+     *     one is taken as no smaller
      * @throws IllegalArgumentException unless both orders were used, three rounds in all at least
      */
-    public static TTest of(double[] referenceFirst, double[] otherFirst) {
+    public static TTest of(double[] referenceFirst, double[] otherFirst, double leastSpread) {
         if (referenceFirst.length == 0
                 || otherFirst.length == 0
                 || referenceFirst.length + otherFirst.length < 3) {
@@ -32,7 +34,7 @@ public final class OrderEffect {
         Sample sample = Sample.of(otherFirst, referenceFirst);
         return new TTest(
                 sample.estimate() / 2,
-                sample.spread() / Math.sqrt(sample.information()) / 2,
+                Math.max(sample.spread(), leastSpread) / Math.sqrt(sample.information()) / 2,
                 sample.degreesOfFreedom());
     }
 }

@@ -135,6 +135,24 @@ class ShownTest {
     }
 
     @Test
+    void flagsOfTrialsWaitForTheirTimesAndAllForTheResult() {
+        for (String clock : List.of("shown", "until-session-ends")) {
+            Bench bench = concealing(clock, "shown");
+            for (int round = 1; round <= 4; round++) {
+                double slip = 0.02 * (round % 3);
+                bench.start(round, "bare").exercises(20).trials(5, 4.7 + slip).effort(300);
+                bench.complete().start(round, "disc").exercises(20).trials(5.1, 4.8 - slip / 2);
+                bench.effort(300).complete();
+            }
+            boolean out =
+                    bench.shown().measures().get(1).flags().stream().anyMatch(Flag::isOfTrials);
+            assertEquals(clock.equals("shown"), out);
+            assertTrue(bench.measure("inhalation").flags().stream().anyMatch(Flag::isOfTrials));
+            assertFalse(bench.shown().measures().get(1).flags().isEmpty());
+        }
+    }
+
+    @Test
     void outcomesAreNeverConcealed() {
         Bench bench = concealing("until-session-ends", "until-session-ends").start(1, "disc");
         bench.take(new Event.DonningAbandoned(1, "air at the chin"));
@@ -154,6 +172,8 @@ class ShownTest {
         for (MeasureResult each : shown.measures()) {
             assertTrue(each.comparisons().isEmpty());
             assertTrue(each.remarks().isEmpty());
+            assertTrue(each.flags().isEmpty());
+            assertTrue(each.method().isEmpty());
             assertTrue(each.values().stream().allMatch(value -> value.value().isEmpty()));
             assertTrue(each.values().stream().allMatch(value -> value.halved().isEmpty()));
             assertTrue(each.values().stream().allMatch(value -> value.level() == Level.NONE));

@@ -2,6 +2,7 @@ package rigside.decide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -339,6 +340,70 @@ class ClassicalTestsTest {
         assertEquals(true, Trend.of(new double[] {1, 2, 3}).flagged(0.05));
     }
 
+    /**
+     * The rail data without one value at the end and one in the middle; NumPy 2.4.6 linalg.lstsq
+     * with a column a rail and one of places 0, 1, 2, SciPy 1.17.1 stats.t.sf.
+     */
+    @Test
+    void aCommonSlopeIsThatOfOneLineThroughCentredGroups() {
+        List<double[]> places = new ArrayList<>();
+        List<double[]> values = new ArrayList<>();
+        for (int rail = 1; rail <= 6; rail++) {
+            String name = String.valueOf(rail);
+            double[] y = column("rail", 1, row -> row[0].equals(name));
+            places.add(rail == 2 ? new double[] {0, 1} : new double[] {0, 1, 2});
+            values.add(rail == 2 ? Arrays.copyOf(y, 2) : y);
+            if (rail == 3) {
+                places.set(2, new double[] {0, 2});
+                values.set(2, new double[] {y[0], y[2]});
+            }
+        }
+        TTest trend = Trend.within(places, values, 0);
+        assertEquals(1.8571428571428577, trend.estimate(), 1e-14);
+        assertEquals(1.0155009239189399, trend.standardError(), 1e-13);
+        assertEquals(9, trend.degreesOfFreedom());
+        assertEquals(0.1006880972494856, trend.p(), 1e-13);
+    }
+
+    @Test
+    void aTrendAsFineAsItsRoundingIsNone() {
+        // Exactly on a line, one step of 0.1 each: without the floor p is 0.
+        List<double[]> places = List.of(new double[] {0, 1, 2, 3});
+        List<double[]> values = List.of(new double[] {5.0, 5.1, 5.2, 5.3});
+        assertTrue(Trend.within(places, values, 0).p() < 1e-12);
+        TTest floored = Trend.within(places, values, 0.1 / Math.sqrt(12));
+        // By hand: sum of squared places about their mean is 5.
+        assertEquals(0.1 / Math.sqrt(12) / Math.sqrt(5), floored.standardError(), 1e-15);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Trend.within(List.of(new double[] {1, 1, 1, 1}), values, 0));
+    }
+
+    /** SciPy 1.17.1: stats.pearsonr(b + a, b - a); ratio of NumPy's std with ddof 1. */
+    @Test
+    void spreadsOfPairsAreComparedByTheirSumsAndDifferences() {
+        PairedSpread shoes =
+                PairedSpread.of(column("shoes", 1, row -> true), column("shoes", 2, row -> true));
+        assertEquals(1.027388835535036, shoes.ratio(), 1e-13);
+        assertEquals(0.17392895598219488, shoes.test().estimate(), 1e-13);
+        assertEquals(0.6308326965179766, shoes.test().p(), 1e-12);
+        PairedSpread immer =
+                PairedSpread.of(column("immer", 2, row -> true), column("immer", 3, row -> true));
+        assertEquals(0.8465932006715996, immer.ratio(), 1e-13);
+        assertEquals(-0.19221826387590019, immer.test().estimate(), 1e-13);
+        assertEquals(0.308860441565669, immer.test().p(), 1e-12);
+        assertEquals(28, immer.test().degreesOfFreedom());
+    }
+
+    @Test
+    void pairsWithoutSpreadGiveNoSpreadTest() {
+        double[] same = {2, 2, 2};
+        assertEquals(false, PairedSpread.of(same, same).test().flagged(0.05));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> PairedSpread.of(new double[] {1, 2}, new double[] {2, 3}));
+    }
+
     /** The pooled two-sample test of the reference, halved: R's t.test of the two orders. */
     @Test
     void theOrderEffectIsHalfThePooledDifferenceOfTheOrders() {
@@ -346,7 +411,7 @@ class ClassicalTestsTest {
         double[] referenceFirst = column("plant_growth", 1, row -> row[0].equals("trt2"));
         JsonNode pooled =
                 Reference.read("datasets.json").at("/datasets/plant_growth/trt2_vs_ctrl/pooled");
-        TTest order = OrderEffect.of(referenceFirst, otherFirst);
+        TTest order = OrderEffect.of(referenceFirst, otherFirst, 0);
         assertEquals(pooled.get("estimate").doubleValue() / 2, order.estimate(), 1e-11);
         assertEquals(pooled.get("standard_error").doubleValue() / 2, order.standardError(), 1e-11);
         assertClose(pooled.get("p_two_sided"), order.p());
@@ -358,13 +423,13 @@ class ClassicalTestsTest {
         // The second donning always takes 2 more; conditions differ by 5, with the same noise.
         double[] referenceFirst = {5 + 2 + 0.1, 5 + 2 - 0.1};
         double[] otherFirst = {5 - 2 + 0.1, 5 - 2 - 0.1};
-        assertEquals(2, OrderEffect.of(referenceFirst, otherFirst).estimate(), 1e-14);
+        assertEquals(2, OrderEffect.of(referenceFirst, otherFirst, 0).estimate(), 1e-14);
         assertThrows(
                 IllegalArgumentException.class,
-                () -> OrderEffect.of(new double[] {1, 2, 3}, new double[0]));
+                () -> OrderEffect.of(new double[] {1, 2, 3}, new double[0], 0));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> OrderEffect.of(new double[] {1}, new double[] {2}));
+                () -> OrderEffect.of(new double[] {1}, new double[] {2}, 0));
     }
 
     @Test

@@ -33,7 +33,10 @@ class GrubbsTest {
         Grubbs grubbs = Grubbs.of(Reference.doubles(node.get("y")), 0.05);
         assertEquals(node.get("suspect_index_from_0").intValue(), grubbs.index());
         assertEquals(node.get("G").doubleValue(), grubbs.distance(), 5.1e-12 * 2.5);
-        assertEquals(node.get("p_two_sided_bonferroni").doubleValue() < 0.05, grubbs.flagged());
+        double chance = node.get("p_two_sided_bonferroni").doubleValue();
+        assertEquals(chance < 0.05, grubbs.flagged());
+        int n = node.get("y").size();
+        assertEquals(chance, Grubbs.chance(n, grubbs.distance()), 1e-10 * chance);
     }
 
     /** NIST e-Handbook 1.3.5.17.1, one-sided .05: G 2.4687, critical 2.032. */
@@ -45,6 +48,14 @@ class GrubbsTest {
         assertEquals(2.4687, grubbs.distance(), 1e-4);
         assertEquals(2.032, grubbs.critical(), 5.1e-4);
         assertTrue(grubbs.flagged());
+    }
+
+    @Test
+    void theChanceOfTheCriticalDistanceIsAlpha() {
+        assertEquals(0.01, Grubbs.chance(7, Grubbs.critical(7, 0.005)), 1e-14);
+        assertEquals(0, Grubbs.chance(4, 1.5), "the largest distance of four values");
+        assertEquals(1, Grubbs.chance(4, 0.1));
+        assertThrows(IllegalArgumentException.class, () -> Grubbs.chance(2, 0.7));
     }
 
     @Test

@@ -1,0 +1,143 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import rigside.decide.Course;
+
+/** The values of two conditions by round. */
+record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> other) {
+
+    /** So many rounds are told by number. */
+    private static final int NAMED = 10;
+
+    Comparison comparison(Wording wording) {
+        Setting setting = wording.setting();
+        Rows rows = rows(setting);
+        Course course = setting.course(rows);
+        Judged judged =
+                new Judged(
+                        rows,
+                        course,
+                        course.standing(),
+                        course.settling()
+                                .map(each -> new Comparison.Settled(each.n(), each.conclusion())),
+                        course.latest().planUsedUp(),
+                        false,
+                        true,
+                        false,
+                        new Otherwise(
+                                Optional.empty(), false, List.of(), decisive(setting, course)));
+        return judged.comparison(
+                wording,
+                new Judged.Ids(wording.condition(), wording.reference()),
+                judged.forecast(setting, 0, course.latest().n()),
+                false,
+                List.of(),
+                remarks(wording, rows));
+    }
+
+    /** The rounds without whose values it would say something else. */
+    private List<Integer> decisive(Setting setting, Course course) {
+        if (course.settling().isEmpty()) {
+            return List.of();
+        }
+        Pairing used = first(setting, setting.plan().most() + 1);
+        return Stream.of(used.reference(), used.other())
+                .flatMap(each -> each.keySet().stream())
+                .distinct()
+                .sorted()
+                .filter(
+                        round ->
+                                !setting.course(used.without(round).rows(setting))
+                                        .conclusion()
+                                        .equals(course.conclusion()))
+                .toList();
+    }
+
+    /** So many values of each, the first; of pairs in the paired design. */
+    Pairing first(Setting setting, int most) {
+        return new Pairing(
+                first(setting, reference, other, most), first(setting, other, reference, most));
+    }
+
+    private static SortedMap<Integer, Double> first(
+            Setting setting,
+            SortedMap<Integer, Double> these,
+            SortedMap<Integer, Double> partners,
+            int most) {
+        SortedMap<Integer, Double> first = new TreeMap<>();
+        these.entrySet().stream()
+                .filter(each -> !setting.isPaired() || partners.containsKey(each.getKey()))
+                .limit(most)
+                .forEach(each -> first.put(each.getKey(), each.getValue()));
+        return first;
+    }
+
+    private Pairing without(int round) {
+        SortedMap<Integer, Double> one = new TreeMap<>(reference);
+        SortedMap<Integer, Double> two = new TreeMap<>(other);
+        one.remove(round);
+        two.remove(round);
+        return new Pairing(one, two);
+    }
+
+    private Rows rows(Setting setting) {
+        Pairing all = first(setting, Integer.MAX_VALUE);
+        List<Double> mine = List.copyOf(all.reference().values());
+        List<Double> theirs = List.copyOf(all.other().values());
+        double step = setting.measure().resolution();
+        DoubleStream steps =
+                Stream.concat(mine.stream(), theirs.stream())
+                        .mapToDouble(value -> setting.scale().step(step, value));
+        return new Rows(mine, theirs, Rows.resolution(steps), List.of());
+    }
+
+    /** The first rounds by number, the others by count. */
+    private static String named(List<Integer> rounds) {
+        int more = rounds.size() - NAMED;
+        List<Object> first = new ArrayList<>(more > 1 ? rounds.subList(0, NAMED) : rounds);
+        if (more > 1) {
+            first.add(more + " more");
+        }
+        return Figures.list(first);
+    }
+
+    private List<String> remarks(Wording wording, Rows rows) {
+        List<String> remarks = new ArrayList<>();
+        Setting setting = wording.setting();
+        Set<Integer> lacking = new TreeSet<>(reference.keySet());
+        lacking.addAll(other.keySet());
+        lacking.removeIf(round -> reference.containsKey(round) && other.containsKey(round));
+        if (setting.isPaired() && !lacking.isEmpty()) {
+            remarks.add(
+                    "Left out, since one of the two has no value there: "
+                            + (lacking.size() == 1 ? "round " : "rounds ")
+                            + named(List.copyOf(lacking))
+                            + ".");
+        }
+        if (rows.reference().size() != rows.other().size()) {
+            remarks.add(
+                    "Values that have no partner yet wait for it: "
+                            + rows.reference().size()
+                            + " of "
+                            + wording.reference()
+                            + ", "
+                            + rows.other().size()
+                            + " of "
+                            + wording.condition()
+                            + ".");
+        }
+        int most = setting.plan().most();
+        if (Math.min(rows.reference().size(), rows.other().size()) > most) {
+            remarks.add("Values beyond the most the plan allows (" + most + ") are not used.");
+        }
+        return remarks;
+    }
+}
