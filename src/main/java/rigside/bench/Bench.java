@@ -3,8 +3,10 @@ package rigside.bench;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import rigside.journal.Journal;
 import rigside.journal.NotOpened;
+import rigside.journal.RawReadings;
 import rigside.journal.SessionClock;
 import rigside.journal.TornLine;
 import rigside.protocol.Protocol;
@@ -36,11 +38,11 @@ public final class Bench {
             Settings settings)
             throws NotOpened, IOException {
         try (Journal journal = Journal.create(sessions, opening.protocolName(), Wall.now())) {
-            Rig rig = Rigs.of(opening, protocol);
             // The opening's wall clock is read right after: the two tell the same moment.
             SessionTime time = new SessionTime(System.nanoTime(), 0, opening.speed());
-            Runner runner = Runner.open(new JournalLedger(journal), rig, Wall::now, opening);
-            Sitting.run(console, runner, time, settings, Optional.empty());
+            Starting starting =
+                    rig -> Runner.open(new JournalLedger(journal), rig, Wall::now, opening);
+            sit(console, journal, opening, protocol, time, starting, settings, Optional.empty());
         }
     }
 
@@ -56,22 +58,51 @@ public final class Bench {
             Event.SessionOpened opening = journal.state().opening().orElseThrow().event();
             long origin = System.nanoTime();
             long at = SessionClock.resumedAt(last, Wall.now());
-            Runner runner =
-                    Runner.reopen(
-                            new JournalLedger(journal),
-                            Rigs.of(opening, journal.state().protocol()),
-                            Wall::now,
-                            journal.state(),
-                            at,
-                            settings.version());
+            Protocol protocol = journal.state().protocol();
             SessionTime time = new SessionTime(origin, at, opening.speed());
+            Starting starting =
+                    rig ->
+                            Runner.reopen(
+                                    new JournalLedger(journal),
+                                    rig,
+                                    Wall::now,
+                                    journal.state(),
+                                    at,
+                                    settings.version());
             Optional<String> torn = journal.torn().map(TornLine::toString);
-            Sitting.run(console, runner, time, settings, torn);
+            sit(console, journal, opening, protocol, time, starting, settings, torn);
         } catch (IOException trouble) {
             throw new NotOpened(
                     "the session cannot be gone on with: " + trouble.getMessage(),
                     "mend that, then try again",
                     trouble);
+        }
+    }
+
+    /** How a runner comes to be, once its rig is there. */
+    private interface Starting {
+        Runner with(Rig rig) throws IOException;
+    }
+
+    /** With the rig for as long as the session lasts; its lines are packed when it is closed. */
+    private static void sit(
+            Console console,
+            Journal journal,
+            Event.SessionOpened opening,
+            Protocol protocol,
+            SessionTime time,
+            Starting starting,
+            Settings settings,
+            Optional<String> message)
+            throws IOException {
+        try (RawReadings raw = RawReadings.in(journal.folder())) {
+            LongSupplier now = () -> time.of(System.nanoTime());
+            try (Rig rig = Rigs.open(opening, protocol, now, raw::keep)) {
+                Sitting.run(console, starting.with(rig), time, settings, message);
+            }
+            if (journal.state().course().closed()) {
+                raw.compress();
+            }
         }
     }
 }

@@ -57,6 +57,12 @@ record Confirmation(State state, boolean checked) {
         if (event instanceof Event.TimeDoubted doubted) {
             return Optional.of(doubted.why());
         }
+        if (event instanceof Event.FeedFailed failed) {
+            return Optional.of(failed.why());
+        }
+        if (event instanceof Event.FeedBack back) {
+            return Optional.of(back.words());
+        }
         return event instanceof Event.NoteWritten
                 ? Optional.of("the note is written")
                 : Optional.empty();

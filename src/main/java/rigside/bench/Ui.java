@@ -77,9 +77,17 @@ record Ui(
 
     /** After time led to events: a prompt that is being answered stays. */
     Ui noticed(State state, List<Event> events) {
+        if (!events.isEmpty() && events.stream().allMatch(Ui::isAboutFeeds)) {
+            return Confirmation.of(state, events).map(this::saying).orElse(this);
+        }
         if (events.isEmpty()) {
             return this;
         }
         return prompt.isPresent() ? this : taken(state, events);
+    }
+
+    /** What an instrument does is said at once, and takes nothing away that is being typed. */
+    private static boolean isAboutFeeds(Event event) {
+        return event instanceof Event.FeedFailed || event instanceof Event.FeedBack;
     }
 }

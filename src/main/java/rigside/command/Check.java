@@ -16,15 +16,14 @@ import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
-import rigside.rig.Wearer;
-import rigside.rig.WearerReader;
+import rigside.rig.RigFile;
 import rigside.yaml.Document;
 
 /** {@code rigside check FILE...}: says whether protocol files can be run, and what they are. */
 @Command(
         name = "check",
         description =
-                "Check protocol files, and simulated rigs (.rig.yaml), and print everything that is wrong.")
+                "Check protocol files, and rig files (.rig.yaml), and print everything that is wrong.")
 final class Check implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
@@ -62,11 +61,23 @@ final class Check implements Callable<Integer> {
     }
 
     private boolean isCleanRig(Path file) throws IOException {
-        Document<Wearer> rig = WearerReader.read(file.toString(), bytes(file));
+        Document<RigFile> rig =
+                RigFile.read(
+                        file.toString(),
+                        bytes(file),
+                        file.toAbsolutePath().normalize().getParent());
         rig.value()
-                .ifPresent(wearer -> say(file + ": ok, a simulated rig, '" + wearer.title() + "'"));
+                .ifPresent(read -> say(file + ": ok, " + kind(read) + ", '" + read.title() + "'"));
         rig.problems().forEach(problem -> complain(problem.toString()));
         return rig.value().isPresent();
+    }
+
+    private static String kind(RigFile file) {
+        if (!(file instanceof RigFile.Attached attached)) {
+            return "a simulated rig";
+        }
+        int feeds = attached.instruments().feeds().size();
+        return feeds + (feeds == 1 ? " instrument" : " instruments");
     }
 
     /** The file, or of one that is too large just enough to show that it is. */

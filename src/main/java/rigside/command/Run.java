@@ -1,5 +1,6 @@
 package rigside.command;
 
+import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -15,6 +16,7 @@ import rigside.bench.Settings;
 import rigside.desk.Choice;
 import rigside.desk.Openings;
 import rigside.desk.ProtocolFile;
+import rigside.desk.RigOnDisk;
 import rigside.protocol.Protocol;
 
 /** {@code rigside run PROTOCOL}: a new session, straight away. */
@@ -34,6 +36,12 @@ final class Run implements Callable<Integer> {
     private boolean simulated;
 
     @Option(
+            names = "--rig",
+            paramLabel = "FILE",
+            description = "a rig file: the instruments whose readings are taken")
+    private Optional<String> rig = Optional.empty();
+
+    @Option(
             names = "--speed",
             paramLabel = "TIMES",
             description = "how much faster time runs when simulated (default 30)")
@@ -48,10 +56,15 @@ final class Run implements Callable<Integer> {
     @Override
     public Integer call() {
         Settings settings = rigside.settings();
-        Choice choice = choice();
-        Optional<ProtocolFile> file =
-                Protocols.sound(
-                        protocol, simulated, rigside.folders(), spec.commandLine().getErr());
+        PrintWriter err = spec.commandLine().getErr();
+        checkOptions();
+        Optional<RigOnDisk> named =
+                rig.flatMap(word -> RigFiles.sound(word, rigside.folders(), err));
+        if (rig.isPresent() && named.isEmpty()) {
+            return Exit.PROBLEMS;
+        }
+        Choice choice = choice(named);
+        Optional<ProtocolFile> file = Protocols.sound(protocol, simulated, rigside.folders(), err);
         if (file.isEmpty()) {
             return Exit.PROBLEMS;
         }
@@ -70,15 +83,25 @@ final class Run implements Callable<Integer> {
                 });
     }
 
-    private Choice choice() {
+    private void checkOptions() {
+        if (rig.isPresent() && simulated) {
+            throw wrong("--rig and --simulated exclude each other: keep one of them");
+        }
         if (speed.isPresent() && !simulated) {
             throw wrong("--speed goes with --simulated only: at a real bench time runs as it does");
         }
-        double times = speed.orElse(Choice.USUAL_SPEED);
+        double times = times();
         if (!(times > 0 && times <= Choice.FASTEST)) {
             throw wrong("speed '" + times + "' is not above 0 and at most 1000");
         }
-        return new Choice(simulated, times);
+    }
+
+    private double times() {
+        return speed.orElse(Choice.USUAL_SPEED);
+    }
+
+    private Choice choice(Optional<RigOnDisk> named) {
+        return named.map(rig -> Choice.of(rig, times())).orElse(new Choice(simulated, times()));
     }
 
     private ParameterException wrong(String words) {

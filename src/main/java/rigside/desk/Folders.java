@@ -32,6 +32,11 @@ public record Folders(Path root) {
         return root.resolve("sessions");
     }
 
+    /** The tester's own rig files. */
+    public Path rigs() {
+        return root.resolve("rigs");
+    }
+
     /** The tester's own protocols. */
     public Path protocols() {
         return root.resolve("protocols");

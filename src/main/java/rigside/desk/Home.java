@@ -112,7 +112,7 @@ public final class Home {
                                                             new HomeView.Review(
                                                                     file.name(), file.problems())));
             case ABOUT -> desk.protocol().ifPresent(file -> desk = desk.reading(Items.about(file)));
-            case RIG -> desk = desk.with(desk.rig().other());
+            case RIG -> otherRig();
             case SPEED -> desk = desk.with(desk.rig().faster());
             case HELP ->
                     desk =
@@ -125,6 +125,14 @@ public final class Home {
                 look();
             }
             case LEAVE -> {}
+        }
+    }
+
+    private void otherRig() {
+        try {
+            desk = desk.with(desk.rig().other(Shelf.rigs(folders.rigs())));
+        } catch (IOException unreadable) {
+            desk = desk.saying("a rig file cannot be read: " + unreadable.getMessage());
         }
     }
 
@@ -144,8 +152,13 @@ public final class Home {
 
     private void start(ProtocolFile file) {
         Protocol protocol = file.protocol().orElseThrow();
-        if (desk.rig().simulated() && !file.rigProblems().isEmpty()) {
-            desk = desk.reading(new HomeView.Review(file.name(), file.rigProblems()));
+        Optional<RigOnDisk> named = desk.rig().named();
+        List<String> problems =
+                named.map(RigOnDisk::problems)
+                        .orElse(desk.rig().simulated() ? file.rigProblems() : List.of());
+        if (!problems.isEmpty()) {
+            String name = named.map(RigOnDisk::name).orElse(file.name());
+            desk = desk.reading(new HomeView.Review(name, problems));
             return;
         }
         try {

@@ -1,9 +1,10 @@
 package rigside.desk;
 
+import java.util.Optional;
 import java.util.SplittableRandom;
 import rigside.protocol.Protocol;
 import rigside.rig.Rig;
-import rigside.rig.SimulatedRig;
+import rigside.rig.RigFile;
 import rigside.runner.Rigs;
 import rigside.session.Event;
 
@@ -14,23 +15,35 @@ public final class Openings {
 
     private Openings() {}
 
-    /** The first event of a session by a protocol. */
+    /**
+     * The first event of a session by a protocol.
+     *
+     * @param choice if it names a rig file, one without problems
+     */
     public static Event.SessionOpened of(
             ProtocolFile file, Protocol protocol, Choice choice, long seed, String version) {
-        String rigText = choice.simulated() ? file.rigText() : "";
-        Rig rig =
-                choice.simulated()
-                        ? new SimulatedRig(Rigs.wearer(rigText, protocol), seed)
-                        : Rig.typed();
+        Optional<RigOnDisk> named = choice.named();
+        boolean wearer = named.isEmpty() && choice.simulated();
         return new Event.SessionOpened(
                 version,
                 file.name(),
                 file.text(),
                 seed,
-                rig.words(),
-                rigText,
-                choice.simulated(),
-                choice.effectiveSpeed());
+                named.map(Openings::words)
+                        .orElseGet(() -> wearer ? words(file, protocol) : Rig.typed().words()),
+                named.map(RigOnDisk::text).orElse(wearer ? file.wearerText() : ""),
+                choice.isInvented(),
+                choice.effectiveSpeed(),
+                named.map(rig -> rig.folder().toString()).orElse(""));
+    }
+
+    private static String words(RigOnDisk named) {
+        RigFile file = named.file().orElseThrow();
+        return (file instanceof RigFile.Attached ? "instruments: " : "simulated: ") + file.title();
+    }
+
+    private static String words(ProtocolFile file, Protocol protocol) {
+        return "simulated: " + file.wearer().orElseGet(() -> Rigs.plain(protocol)).title();
     }
 
     /** A seed nobody chose. */

@@ -1,11 +1,14 @@
 package rigside.desk;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
-import rigside.rig.WearerReader;
+import rigside.rig.RigFile;
+import rigside.rig.Wearer;
+import rigside.yaml.Document;
 import rigside.yaml.Problem;
 
 /**
@@ -40,9 +43,25 @@ public record ProtocolFile(String name, String text, String rigText, Read read) 
     public List<String> rigProblems() {
         return rigText.isEmpty()
                 ? List.of()
-                : WearerReader.read(rigName(name), rigText).problems().stream()
-                        .map(Problem::toString)
-                        .toList();
+                : rig().problems().stream().map(Problem::toString).toList();
+    }
+
+    private Document<RigFile> rig() {
+        return RigFile.read(rigName(name), rigText, Path.of(""));
+    }
+
+    /** The wearer of the rig file; empty when it has problems or is about instruments. */
+    Optional<Wearer> wearer() {
+        return rigText.isEmpty()
+                ? Optional.empty()
+                : rig().value()
+                        .filter(RigFile.Simulated.class::isInstance)
+                        .map(file -> ((RigFile.Simulated) file).wearer());
+    }
+
+    /** The text of the rig file if it describes a wearer; empty otherwise. */
+    String wearerText() {
+        return wearer().isPresent() ? rigText : "";
     }
 
     /** The name of the rig file beside a protocol file. */
@@ -50,7 +69,7 @@ public record ProtocolFile(String name, String text, String rigText, Read read) 
         return bare(name) + RIG_ENDING;
     }
 
-    /** Whether a file of that name describes a simulated rig. */
+    /** Whether a file of that name describes a rig. */
     public static boolean isRigName(String name) {
         return name.endsWith(RIG_ENDING);
     }

@@ -55,6 +55,49 @@ public final class Shelf {
                 .findFirst();
     }
 
+    /**
+     * The tester's own rig files, by name.
+     *
+     * @param own their folder; it need not exist
+     * @throws IOException if the folder or a file in it cannot be read
+     */
+    static List<RigOnDisk> rigs(Path own) throws IOException {
+        if (!Files.isDirectory(own)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(own)) {
+            List<RigOnDisk> rigs = new ArrayList<>();
+            for (Path file :
+                    files.filter(each -> ProtocolFile.isRigName(each.getFileName().toString()))
+                            .filter(Files::isRegularFile)
+                            .sorted()
+                            .toList()) {
+                rigs.add(RigOnDisk.of(file.getFileName().toString(), text(file), own));
+            }
+            return rigs;
+        }
+    }
+
+    /**
+     * The rig file a word on the command line means: a file, or the name of one of the tester's own
+     * with or without its ending.
+     *
+     * @throws IOException if it cannot be read
+     */
+    public static Optional<RigOnDisk> findRig(String word, Path own) throws IOException {
+        Path file = Path.of(word);
+        if (Files.isRegularFile(file)) {
+            Path folder = file.toAbsolutePath().getParent();
+            return Optional.of(RigOnDisk.of(word, text(file), folder));
+        }
+        return rigs(own).stream()
+                .filter(
+                        rig ->
+                                rig.name().equals(word)
+                                        || rig.name().equals(ProtocolFile.rigName(word + ".")))
+                .findFirst();
+    }
+
     private static List<ProtocolFile> own(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             return List.of();

@@ -90,7 +90,8 @@ final class EventReader {
                             in.text("rig"),
                             in.text("rig-text"),
                             in.yes("simulated"),
-                            in.number("speed"));
+                            in.number("speed"),
+                            in.has("rig-folder") ? in.text("rig-folder") : "");
             case "session-left" -> new Event.SessionLeft();
             case "session-reopened" -> new Event.SessionReopened(in.text("program-version"));
             case "cautions-acknowledged" -> new Event.CautionsAcknowledged();
@@ -142,6 +143,8 @@ final class EventReader {
                     new Event.ExerciseReopened(place(in), in.integer("exercise"));
             case "note-written" -> new Event.NoteWritten(in.text("text"));
             case "time-doubted" -> new Event.TimeDoubted(in.text("why"));
+            case "feed-failed" -> new Event.FeedFailed(in.text("feed"), in.text("why"));
+            case "feed-back" -> new Event.FeedBack(in.text("feed"), in.text("words"));
             case "halted" -> new Event.Halted(in.text("why"));
             case "continued" -> new Event.Continued();
             case "look-taken" -> new Event.LookTaken(look(in));

@@ -50,15 +50,17 @@ record EventWriter(Line line) implements Event.Cases<Line> {
 
     @Override
     public Line sessionOpened(Event.SessionOpened event) {
-        return start("session-opened")
-                .put("program-version", event.programVersion())
-                .put("protocol-name", event.protocolName())
-                .put("protocol-text", event.protocolText())
-                .put("seed", event.seed())
-                .put("rig", event.rig())
-                .put("rig-text", event.rigText())
-                .put("simulated", event.simulated())
-                .put("speed", event.speed());
+        Line opened =
+                start("session-opened")
+                        .put("program-version", event.programVersion())
+                        .put("protocol-name", event.protocolName())
+                        .put("protocol-text", event.protocolText())
+                        .put("seed", event.seed())
+                        .put("rig", event.rig())
+                        .put("rig-text", event.rigText())
+                        .put("simulated", event.simulated())
+                        .put("speed", event.speed());
+        return event.rigFolder().isEmpty() ? opened : opened.put("rig-folder", event.rigFolder());
     }
 
     @Override
@@ -245,6 +247,16 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     @Override
     public Line timeDoubted(Event.TimeDoubted event) {
         return start("time-doubted").put("why", event.why());
+    }
+
+    @Override
+    public Line feedFailed(Event.FeedFailed event) {
+        return start("feed-failed").put("feed", event.feed()).put("why", event.why());
+    }
+
+    @Override
+    public Line feedBack(Event.FeedBack event) {
+        return start("feed-back").put("feed", event.feed()).put("words", event.words());
     }
 
     @Override

@@ -12,7 +12,7 @@ import java.util.function.LongSupplier;
  * The instruments of a rig file, followed. A thread for each feed listens; everything here is for
  * the one thread of the session, which takes over what arrived with {@link #pass} and never waits.
  */
-public final class Feeds implements Rig, AutoCloseable {
+public final class Feeds implements Rig {
     private static final double SHOWN_SECONDS = 5;
 
     /** Readings are means of many: one more digit than instruments show. */

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What answers for the instruments. */
-public interface Rig {
+public interface Rig extends AutoCloseable {
     /** What answers, in words for the journal and the screen. */
     String words();
 
@@ -49,6 +49,10 @@ public interface Rig {
     default Optional<Sample> sample(Signal signal, Span span) {
         return Optional.empty();
     }
+
+    /** Lets go of instruments; nothing without any. */
+    @Override
+    default void close() {}
 
     /** No instrument is attached: everything is typed and timed by the tester. */
     static Rig typed() {

@@ -3,6 +3,7 @@ package rigside.runner;
 import java.util.Optional;
 import rigside.rig.Asked;
 import rigside.rig.Asked.Kind;
+import rigside.rig.Span;
 import rigside.session.Activity;
 import rigside.session.Donning;
 import rigside.session.Slot;
@@ -30,25 +31,31 @@ final class RigQuestions {
 
         @Override
         public Optional<Asked> ambient(Slot.Ambient slot) {
-            return asked(Kind.AMBIENT, slot.exercise(), slot.window(), slot);
+            return asked(
+                    Kind.AMBIENT,
+                    slot.exercise(),
+                    slot.window(),
+                    slot,
+                    Windows.ambient(state, slot));
         }
 
         @Override
         public Optional<Asked> mask(Slot.Mask slot) {
-            return asked(Kind.MASK, slot.exercise(), 0, slot);
+            return asked(Kind.MASK, slot.exercise(), 0, slot, Windows.mask(state, slot));
         }
 
         @Override
         public Optional<Asked> pressure(Slot.Pressure slot) {
-            return asked(Kind.PRESSURE, slot.exercise(), 0, slot);
+            return asked(Kind.PRESSURE, slot.exercise(), 0, slot, Windows.pressure(state, slot));
         }
 
         @Override
         public Optional<Asked> trial(Slot.Trial slot) {
-            return asked(Kind.INHALATION, slot.trial(), 0, slot);
+            return asked(Kind.INHALATION, slot.trial(), 0, slot, Optional.empty());
         }
 
-        private Optional<Asked> asked(Kind kind, int position, int window, Slot slot) {
+        private Optional<Asked> asked(
+                Kind kind, int position, int window, Slot slot, Optional<Span> span) {
             int again =
                     (int)
                             state.captured().entries().stream()
@@ -62,7 +69,8 @@ final class RigQuestions {
                             slot.place().step(),
                             position,
                             window,
-                            again));
+                            again,
+                            span));
         }
     }
 }

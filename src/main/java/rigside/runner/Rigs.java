@@ -1,11 +1,15 @@
 package rigside.runner;
 
+import java.nio.file.Path;
+import java.util.function.LongSupplier;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
+import rigside.rig.Feeds;
+import rigside.rig.RawSink;
 import rigside.rig.Rig;
+import rigside.rig.RigFile;
 import rigside.rig.SimulatedRig;
 import rigside.rig.Wearer;
-import rigside.rig.WearerReader;
 import rigside.session.Event;
 
 /** The rig a session was opened with, made again from what its journal says. */
@@ -13,26 +17,53 @@ public final class Rigs {
     private Rigs() {}
 
     /**
-     * The rig of a session.
+     * The rig of a session. Instruments are followed from now on, until it is closed.
      *
+     * @param now session time now, in nanoseconds; asked by threads of the rig
+     * @param sink where the lines of instruments are kept
      * @throws IllegalArgumentException if the rig file kept in the journal cannot be read
      */
-    public static Rig of(Event.SessionOpened opening, Protocol protocol) {
-        return opening.simulated()
-                ? new SimulatedRig(wearer(opening.rigText(), protocol), opening.seed())
-                : Rig.typed();
+    public static Rig open(
+            Event.SessionOpened opening, Protocol protocol, LongSupplier now, RawSink sink) {
+        if (opening.rigText().isEmpty()) {
+            return of(opening, protocol);
+        }
+        RigFile file = read(opening);
+        return file instanceof RigFile.Attached attached
+                ? Feeds.open(attached.instruments(), now, sink)
+                : of(opening, protocol);
     }
 
     /**
-     * The wearer a rig file describes; a plain one for an empty text.
+     * The rig of a session without instruments.
      *
-     * @throws IllegalArgumentException if the text cannot be read
+     * @throws IllegalArgumentException if the rig file kept in the journal cannot be read, or
+     *     declares instruments
      */
-    public static Wearer wearer(String rigText, Protocol protocol) {
-        if (rigText.isEmpty()) {
-            return Wearer.plain(protocol.conditions().stream().map(Condition::id).toList());
+    public static Rig of(Event.SessionOpened opening, Protocol protocol) {
+        return opening.simulated()
+                ? new SimulatedRig(wearer(opening, protocol), opening.seed())
+                : Rig.typed();
+    }
+
+    private static Wearer wearer(Event.SessionOpened opening, Protocol protocol) {
+        if (opening.rigText().isEmpty()) {
+            return plain(protocol);
         }
-        return WearerReader.read("the session's rig file", rigText)
+        if (read(opening) instanceof RigFile.Simulated simulated) {
+            return simulated.wearer();
+        }
+        throw new IllegalArgumentException("the session's rig file declares instruments");
+    }
+
+    /** Somebody for a protocol without a rig file of its own. */
+    public static Wearer plain(Protocol protocol) {
+        return Wearer.plain(protocol.conditions().stream().map(Condition::id).toList());
+    }
+
+    private static RigFile read(Event.SessionOpened opening) {
+        return RigFile.read(
+                        "the session's rig file", opening.rigText(), Path.of(opening.rigFolder()))
                 .value()
                 .orElseThrow(
                         () ->

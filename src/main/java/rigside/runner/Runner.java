@@ -2,7 +2,9 @@ package rigside.runner;
 
 import java.io.IOException;
 import java.time.ZonedDateTime;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +17,7 @@ import rigside.measure.Unit;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
 import rigside.rig.Cue;
+import rigside.rig.FeedTrouble;
 import rigside.rig.Rig;
 import rigside.session.Activity;
 import rigside.session.Event;
@@ -43,6 +46,7 @@ public final class Runner {
     private long lastTick;
     private long lastKept;
     private long lastTrigger = Long.MIN_VALUE / 2;
+    private final Deque<FeedTrouble> notices = new ArrayDeque<>();
     private Optional<Unkept> unkept = Optional.empty();
     private Optional<Shown> shown = Optional.empty();
 
@@ -157,7 +161,11 @@ public final class Runner {
         List<Event> events = new ArrayList<>();
         List<Cue> cues = new ArrayList<>(Cues.leadIn(state, lastTick, at));
         lastTick = Math.max(lastTick, at);
-        Result last = accept(new Input.Ticked(), at);
+        notices.addAll(rig.pass(at));
+        Result last = noticed(events, at);
+        if (last instanceof Result.Done) {
+            last = accept(new Input.Ticked(), at);
+        }
         while (last instanceof Result.Done done) {
             events.addAll(done.events());
             cues.addAll(done.cues());
@@ -168,6 +176,24 @@ public final class Runner {
             last = accept(due.get().input(), due.get().at());
             if (last instanceof Result.Done taken && taken.events().isEmpty()) {
                 return new Result.Done(events, cues);
+            }
+        }
+        return last;
+    }
+
+    /**
+     * Records what became of instruments. What cannot be kept now is tried again at the next tick.
+     *
+     * @param events takes what happened
+     */
+    private Result noticed(List<Event> events, long at) {
+        Result last = new Result.Done(List.of(), List.of());
+        while (!notices.isEmpty() && last instanceof Result.Done && unkept.isEmpty()) {
+            FeedTrouble notice = notices.remove();
+            Input input = new Input.FeedNoticed(notice.feed(), !notice.isOver(), notice.words());
+            last = accept(input, at);
+            if (last instanceof Result.Done done) {
+                events.addAll(done.events());
             }
         }
         return last;

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * How far the procedure has come.
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param donnings all donnings begun, in the order they were begun
  * @param progress for each step begun, how many items are confirmed, exercises finished; 1 for a
  *     finished countdown or a note that was read
+ * @param begun when each exercise last began, in nanoseconds of session time
  */
 public record Course(
         boolean cautionsRead,
@@ -25,13 +27,36 @@ public record Course(
         Optional<String> ended,
         boolean closed,
         List<Donning> donnings,
-        Map<Place, Integer> progress) {
+        Map<Place, Integer> progress,
+        Map<Exercise, Long> begun) {
     static final Course START =
-            new Course(false, Stage.BEFORE, 0, Optional.empty(), false, List.of(), Map.of());
+            new Course(
+                    false, Stage.BEFORE, 0, Optional.empty(), false, List.of(), Map.of(), Map.of());
 
     public Course {
         donnings = List.copyOf(donnings);
         progress = Map.copyOf(progress);
+        begun = Map.copyOf(begun);
+    }
+
+    /**
+     * One exercise as met in one session.
+     *
+     * @param exercise its position in the step, from 0
+     */
+    public record Exercise(Place place, int exercise) {}
+
+    /** When an exercise last began, in nanoseconds of session time; empty if it never did. */
+    public OptionalLong begun(Place place, int exercise) {
+        Long at = begun.get(new Exercise(place, exercise));
+        return at == null ? OptionalLong.empty() : OptionalLong.of(at);
+    }
+
+    Course withBegun(Place place, int exercise, long at) {
+        Map<Exercise, Long> changed = new HashMap<>(begun);
+        changed.put(new Exercise(place, exercise), at);
+        return new Course(
+                cautionsRead, stage, wentOnAt, ended, closed, donnings, progress, changed);
     }
 
     /** The donning that is going on. */
@@ -51,15 +76,15 @@ public record Course(
     }
 
     Course withCautionsRead() {
-        return new Course(true, stage, wentOnAt, ended, closed, donnings, progress);
+        return new Course(true, stage, wentOnAt, ended, closed, donnings, progress, begun);
     }
 
     Course at(Stage next) {
-        return new Course(cautionsRead, next, wentOnAt, ended, closed, donnings, progress);
+        return new Course(cautionsRead, next, wentOnAt, ended, closed, donnings, progress, begun);
     }
 
     Course withWentOnAt(int looks) {
-        return new Course(cautionsRead, stage, looks, ended, closed, donnings, progress);
+        return new Course(cautionsRead, stage, looks, ended, closed, donnings, progress, begun);
     }
 
     /** After the last donning, whatever stage it was. */
@@ -71,20 +96,21 @@ public record Course(
                 Optional.of(reason),
                 closed,
                 donnings,
-                progress);
+                progress,
+                begun);
     }
 
     Course withClosed() {
-        return new Course(cautionsRead, stage, wentOnAt, ended, true, donnings, progress);
+        return new Course(cautionsRead, stage, wentOnAt, ended, true, donnings, progress, begun);
     }
 
     Course with(List<Donning> changed) {
-        return new Course(cautionsRead, stage, wentOnAt, ended, closed, changed, progress);
+        return new Course(cautionsRead, stage, wentOnAt, ended, closed, changed, progress, begun);
     }
 
     Course with(Place place, int count) {
         Map<Place, Integer> changed = new HashMap<>(progress);
         changed.put(place, count);
-        return new Course(cautionsRead, stage, wentOnAt, ended, closed, donnings, changed);
+        return new Course(cautionsRead, stage, wentOnAt, ended, closed, donnings, changed, begun);
     }
 }

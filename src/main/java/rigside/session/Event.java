@@ -74,6 +74,10 @@ public sealed interface Event {
 
         R timeDoubted(TimeDoubted event);
 
+        R feedFailed(FeedFailed event);
+
+        R feedBack(FeedBack event);
+
         R halted(Halted event);
 
         R continued(Continued event);
@@ -99,6 +103,7 @@ public sealed interface Event {
      *     same rig; empty without one
      * @param simulated whether the rig is simulated: every value is then invented
      * @param speed how many seconds of session time pass in one second; 1 unless simulated
+     * @param rigFolder the folder that paths in the rig file start from; empty without one
      */
     record SessionOpened(
             String programVersion,
@@ -108,8 +113,31 @@ public sealed interface Event {
             String rig,
             String rigText,
             boolean simulated,
-            double speed)
+            double speed,
+            String rigFolder)
             implements Event {
+        /** Without a rig file whose paths have to start somewhere. */
+        public SessionOpened(
+                String programVersion,
+                String protocolName,
+                String protocolText,
+                long seed,
+                String rig,
+                String rigText,
+                boolean simulated,
+                double speed) {
+            this(
+                    programVersion,
+                    protocolName,
+                    protocolText,
+                    seed,
+                    rig,
+                    rigText,
+                    simulated,
+                    speed,
+                    "");
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.sessionOpened(this);
@@ -384,6 +412,32 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.timeDoubted(this);
+        }
+    }
+
+    /**
+     * An instrument fails; its values are typed while it does.
+     *
+     * @param feed its id in the rig file
+     * @param why what is wrong, in words that begin with the id
+     */
+    record FeedFailed(String feed, String why) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.feedFailed(this);
+        }
+    }
+
+    /**
+     * An instrument that failed reads well again.
+     *
+     * @param feed its id in the rig file
+     * @param words that say so
+     */
+    record FeedBack(String feed, String words) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.feedBack(this);
         }
     }
 

@@ -55,7 +55,8 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                     Optional.of(new State.Opening(event, protocol)),
                     before.course(),
                     before.captured(),
-                    before.doing());
+                    before.doing(),
+                    before.feeds());
         }
         throw new DoesNotApply(
                 "its protocol cannot be read:\n" + ((Read.Bad) read).problems().get(0));
@@ -66,9 +67,10 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         return before;
     }
 
+    /** Instruments are followed anew: what is still wrong with one will be said again. */
     @Override
     public State sessionReopened(Event.SessionReopened event) {
-        return before;
+        return before.with(Failing.NONE);
     }
 
     @Override
@@ -181,7 +183,9 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     public State exerciseStarted(Event.ExerciseStarted event) {
         fits().exercise(event.place(), event.exercise());
         return running(
-                new Activity.Exercising(event.place(), event.exercise(), OptionalLong.of(at)));
+                        new Activity.Exercising(
+                                event.place(), event.exercise(), OptionalLong.of(at)))
+                .with(before.course().withBegun(event.place(), event.exercise(), at));
     }
 
     @Override
@@ -339,6 +343,17 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     private State noted(String text) {
         int donning = before.course().open().map(Donning::number).orElse(0);
         return before.with(before.captured().with(new Captured.Note(text, donning, at)));
+    }
+
+    /** What an instrument did is kept as a note too, for whoever reads the session later. */
+    @Override
+    public State feedFailed(Event.FeedFailed event) {
+        return noted(event.why()).with(before.feeds().failing(event.feed(), event.why()));
+    }
+
+    @Override
+    public State feedBack(Event.FeedBack event) {
+        return noted(event.words()).with(before.feeds().well(event.feed()));
     }
 
     /** Only an inhalation being timed suffers; that it happened is kept as a note all the same. */

@@ -38,6 +38,8 @@ public sealed interface Input {
 
         R timeDoubted(TimeDoubted input);
 
+        R feedNoticed(FeedNoticed input);
+
         R haltPressed(HaltPressed input);
 
         R abandonAsked(AbandonAsked input);
@@ -176,6 +178,20 @@ public sealed interface Input {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.timeDoubted(this);
+        }
+    }
+
+    /**
+     * An instrument fails, or is back.
+     *
+     * @param feed its id in the rig file
+     * @param failing whether it fails
+     * @param words what there is to say, beginning with the id
+     */
+    record FeedNoticed(String feed, boolean failing, String words) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.feedNoticed(this);
         }
     }
 

@@ -41,6 +41,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         boolean asksForNothing =
                 input instanceof Input.Ticked
                         || input instanceof Input.TimeDoubted
+                        || input instanceof Input.FeedNoticed
                         || input instanceof Input.GoOnPressed
                         || input instanceof Input.LeaveAsked
                         || input instanceof Input.HaltPressed
@@ -218,6 +219,14 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     @Override
     public Response timeDoubted(Input.TimeDoubted input) {
         return Response.of(new Event.TimeDoubted(input.why()));
+    }
+
+    @Override
+    public Response feedNoticed(Input.FeedNoticed input) {
+        return Response.of(
+                input.failing()
+                        ? new Event.FeedFailed(input.feed(), input.words())
+                        : new Event.FeedBack(input.feed(), input.words()));
     }
 
     @Override

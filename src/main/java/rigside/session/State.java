@@ -11,12 +11,14 @@ import rigside.protocol.Step;
  * @param course how far the procedure has come
  * @param captured everything that was captured
  * @param doing what is going on this moment
+ * @param feeds which instruments fail
  */
-public record State(Optional<Opening> opening, Course course, Captured captured, Doing doing) {
+public record State(
+        Optional<Opening> opening, Course course, Captured captured, Doing doing, Failing feeds) {
 
     /** Before the first event. */
     public static final State START =
-            new State(Optional.empty(), Course.START, Captured.START, Doing.START);
+            new State(Optional.empty(), Course.START, Captured.START, Doing.START, Failing.NONE);
 
     /**
      * How the session was opened.
@@ -93,14 +95,18 @@ public record State(Optional<Opening> opening, Course course, Captured captured,
     }
 
     State with(Course changed) {
-        return new State(opening, changed, captured, doing);
+        return new State(opening, changed, captured, doing, feeds);
     }
 
     State with(Captured changed) {
-        return new State(opening, course, changed, doing);
+        return new State(opening, course, changed, doing, feeds);
     }
 
     State with(Doing changed) {
-        return new State(opening, course, captured, changed);
+        return new State(opening, course, captured, changed, feeds);
+    }
+
+    State with(Failing changed) {
+        return new State(opening, course, captured, doing, changed);
     }
 }

@@ -50,6 +50,15 @@ class UiTest {
     }
 
     @Test
+    void anInstrumentThatFailsIsSaidAtOnceAndDisturbsNothingTyped() {
+        Event failed = new Event.FeedFailed("gauge", "gauge: nothing for 2 s");
+        Ui asked = Ui.START.asking(Prompt.NOTE, 0).typing("cold");
+        assertEquals(asked.saying("gauge: nothing for 2 s"), asked.noticed(STATE, List.of(failed)));
+        Ui typing = Ui.START.typing("40");
+        assertEquals("40", typing.noticed(STATE, List.of(failed)).typed());
+    }
+
+    @Test
     void timeThatLedToNothingChangesNothing() {
         Ui typing = Ui.START.typing("40");
         assertEquals(typing, typing.noticed(STATE, List.of()));

@@ -116,7 +116,7 @@ class DeskTest {
     @Test
     void theRigChangesBetweenTypedAndSimulatedAndKeepsItsSpeed() {
         assertFalse(desk.view(PLAIN).rig().simulated());
-        Desk simulated = desk.with(desk.rig().other());
+        Desk simulated = desk.with(desk.rig().other(List.of()));
         assertTrue(simulated.view(PLAIN).rig().simulated());
         assertEquals(30, simulated.view(PLAIN).rig().speed());
         assertEquals(120, simulated.rig().faster().speed());
