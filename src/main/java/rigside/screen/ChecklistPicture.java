@@ -9,6 +9,9 @@ import rigside.session.Activity;
 final class ChecklistPicture {
     private ChecklistPicture() {}
 
+    /** Rows that what came before and comes next have at least. */
+    private static final int NEIGHBOURS = 4;
+
     static List<Line> of(Scene scene, Activity.Checking activity) {
         Step.Checklist step = scene.step(activity.place(), Step.Checklist.class);
         List<Line> say = scene.wrapped(step.say());
@@ -18,8 +21,10 @@ final class ChecklistPicture {
             now = at == activity.item() ? items.size() : now;
             items.addAll(item(scene, step.items().get(at), at - activity.item()));
         }
-        int room = scene.rows() - (say.isEmpty() ? 0 : say.size() + 1);
-        return Scene.stack(say, Scene.around(items, now + 1, room));
+        int most = scene.rows() - (say.isEmpty() ? 0 : say.size() + 1);
+        int asked = item(scene, step.items().get(activity.item()), 0).size();
+        boolean whole = scene.size() == 0 || asked + NEIGHBOURS <= most;
+        return Scene.stack(say, whole ? Scene.around(items, now + 1, most) : items);
     }
 
     /**
@@ -44,12 +49,7 @@ final class ChecklistPicture {
         }
         List<Line> lines = new ArrayList<>();
         lines.add(Line.BLANK);
-        lines.addAll(
-                Wrap.hanging(
-                        Line.of(Tone.STRONG, " " + scene.signs().here() + " NOW  "),
-                        Tone.STRONG,
-                        item.text(),
-                        scene.columns()));
+        lines.addAll(asked(scene, item.text()));
         lines.addAll(
                 Wrap.lines(Tone.QUIET, "if not: " + ifNot(item.ifNot()), scene.columns() - 8)
                         .stream()
@@ -57,6 +57,20 @@ final class ChecklistPicture {
                         .toList());
         lines.add(Line.BLANK);
         return lines;
+    }
+
+    /** What is asked now, in big letters where there is room. */
+    private static List<Line> asked(Scene scene, String text) {
+        Line sign = Line.of(Tone.STRONG, " " + scene.signs().here() + " NOW  ");
+        int room = scene.columns() - sign.width();
+        if (scene.size() == 0 || Big.fitting(text, scene.size(), room) == 0) {
+            return Wrap.hanging(sign, Tone.STRONG, text, scene.columns());
+        }
+        return Line.beside(
+                List.of(Line.of(Tone.STRONG, " " + scene.signs().here() + " NOW")),
+                sign.width(),
+                scene.columns(room).big(text),
+                scene.signs().cut());
     }
 
     private static String ifNot(Step.Checklist.IfNot where) {

@@ -156,17 +156,18 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
         double chance = forecast.settlesWithinPlan().getAsDouble();
         int full = (int) Math.round(chance * CHANCE);
         List<Line> lines = new ArrayList<>();
-        lines.add(
-                Line.of(Tone.QUIET, "  settles in plan ")
-                        .plus(Tone.STRONG, scene.signs().block().repeat(full))
-                        .plus(Tone.QUIET, scene.signs().dot().repeat(CHANCE - full))
-                        .plus(Tone.STRONG, " " + percent(chance))
-                        .plus(
-                                Tone.QUIET,
-                                ": matters "
-                                        + percent(forecast.meaningful())
-                                        + ", too small "
-                                        + percent(forecast.noMeaningful())));
+        lines.addAll(
+                Wrap.hanging(
+                        Line.of(Tone.QUIET, "  settles in plan ")
+                                .plus(Tone.STRONG, scene.signs().block().repeat(full))
+                                .plus(Tone.QUIET, scene.signs().dot().repeat(CHANCE - full))
+                                .plus(Tone.STRONG, " " + percent(chance) + ": "),
+                        Tone.QUIET,
+                        "meaningful "
+                                + percent(forecast.meaningful())
+                                + ", not meaningful "
+                                + percent(forecast.noMeaningful()),
+                        scene.columns()));
         lines.addAll(rounds(forecast));
         return List.copyOf(lines);
     }
@@ -192,19 +193,13 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
                                             ? scene.signs().heavy()
                                             : scene.signs().dot());
         }
-        String likely = low == high ? "" : ", most often from " + low + " to " + high;
-        return List.of(
+        String likely = low == high ? "" : " (" + low + " to " + high + ")";
+        return Wrap.hanging(
                 Line.of(Tone.QUIET, paired ? "  rounds          " : "  values each     ")
-                        .plus(Tone.STRONG, cells.toString())
-                        .plus(
-                                Tone.QUIET,
-                                " of "
-                                        + most
-                                        + ": "
-                                        + comparison.n()
-                                        + " done, settled after about "
-                                        + median
-                                        + likely));
+                        .plus(Tone.STRONG, cells + " "),
+                Tone.QUIET,
+                comparison.n() + " of " + most + " done; settled after about " + median + likely,
+                scene.columns());
     }
 
     private Plan plan() {

@@ -4,20 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.protocol.Step;
 import rigside.session.Activity;
+import rigside.session.Place;
 
 /**
  * A timed exercise: before it starts the list of all, while it runs the clock and the sample tube.
  *
  * @param scene the room and the view
+ * @param place where the exercises stand
  * @param step the exercises
  * @param at which of them, from 0
  */
-record ExercisePicture(Scene scene, Step.Exercises step, int at) {
+record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
+
+    /** From this width on all exercises stand beside the one that is running. */
+    private static final int WIDE = 100;
+
+    private static final int GAP = 4;
 
     static List<Line> of(Scene scene, Activity.Exercising activity) {
         ExercisePicture picture =
                 new ExercisePicture(
                         scene,
+                        activity.place(),
                         scene.step(activity.place(), Step.Exercises.class),
                         activity.exercise());
         return activity.startedAt().isEmpty()
@@ -26,33 +34,50 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
     }
 
     private List<Line> waiting() {
+        List<Line> title =
+                scene.isTall()
+                        ? Line.stacked(List.of(count(), Line.BLANK), scene.big(exercise().title()))
+                        : Line.stacked(List.of(count()), scene.strong(exercise().title()));
         List<Line> what =
                 Scene.stack(
-                        Line.stacked(List.of(count()), scene.strong(exercise().title())),
+                        title,
                         Line.stacked(scene.wrapped(step.say()), scene.wrapped(exercise().say())),
                         scene.strong(
                                 "[Enter] starts it. It lasts "
                                         + Figures.length(exercise().seconds())
                                         + "."));
-        return Scene.stack(what, list(scene.rows() - what.size() - 1));
+        return Scene.stack(what, list(scene, scene.rows() - what.size() - 1));
     }
 
     private List<Line> running(double elapsed) {
+        List<Line> time = Windows.lines(exercise(), elapsed, scene.columns(), scene.signs());
+        if (scene.columns() < WIDE) {
+            return Scene.stack(now(scene, elapsed), time);
+        }
+        List<Line> list = list(scene.columns(scene.columns() / 2), scene.rows() - time.size() - 1);
+        int column =
+                scene.columns() - list.stream().mapToInt(Line::width).max().orElse(0) - GAP;
+        List<Line> both =
+                Line.beside(
+                        now(scene.columns(column - GAP), elapsed),
+                        column,
+                        list,
+                        scene.signs().cut());
+        return Scene.stack(both, time);
+    }
+
+    /** The exercise, its clock and what to do. */
+    private List<Line> now(Scene scene, double elapsed) {
         double left = exercise().seconds() - elapsed;
-        List<Line> clock = scene.big(Figures.left(left), left < 60 ? "s" : "min:s", 38);
-        int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + 4);
+        List<Line> clock = scene.clock(left, scene.columns() / 2);
+        int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + GAP);
         int beside = scene.columns() - column;
         List<Line> tube = new ArrayList<>(List.of(Line.BLANK, sampling(elapsed)));
         Windows.legend(exercise()).map(each -> Line.of(Tone.QUIET, each)).ifPresent(tube::add);
+        List<Line> say = scene.columns(beside).within(exercise().say(), clock.size() - tube.size());
         return Scene.stack(
-                Line.stacked(List.of(count()), scene.big(exercise().title())),
-                Line.beside(
-                        clock,
-                        column,
-                        Line.stacked(Wrap.lines(Tone.STRONG, exercise().say(), beside), tube),
-                        scene.signs().cut()),
-                Windows.lines(exercise(), elapsed, scene.columns(), scene.signs()),
-                scene.isTall() ? list(scene.rows() - 16) : List.of());
+                Line.stacked(List.of(count()), scene.name(exercise().title())),
+                Line.beside(clock, column, Line.stacked(say, tube), scene.signs().cut()));
     }
 
     private Step.Exercise exercise() {
@@ -75,21 +100,35 @@ record ExercisePicture(Scene scene, Step.Exercises step, int at) {
     }
 
     /**
-     * All exercises; beside them the fit factor of the one before in big digits, once it is out.
+     * All exercises; the fit factor of the one before in big digits, once it is out, beside them or
+     * below.
      */
-    private List<Line> list(int rows) {
-        List<Line> list = FitList.of(scene, step, at, rows);
-        int column = list.stream().mapToInt(Line::width).max().orElse(0) + 4;
-        int room = scene.columns() - column;
-        List<Line> last =
-                FitList.part(scene, step, at - 1)
-                        .filter(part -> part.value().isPresent() && room > 20)
-                        .map(
-                                part ->
-                                        Line.stacked(
-                                                List.of(Line.of("fit factor of exercise " + at)),
-                                                scene.big(Scene.value(part), "", room)))
-                        .orElse(List.of());
-        return Line.beside(list, column, last, scene.signs().cut());
+    private List<Line> list(Scene scene, int rows) {
+        List<Line> list = FitList.of(scene, place, at, rows);
+        int width = list.stream().mapToInt(Line::width).max().orElse(0);
+        List<Line> last = last(scene, scene.columns() - width - GAP);
+        boolean below = scene.columns() - width - GAP <= 24;
+        List<Line> narrow = below ? last(scene, scene.columns()) : List.of();
+        return below && !narrow.isEmpty() && list.size() + 1 + narrow.size() <= rows
+                ? Scene.stack(list, narrow)
+                : Line.beside(list, width + GAP, last, scene.signs().cut());
+    }
+
+    private List<Line> last(Scene scene, int room) {
+        return FitList.part(scene, step, at - 1)
+                .filter(part -> part.value().isPresent() && room > 24)
+                .map(
+                        part ->
+                                Line.stacked(
+                                        List.of(Line.of("fit factor of exercise " + at)),
+                                        Big.of(
+                                                Scene.value(part),
+                                                FitList.mayChange(scene, place, at - 1)
+                                                        ? "so far"
+                                                        : "",
+                                                Math.max(Big.USUAL, scene.lesser()),
+                                                room,
+                                                scene.signs())))
+                .orElse(List.of());
     }
 }

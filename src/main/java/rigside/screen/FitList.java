@@ -7,6 +7,8 @@ import rigside.analysis.DonningValue;
 import rigside.analysis.Level;
 import rigside.analysis.Part;
 import rigside.protocol.Step;
+import rigside.session.Place;
+import rigside.session.Slot;
 
 /** All exercises of a step: done, now, to come, with the fit factor of each once it is out. */
 final class FitList {
@@ -15,10 +17,12 @@ final class FitList {
     /**
      * The list.
      *
+     * @param place where the exercises stand
      * @param now the exercise that is meant now, from 0
      * @param room how many rows it may take
      */
-    static List<Line> of(Scene scene, Step.Exercises step, int now, int room) {
+    static List<Line> of(Scene scene, Place place, int now, int room) {
+        Step.Exercises step = scene.step(place, Step.Exercises.class);
         Optional<DonningValue> value = step.fitFactor().flatMap(scene::open);
         int width =
                 Math.min(
@@ -35,7 +39,7 @@ final class FitList {
                     sign(scene.signs(), at, now)
                             .plus(name.cut(width, scene.signs().cut()).padded(width, Tone.PLAIN))
                             .plus("  ")
-                            .plus(fit(value, step, at)));
+                            .plus(fit(scene, place, value, at)));
         }
         Optional<Line> overall = overall(scene, step, value);
         List<Line> seen =
@@ -76,20 +80,46 @@ final class FitList {
         return index < parts.size() ? Optional.of(parts.get(index)) : Optional.empty();
     }
 
-    private static Line fit(Optional<DonningValue> value, Step.Exercises step, int at) {
+    private static Line fit(
+            Scene scene, Place place, Optional<DonningValue> value, int at) {
+        Step.Exercises step = scene.step(place, Step.Exercises.class);
         return part(value, step, at)
                 .filter(part -> part.value().isPresent())
-                .map(FitList::fit)
+                .map(part -> fit(part, mayChange(scene, place, at)))
                 .orElse(Line.BLANK);
     }
 
-    private static Line fit(Part part) {
-        Line line = Line.of("fit factor ").plus(Tone.STRONG, Scene.value(part));
+    private static Line fit(Part part, boolean mayChange) {
+        Line line =
+                Line.of("fit factor ")
+                        .plus(Tone.STRONG, Scene.value(part))
+                        .plus(mayChange ? " so far" : "");
         String remark =
                 part.level() == Level.MISSED
                         ? "  below the level"
                         : part.counted() ? "" : "  not counted";
         return line.plus(Tone.WARN, remark);
+    }
+
+    /**
+     * Whether the fit factor of an exercise may still change: no ambient concentration after its
+     * mask sample is there yet, while one is to come.
+     */
+    static boolean mayChange(Scene scene, Place place, int at) {
+        Step.Exercises step = scene.step(place, Step.Exercises.class);
+        double from = step.exercises().get(at).mask().map(Step.Window::from).orElse(0.0);
+        List<Slot> after = new ArrayList<>();
+        for (int exercise = at; exercise < step.exercises().size(); exercise++) {
+            List<Step.Window> windows = step.exercises().get(exercise).ambient();
+            for (int window = 0; window < windows.size(); window++) {
+                if (exercise > at || windows.get(window).from() >= from) {
+                    after.add(new Slot.Ambient(place, exercise, window));
+                }
+            }
+        }
+        return !after.isEmpty()
+                && after.stream()
+                        .noneMatch(slot -> scene.state().captured().standing(slot).isPresent());
     }
 
     private static Optional<Line> overall(
@@ -103,7 +133,6 @@ final class FitList {
                                 Line.of("  so far overall ")
                                         .plus(
                                                 Tone.STRONG,
-                                                (each.bounded() ? ">= " : "")
-                                                        + Figures.three(each.value())));
+                                                Figures.value(each.value(), each.bounded())));
     }
 }

@@ -36,7 +36,7 @@ record HomePicture(HomeView view, int columns, int rows) {
                         ? Line.beside(
                                 lists.lines(room),
                                 columns / 2 + 2,
-                                cut(detail(columns / 2 - 4), room),
+                                Scene.cut(detail(columns / 2 - 4), room, "[v]"),
                                 signs().cut())
                         : narrow(lists, room);
         Picture picture = Picture.fixed(rows, top(), body, bottom(), signs());
@@ -49,19 +49,8 @@ record HomePicture(HomeView view, int columns, int rows) {
         List<Line> detail = new ArrayList<>(indented(detail(columns - 4)));
         List<Line> body = new ArrayList<>(lists.lines(Math.max(8, room - detail.size() - 1)));
         body.add(Line.BLANK);
-        body.addAll(cut(detail, Math.max(0, room - body.size())));
+        body.addAll(Scene.cut(detail, room - body.size(), "[v]"));
         return body;
-    }
-
-    /** As much as there is room for, and that there is more. */
-    private static List<Line> cut(List<Line> lines, int room) {
-        if (lines.size() <= room || room == 0) {
-            return lines.subList(0, Math.min(room, lines.size()));
-        }
-        List<Line> seen = new ArrayList<>(lines.subList(0, room - 1));
-        int more = lines.size() - room + 1;
-        seen.add(Line.of(Tone.QUIET, "  (" + Texts.count(more, "more line") + ": [v])"));
-        return seen;
     }
 
     private List<Line> detail(int width) {
@@ -106,7 +95,7 @@ record HomePicture(HomeView view, int columns, int rows) {
                                         "",
                                         Optional.empty(),
                                         view.style()))
-                .map(session -> new Scene(session, columns - 4, room, false, false));
+                .map(session -> new Scene(session, columns - 4, room, false, Big.USUAL));
     }
 
     private Picture scrolled(List<Line> body) {

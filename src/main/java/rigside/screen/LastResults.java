@@ -31,7 +31,7 @@ final class LastResults {
         if (results.isEmpty()) {
             return List.of();
         }
-        return scene.isTall() ? big(scene, whose, results) : small(scene, whose, results);
+        return scene.size() > Big.USUAL ? big(scene, whose, results) : small(scene, whose, results);
     }
 
     private static Optional<Result> result(MeasureResult measure, Donning last) {
@@ -41,8 +41,7 @@ final class LastResults {
                         (DonningValue value) ->
                                 new Result(
                                         measure.measure().title(),
-                                        (value.bounded() ? ">= " : "")
-                                                + Figures.three(value.value()),
+                                        Figures.value(value.value(), value.bounded()),
                                         measure.measure().unit().symbol()));
     }
 
@@ -63,7 +62,13 @@ final class LastResults {
         for (Result result : results) {
             lines.add(Line.BLANK);
             lines.add(Line.of(result.title()));
-            lines.addAll(Big.of(result.value(), result.unit(), scene.columns(), scene.signs()));
+            lines.addAll(
+                    Big.of(
+                            result.value(),
+                            result.unit(),
+                            scene.lesser(),
+                            scene.columns(),
+                            scene.signs()));
         }
         return List.copyOf(lines);
     }

@@ -34,6 +34,13 @@ final class Letters {
             /:..x ..x .x. x.. x..
             ':x x . . .
             ?:xxx ..x .xx ... .x.
+            !:x x x . x
+            =:... xxx ... xxx ...
+            (:.x x. x. x. .x
+            ):x. .x .x .x x.
+            [:xx x. x. x. xx
+            ]:xx .x .x .x xx
+            &:.x. x.x .x. x.x .xx
             """;
 
     private static final String CAPITALS =
@@ -68,10 +75,14 @@ final class Letters {
 
     private static final Map<Character, List<String>> SHAPES = shapes();
 
-    /** The rows of dots of one character, 'x' for a dot; empty when it has no shape. */
+    /**
+     * The rows of dots of one character, 'x' for a dot; empty when it has no shape. Letters with
+     * accents are drawn without.
+     */
     static Optional<List<String>> shape(char character) {
-        return Optional.ofNullable(
-                SHAPES.get(String.valueOf(character).toUpperCase(Locale.ROOT).charAt(0)));
+        String plain = Clean.ascii(String.valueOf(character)).toUpperCase(Locale.ROOT);
+        boolean lost = plain.length() != 1 || (plain.equals("?") && character != '?');
+        return lost ? Optional.empty() : Optional.ofNullable(SHAPES.get(plain.charAt(0)));
     }
 
     private static Map<Character, List<String>> shapes() {

@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import rigside.measure.Numbers;
 import rigside.measure.Unit;
 import rigside.protocol.Field;
 import rigside.protocol.Step;
@@ -46,7 +47,7 @@ record QuestionPicture(Scene scene, Slot slot) {
         List<Line> ask =
                 field.answer() instanceof Field.Choice || !scene.isTall()
                         ? scene.strong(field.ask())
-                        : scene.big(field.ask());
+                        : scene.lesser(field.ask());
         return Scene.stack(
                 Line.stacked(List.of(progress(field)), ask),
                 input(field.answer() instanceof Field.Numeric numeric ? numeric.unit() : Unit.ONE),
@@ -74,9 +75,10 @@ record QuestionPicture(Scene scene, Slot slot) {
                 opened.simulated()
                         ? scene.wrapped("The simulated rig answers by itself.")
                         : List.of();
-        List<Line> asked = Scene.stack(scene.strong(words()), input(unit), rig);
+        List<Line> ask = scene.isTall() ? scene.lesser(words()) : scene.strong(words());
+        List<Line> asked = Scene.stack(ask, input(unit), rig);
         return Scene.stack(
-                asked, FitList.of(scene, step, exercise(), scene.rows() - asked.size() - 1));
+                asked, FitList.of(scene, slot.place(), exercise(), scene.rows() - asked.size() - 1));
     }
 
     private int exercise() {
@@ -105,7 +107,7 @@ record QuestionPicture(Scene scene, Slot slot) {
     private List<Line> value(Value value) {
         return value instanceof Value.Measured measured
                 ? scene.big(
-                        Figures.three(measured.quantity().value()),
+                        Numbers.plain(measured.quantity().value()),
                         measured.quantity().unit().symbol(),
                         scene.columns())
                 : scene.strong(value.toString());

@@ -18,9 +18,16 @@ import rigside.session.State;
  * @param columns the width it may take
  * @param rows the height there is; a hint, the frame cuts what is too much
  * @param tallyBeside whether the tally stands beside, so that nothing of it is said here
- * @param small whether there is no room for big text: what it says goes first, in plain letters
+ * @param size the largest size of big text there is room for, see {@link Big}; at 0 plain letters
+ *     say what big text would
  */
-record Scene(View view, int columns, int rows, boolean tallyBeside, boolean small) {
+record Scene(View view, int columns, int rows, boolean tallyBeside, int size) {
+
+    /** Rows from which on letters of the usual size are small. */
+    private static final int VERY_TALL = 45;
+
+    /** Longer lines are hard to find back in. */
+    private static final int READABLE = 100;
 
     /** Rows from which on there is room for more than one thing in big letters. */
     private static final int TALL = 26;
@@ -48,31 +55,77 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, boolean smal
 
     /** The same with another width. */
     Scene columns(int width) {
-        return new Scene(view, width, rows, tallyBeside, small);
+        return new Scene(view, width, rows, tallyBeside, size);
     }
 
-    /** The same with plain letters instead of big ones. */
-    Scene shrunk() {
-        return new Scene(view, columns, rows, tallyBeside, true);
+    /** The same with big text no larger than this. */
+    Scene sized(int largest) {
+        return new Scene(view, columns, rows, tallyBeside, largest);
     }
 
+    /** What is to be read first. */
     List<Line> big(String text) {
-        return small ? Wrap.lines(Tone.BIG, text, columns) : Big.of(text, columns, signs());
+        return size == 0 ? strong(text) : Big.of(text, size, columns, signs());
+    }
+
+    /** What is to be read second: smaller, where what comes first is very large. */
+    List<Line> lesser(String text) {
+        return size == 0 ? strong(text) : Big.of(text, lesser(), columns, signs());
+    }
+
+    /** The name of what a clock beside it counts: never larger than it takes to be read. */
+    List<Line> name(String text) {
+        int most = rows >= VERY_TALL ? Big.USUAL + 1 : Big.USUAL;
+        return size == 0 ? strong(text) : Big.of(text, Math.min(lesser(), most), columns, signs());
+    }
+
+    /** As large as fits into some rows; strong letters where none does. */
+    List<Line> within(String text, int most) {
+        for (int large = lesser(); large > 0; large--) {
+            List<Line> lines = Big.of(text, large, columns, signs());
+            if (lines.size() <= most && Big.fitting(text, large, columns) > 0) {
+                return lines;
+            }
+        }
+        return strong(text);
+    }
+
+    /** The size of what is to be read second. */
+    int lesser() {
+        return size <= 1 ? size : Math.max(1, size - (size <= Big.USUAL + 1 ? 1 : 2));
     }
 
     /** Big digits with their unit, in part of the width. */
     List<Line> big(String digits, String unit, int width) {
-        return small
+        return big(digits, unit, digits, width);
+    }
+
+    /**
+     * Digits as large as {@code widest} could be drawn, so that they keep their size while they
+     * change.
+     */
+    List<Line> big(String digits, String unit, String widest, int width) {
+        int room = width - Clean.width(unit) - 1;
+        int steady = Math.min(Big.fitting(widest, size, room), Big.fitting(digits, size, room));
+        return steady == 0
                 ? List.of(Line.of(Tone.BIG, (digits + " " + unit).strip()))
-                : Big.of(digits, unit, width, signs());
+                : Big.of(digits, unit, steady, width, signs());
+    }
+
+    /** Seconds still to go, as large as half a minute or a minute and more need. */
+    List<Line> clock(double seconds, int width) {
+        String digits = Figures.left(seconds);
+        boolean minutes = digits.contains(":");
+        String widest = digits.length() > 4 ? digits : minutes ? "0:00" : "00";
+        return big(digits, minutes ? "min:s" : "s", widest, width);
     }
 
     List<Line> wrapped(String text) {
-        return Wrap.lines(text, columns);
+        return Wrap.lines(text, Math.min(READABLE, columns));
     }
 
     List<Line> strong(String text) {
-        return Wrap.lines(Tone.STRONG, text, columns);
+        return Wrap.lines(Tone.STRONG, text, Math.min(READABLE, columns));
     }
 
     /** Blocks below each other with a blank line between; blocks without lines take none. */
@@ -86,6 +139,21 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, boolean smal
             lines.addAll(block);
         }
         return List.copyOf(lines);
+    }
+
+    /**
+     * The beginning of a block, and where it is lost, how much more there is.
+     *
+     * @param key the key that leads to all of it
+     */
+    static List<Line> cut(List<Line> lines, int room, String key) {
+        if (lines.size() <= room || room <= 0) {
+            return lines.subList(0, Math.min(Math.max(0, room), lines.size()));
+        }
+        List<Line> seen = new ArrayList<>(lines.subList(0, room - 1));
+        int more = lines.size() - room + 1;
+        seen.add(Line.of(Tone.QUIET, "  (" + Texts.count(more, "more line") + ": " + key + ")"));
+        return List.copyOf(seen);
     }
 
     /**
@@ -126,6 +194,6 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, boolean smal
         if (part.value().isEmpty()) {
             return "";
         }
-        return (part.bounded() ? ">= " : "") + Figures.three(part.value());
+        return Figures.value(part.value(), part.bounded());
     }
 }

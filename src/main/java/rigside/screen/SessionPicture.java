@@ -41,52 +41,60 @@ record SessionPicture(View view, int columns, int rows) {
     }
 
     private Picture step(List<Line> top, List<Line> bottom, int room) {
-        Activity activity = view.state().activity();
-        List<Line> body =
-                isTallyBeside()
-                        ? wide(room)
-                        : narrow(activity, whole(room), StepKeys.scrolls(activity));
-        return StepKeys.scrolls(activity)
+        boolean scrolls = StepKeys.scrolls(view.state().activity());
+        List<Line> body = isTallyBeside() ? wide(room, scrolls) : fitted(whole(room), scrolls);
+        return scrolls
                 ? scrolled(top, body, bottom)
                 : Picture.fixed(rows, top, indented(body), bottom, view.glyphs());
     }
 
-    /** Before anything is worn there is nothing to tally. */
+    /** Between donnings there is time to read it; with a mask on, all room is for what to do. */
     private boolean isTallyBeside() {
-        return columns >= WIDE && !view.state().course().donnings().isEmpty();
+        Activity activity = view.state().activity();
+        boolean between =
+                activity instanceof Activity.NextDonning || StepKeys.isVerdict(activity);
+        return columns >= WIDE && between && !view.state().course().donnings().isEmpty();
     }
 
     /**
-     * What is asked goes before how large it is: where a line would be cut, big text shrinks, and
-     * then blank lines go.
+     * What is asked goes before how large it is: big text is as large as leaves room for everything;
+     * where plain letters are too many still, blank lines go.
      */
-    private static List<Line> narrow(Activity activity, Scene scene, boolean scrolls) {
-        List<Line> large = narrow(activity, scene);
-        if (scrolls || large.size() <= scene.rows()) {
-            return large;
+    private static List<Line> fitted(Scene scene, boolean scrolls) {
+        for (int size = Big.LARGEST; size > 0; size--) {
+            List<Line> lines = narrow(scene.sized(size));
+            if (lines.size() <= scene.rows()) {
+                return lines;
+            }
         }
-        List<Line> shrunk = narrow(activity, scene.shrunk());
-        return shrunk.size() <= scene.rows()
-                ? shrunk
-                : shrunk.stream().filter(line -> line.width() > 0).toList();
+        List<Line> plain = narrow(scene.sized(0));
+        return scrolls || plain.size() <= scene.rows()
+                ? plain
+                : plain.stream().filter(line -> line.width() > 0).toList();
     }
 
-    private static List<Line> narrow(Activity activity, Scene scene) {
+    private static List<Line> narrow(Scene scene) {
         List<Line> step = StepPicture.of(scene);
-        return activity instanceof Activity.NextDonning
-                ? Scene.stack(step, Verdicts.brief(scene))
-                : step;
+        boolean brief =
+                scene.state().activity() instanceof Activity.NextDonning && !scene.tallyBeside();
+        List<Line> more = brief ? Verdicts.brief(scene) : FitSoFar.of(scene);
+        List<Line> both = Scene.stack(step, more);
+        boolean needed = brief || scene.size() > Big.USUAL;
+        return needed || both.size() <= scene.rows() ? both : step;
     }
 
     private Scene whole(int room) {
-        return new Scene(view, columns - 2 * MARGIN, room, false, false);
+        return new Scene(view, columns - 2 * MARGIN, room, false, Big.USUAL);
     }
 
-    private List<Line> wide(int room) {
+    private List<Line> wide(int room, boolean scrolls) {
         int half = columns / 2;
-        List<Line> step = StepPicture.of(new Scene(view, half - 2 * MARGIN, room, true, false));
-        List<Line> tally =
-                TallyPicture.of(new Scene(view, columns - half - 2 * MARGIN, room, false, false));
+        List<Line> step =
+                fitted(new Scene(view, half - 2 * MARGIN, room, true, Big.USUAL), scrolls);
+        List<Line> whole =
+                TallyPicture.of(
+                        new Scene(view, columns - half - 2 * MARGIN, room, false, Big.USUAL));
+        List<Line> tally = scrolls ? whole : Scene.cut(whole, room, "[t]");
         List<Line> ruled = new ArrayList<>();
         for (int row = 0; row < Math.max(room, tally.size()); row++) {
             ruled.add(

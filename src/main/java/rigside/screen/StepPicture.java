@@ -45,7 +45,7 @@ record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
                         : "It goes on by itself when the time is over.";
         return Scene.stack(
                 scene.wrapped(step.say()),
-                scene.big(Figures.left(left), left < 60 ? "s" : "min:s", scene.columns()),
+                scene.clock(left, scene.columns()),
                 scene.strong(go));
     }
 

@@ -20,6 +20,12 @@ import rigside.session.Value;
  */
 record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
 
+    /** Columns between the target and what stands beside it. */
+    private static final int GAP = 6;
+
+    /** The widest word beside the target. */
+    private static final String WIDEST = "HELD?";
+
     static TrialPicture of(Scene scene, Place place, int trial) {
         return new TrialPicture(scene, place, scene.step(place, Step.Trials.class), trial);
     }
@@ -39,11 +45,12 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     List<Line> leadIn(long startedAt) {
         double left = step.leadInSeconds() - scene.view().secondsSince(startedAt);
         boolean counting = left > 0;
-        return Scene.stack(
+        return instructed(
                 targetAnd(
                         List.of(title(counting ? "breathe out" : "breathe in and hold it there")),
                         right(counting ? Figures.left(left) : "GO", "")),
-                scene.strong("Press " + scene.trigger() + " the moment you begin to pull."));
+                "Press " + scene.trigger() + " the moment you begin to pull.",
+                List.of());
     }
 
     List<Line> pulling(long startedAt) {
@@ -51,32 +58,36 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 scene.view().shown().trialClock()
                         ? right(Figures.tenths(scene.view().secondsSince(startedAt)), "s")
                         : right("HOLD", "");
-        return Scene.stack(
+        return instructed(
                 targetAnd(List.of(title("pull, and hold it there")), clock),
-                scene.strong("Press " + scene.trigger() + " the moment your lungs are full."));
+                "Press " + scene.trigger() + " the moment your lungs are full.",
+                List.of());
     }
 
     List<Line> holdAsked() {
-        return Scene.stack(
+        return instructed(
                 targetAnd(List.of(title("the pull has ended")), right("HELD?", "")),
-                scene.strong(
-                        "Was the pull held at "
-                                + step.target()
-                                + within()
-                                + " until your lungs were full?"),
+                "Was the pull held at " + step.target() + within() + " until your lungs were full?",
                 scene.wrapped(
                         "[y] it was held. [n] it was not: the time is kept, but struck out, and"
                                 + " the trial is done again. Answer before the time is shown."));
     }
 
+    /** What to do, in letters as large as there is room for between the rest. */
+    private List<Line> instructed(List<Line> above, String text, List<Line> below) {
+        int room = scene.rows() - above.size() - below.size() - 2;
+        return Scene.stack(above, scene.within(text, room), below);
+    }
+
     List<Line> resting(long since) {
         double left = step.restSeconds() - scene.view().secondsSince(since);
+        int column = scene.columns() / 2 + 2;
         List<Line> rest =
                 Scene.stack(
                         List.of(Line.of("rest; next is ").plus(Tone.STRONG, count())),
-                        scene.big(Figures.left(left), left < 60 ? "s" : "min:s", 36));
+                        scene.clock(left, column - 4));
         return Scene.stack(
-                Line.beside(rest, 40, lastTime(), signs().cut()),
+                Line.beside(rest, column, lastTime(scene.columns() - column), signs().cut()),
                 scene.wrapped(
                         "Breathe as you like. Next target: "
                                 + step.target()
@@ -107,18 +118,29 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     }
 
     private List<Line> right(String text, String unit) {
-        return scene.big(text, unit, scene.columns() - column());
+        return sized().big(text, unit, WIDEST, scene.columns() - column());
     }
 
     private List<Line> target() {
         Quantity target = step.target();
-        return scene.big(
-                Numbers.plain(target.value()), target.unit().symbol(), scene.columns() / 2);
+        return sized()
+                .big(Numbers.plain(target.value()), target.unit().symbol(), scene.columns() / 2);
+    }
+
+    /** One size for all of a trial: the target and the widest word beside it. */
+    private Scene sized() {
+        String target = Numbers.plain(step.target().value());
+        int room = scene.columns() - GAP - step.target().unit().symbol().length() - 1;
+        int size = scene.size();
+        while (size > 1 && Big.width(target, size) + Big.width(WIDEST, size) > room) {
+            size--;
+        }
+        return scene.sized(size);
     }
 
     /** Where the right block begins: beside the target, and never moving during a trial. */
     private int column() {
-        return Math.max(30, target().stream().mapToInt(Line::width).max().orElse(0) + 6);
+        return Math.max(30, target().stream().mapToInt(Line::width).max().orElse(0) + GAP);
     }
 
     private Glyphs signs() {
@@ -126,7 +148,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     }
 
     /** The time just taken, or why it is not shown. */
-    private List<Line> lastTime() {
+    private List<Line> lastTime(int room) {
         Optional<Entry> last =
                 scene.state().captured().entries().stream()
                         .filter(entry -> isTrialHere(entry.slot()))
@@ -135,7 +157,6 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
             return List.of();
         }
         int number = ((Slot.Trial) last.get().slot()).trial() + 1;
-        int room = scene.columns() - 40;
         Line heading =
                 Line.of(
                         "trial "

@@ -10,7 +10,7 @@ final class UnkeptPicture {
     static List<Line> of(Scene scene) {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.BLANK);
-        lines.addAll(Big.of("NOT KEPT", scene.columns(), scene.view().glyphs()));
+        lines.addAll(Big.of("NOT KEPT", Big.USUAL, scene.columns(), scene.view().glyphs()));
         lines.add(Line.BLANK);
         lines.addAll(
                 Wrap.lines(

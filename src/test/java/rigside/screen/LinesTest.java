@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,11 +67,15 @@ final class LinesTest {
         "12.345, 12.3",
         "0, 0",
         "999.7, 1000",
+        "9999.4, 9999",
+        "260025, 260~000",
+        "-260025, -260~000",
+        "1234567, 1~230~000",
         "-25.04, -25.0",
         "0.00012345, 0.000123",
     })
     void figuresHaveThreeDigits(double value, String shown) {
-        assertEquals(shown, Figures.three(value));
+        assertEquals(shown.replace('~', '\u00a0'), Figures.three(value));
     }
 
     @ParameterizedTest
@@ -85,17 +90,57 @@ final class LinesTest {
                 "NOPQRSTUVWXYZ"
             })
     void bigLettersStandInFiveRowsOfOneWidth(String text) {
-        List<Line> lines = Big.of(text, 200, ASCII);
+        List<Line> lines = Big.of(text, Big.USUAL, 200, ASCII);
         assertEquals(5, lines.size());
         assertEquals(1, lines.stream().map(Line::width).distinct().count());
     }
 
     @Test
     void bigTextShrinksBeforeItIsGivenUp() {
-        assertEquals(22, Big.of("100", 40, ASCII).get(0).width());
-        assertEquals(11, Big.of("100", 20, ASCII).get(0).width());
-        assertEquals(List.of("100"), texts(Big.of("100", 10, ASCII)));
-        assertEquals(List.of("日本"), texts(Big.of("日本", 80, ASCII)));
+        assertEquals(22, Big.of("100", 2, 40, ASCII).get(0).width());
+        assertEquals(11, Big.of("100", 2, 20, ASCII).get(0).width());
+        assertEquals(List.of("100"), texts(Big.of("100", 2, 10, ASCII)));
+        assertEquals(List.of("\u65e5\u672c"), texts(Big.of("\u65e5\u672c", 2, 80, ASCII)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 5, 11", "2, 5, 22", "3, 10, 22", "4, 10, 33", "5, 10, 44", "8, 20, 88"})
+    void aLargerSizeTakesMoreRowsAndColumns(int size, int rows, int columns) {
+        List<Line> lines = Big.of("100", size, 200, ASCII);
+        assertEquals(rows, lines.size());
+        assertEquals(columns, lines.get(0).width());
+    }
+
+    @Test
+    void bigTextIsBrokenBetweenWordsBeforeItShrinks() {
+        List<Line> lines = Big.of("Mask with the disc", 2, 76, ASCII);
+        assertEquals(11, lines.size());
+        assertEquals(Line.BLANK, lines.get(5));
+        assertTrue(lines.stream().allMatch(line -> line.width() <= 76));
+    }
+
+    @Test
+    void bigTextOfManyLinesIsGivenUp() {
+        assertEquals(0, Big.fitting("one two three four five six seven eight", 2, 26));
+        assertEquals(2, Big.fitting("one two", 2, 26));
+    }
+
+    @Test
+    void accentsAreLeftAwayInBigLetters() {
+        assertEquals(Big.of("UBER", 2, 80, ASCII), Big.of("\u00dcber", 2, 80, ASCII));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "260025, at least 260~000",
+        "259999, at least 259~000",
+        "12345, at least 12~300",
+        "1523.9, at least 1523",
+        "152.99, at least 152",
+    })
+    void aLowerBoundIsNeverRoundedUp(double value, String shown) {
+        assertEquals(
+                shown.replace('~', '\u00a0'), Figures.value(OptionalDouble.of(value), true));
     }
 
     @Test
