@@ -78,7 +78,8 @@ final class Big {
         int dots = 0;
         for (int at = 0; at < text.length(); at++) {
             dots +=
-                    (at == 0 ? 0 : 1) + Letters.shape(text.charAt(at)).orElseThrow().get(0).length();
+                    (at == 0 ? 0 : 1)
+                            + Letters.shape(text.charAt(at)).orElseThrow().get(0).length();
         }
         return dots * DOTS.get(size - 1).columns();
     }

@@ -55,8 +55,7 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
             return Scene.stack(now(scene, elapsed), time);
         }
         List<Line> list = list(scene.columns(scene.columns() / 2), scene.rows() - time.size() - 1);
-        int column =
-                scene.columns() - list.stream().mapToInt(Line::width).max().orElse(0) - GAP;
+        int column = scene.columns() - list.stream().mapToInt(Line::width).max().orElse(0) - GAP;
         List<Line> both =
                 Line.beside(
                         now(scene.columns(column - GAP), elapsed),

@@ -80,8 +80,7 @@ final class FitList {
         return index < parts.size() ? Optional.of(parts.get(index)) : Optional.empty();
     }
 
-    private static Line fit(
-            Scene scene, Place place, Optional<DonningValue> value, int at) {
+    private static Line fit(Scene scene, Place place, Optional<DonningValue> value, int at) {
         Step.Exercises step = scene.step(place, Step.Exercises.class);
         return part(value, step, at)
                 .filter(part -> part.value().isPresent())

@@ -47,7 +47,9 @@ record PausePicture(Scene scene) {
         boolean enough = scene.view().shown().enough();
         List<Line> above =
                 Scene.stack(
-                        scene.size() > 0 ? scene.big(enough ? "Enough" : "Plan used up") : List.of(),
+                        scene.size() > 0
+                                ? scene.big(enough ? "Enough" : "Plan used up")
+                                : List.of(),
                         scene.strong(scene.view().shown().next() + "."));
         return Scene.stack(
                 above,

@@ -78,7 +78,8 @@ record QuestionPicture(Scene scene, Slot slot) {
         List<Line> ask = scene.isTall() ? scene.lesser(words()) : scene.strong(words());
         List<Line> asked = Scene.stack(ask, input(unit), rig);
         return Scene.stack(
-                asked, FitList.of(scene, slot.place(), exercise(), scene.rows() - asked.size() - 1));
+                asked,
+                FitList.of(scene, slot.place(), exercise(), scene.rows() - asked.size() - 1));
     }
 
     private int exercise() {

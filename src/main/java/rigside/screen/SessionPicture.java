@@ -51,14 +51,13 @@ record SessionPicture(View view, int columns, int rows) {
     /** Between donnings there is time to read it; with a mask on, all room is for what to do. */
     private boolean isTallyBeside() {
         Activity activity = view.state().activity();
-        boolean between =
-                activity instanceof Activity.NextDonning || StepKeys.isVerdict(activity);
+        boolean between = activity instanceof Activity.NextDonning || StepKeys.isVerdict(activity);
         return columns >= WIDE && between && !view.state().course().donnings().isEmpty();
     }
 
     /**
-     * What is asked goes before how large it is: big text is as large as leaves room for everything;
-     * where plain letters are too many still, blank lines go.
+     * What is asked goes before how large it is: big text is as large as leaves room for
+     * everything; where plain letters are too many still, blank lines go.
      */
     private static List<Line> fitted(Scene scene, boolean scrolls) {
         for (int size = Big.LARGEST; size > 0; size--) {

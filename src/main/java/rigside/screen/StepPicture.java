@@ -44,9 +44,7 @@ record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
                         ? "[Enter] starts the clock."
                         : "It goes on by itself when the time is over.";
         return Scene.stack(
-                scene.wrapped(step.say()),
-                scene.clock(left, scene.columns()),
-                scene.strong(go));
+                scene.wrapped(step.say()), scene.clock(left, scene.columns()), scene.strong(go));
     }
 
     @Override

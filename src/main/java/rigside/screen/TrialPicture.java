@@ -123,8 +123,8 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
 
     private List<Line> target() {
         Quantity target = step.target();
-        return sized()
-                .big(Numbers.plain(target.value()), target.unit().symbol(), scene.columns() / 2);
+        return sized().big(
+                        Numbers.plain(target.value()), target.unit().symbol(), scene.columns() / 2);
     }
 
     /** One size for all of a trial: the target and the widest word beside it. */

@@ -139,8 +139,7 @@ final class LinesTest {
         "152.99, at least 152",
     })
     void aLowerBoundIsNeverRoundedUp(double value, String shown) {
-        assertEquals(
-                shown.replace('~', '\u00a0'), Figures.value(OptionalDouble.of(value), true));
+        assertEquals(shown.replace('~', '\u00a0'), Figures.value(OptionalDouble.of(value), true));
     }
 
     @Test
