@@ -46,7 +46,7 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                         .orElse(""),
                 new MeasureRemarks(state, measure, values).all(),
                 compared.map(each -> each.flags(comparisons)).orElse(List.of()),
-                List.of());
+                compared.map(each -> each.method(comparisons)).orElse(List.of()));
     }
 
     public Optional<MeasureResult> measure(String id) {

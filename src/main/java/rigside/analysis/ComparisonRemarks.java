@@ -40,18 +40,23 @@ record ComparisonRemarks(
                             + ".");
         }
         if (setting.isByTrial()) {
-            remarks.add("Each trial stands for itself, so this speaks for these donnings only.");
+            remarks.add(KindOfRepeat.ofReplicates(setting, values()));
         }
         if (setting.measure().kind() instanceof Measure.TimedInhalation
                 && !judged.verdict().settled()) {
-            List<DonningValue> values = Values.of(Evidence.of(state), setting.measure());
-            KindOfRepeat.advice(setting, values, gathered.stated()).ifPresent(remarks::add);
+            KindOfRepeat.of(setting, values())
+                    .flatMap(each -> each.advice(gathered.stated()))
+                    .ifPresent(remarks::add);
         }
         outcomes(remarks);
         remarks.add(
                 "One piece was worn in each condition: this speaks for these pieces, not for"
                         + " their make.");
         return List.copyOf(remarks);
+    }
+
+    private List<DonningValue> values() {
+        return Values.of(Evidence.of(state), setting.measure());
     }
 
     private static String bounded() {

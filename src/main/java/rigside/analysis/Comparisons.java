@@ -196,6 +196,11 @@ final class Comparisons {
                 setting, of, complete, state.protocol().reference().id(), condition.id());
     }
 
+    /** How all this is reckoned. */
+    List<String> method(List<Comparison> comparisons) {
+        return new Method(setting, values, comparisons, !alternatives.isEmpty()).all();
+    }
+
     /** What is worth a second look in the values. */
     List<Flag> flags(List<Comparison> comparisons) {
         Map<String, String> titles = new LinkedHashMap<>();

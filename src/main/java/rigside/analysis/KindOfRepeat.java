@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rigside.decide.Limits;
 import rigside.decide.Summary;
 import rigside.decide.VarianceParts;
 import rigside.protocol.Plan;
@@ -13,11 +14,17 @@ import rigside.protocol.Plan;
 /**
  * Whether more inhalations within a donning, or more donnings, would sharpen a comparison.
  *
- * <p>With within-donning variance w (of one trial, pooled over donnings, on the analysis scale) and
- * k trials a donning, trials explain w / k of the variance of a donning's value. The share of that
- * in the variance seen between donnings says how much more trials could help at best.
+ * <p>With within-donning variance w (of one trial, pooled over donnings, on the analysis scale),
+ * trials explain w times the mean of 1 / k, k the trials of each donning, of the variance of a
+ * donning's value. The share of that in the variance seen between donnings (within rounds when
+ * paired) says how much more trials could help at best.
+ *
+ * @param setting what was fixed beforehand
+ * @param parts the nested analysis of variance of all trials that count
+ * @param perDonning trials a donning, on average
+ * @param ofTrials what trials explain of the variance of a donning's value
  */
-final class KindOfRepeat {
+record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, double ofTrials) {
 
     /** Up to this share more trials are not worth it, from the second on they are: convention. */
     private static final double LITTLE = 0.25;
@@ -30,48 +37,78 @@ final class KindOfRepeat {
     /** More than that in one donning tires: own judgement. */
     private static final int MOST_TRIALS = 10;
 
-    private KindOfRepeat() {}
-
     /**
-     * The advice in words; empty when trials do not stand behind the values, or it is too early.
-     *
-     * @param values of the measure, one a donning
+     * How long a donning takes, in trials, where the plan does not say: an example, said as one.
      */
-    static Optional<String> advice(Setting setting, List<DonningValue> values, Rows rows) {
+    private static final int FOR_EXAMPLE = 10;
+
+    /** Empty while no donning has two trials, or no condition two donnings. */
+    static Optional<KindOfRepeat> of(Setting setting, List<DonningValue> values) {
         List<List<double[]>> trials = trials(setting, values);
-        boolean many = trials.stream().flatMap(List::stream).anyMatch(each -> each.length > 1);
-        if (!many || setting.isByTrial() || rows.other().size() < FEWEST) {
+        List<double[]> donnings =
+                trials.stream().flatMap(List::stream).filter(each -> each.length > 0).toList();
+        boolean several = donnings.stream().anyMatch(each -> each.length > 1);
+        boolean again =
+                trials.stream()
+                        .anyMatch(of -> of.stream().filter(each -> each.length > 0).count() > 1);
+        if (!several || !again) {
             return Optional.empty();
         }
         VarianceParts parts = VarianceParts.of(trials);
-        double perDonning =
-                trials.stream()
-                        .flatMap(List::stream)
-                        .mapToInt(each -> each.length)
-                        .average()
-                        .orElse(1);
-        double share = parts.trial() / perDonning / ofDonning(setting, rows);
+        double perDonning = donnings.stream().mapToInt(each -> each.length).average().orElseThrow();
+        double ofOne =
+                donnings.stream().mapToDouble(each -> 1.0 / each.length).average().orElseThrow();
+        return Optional.of(new KindOfRepeat(setting, parts, perDonning, parts.trial() * ofOne));
+    }
+
+    /**
+     * Which repeat helps, in words; empty when it is too early, or trials are values themselves.
+     */
+    Optional<String> advice(Rows rows) {
+        if (setting.isByTrial() || rows.other().size() < FEWEST) {
+            return Optional.empty();
+        }
+        double all = ofDonning(rows);
+        double between = Math.max(0, all - ofTrials);
+        double share = Math.min(1, ofTrials / all);
+        // NaN, of values that do not spread at all, fails.
+        if (!(share >= 0)) {
+            return Optional.empty();
+        }
         if (share <= LITTLE) {
             return Optional.of(
                     "More inhalations in this donning will not help: they explain only about "
                             + Figures.percent(share)
-                            + " of the spread. Take the mask off and put it on again.");
+                            + " of the spread. Take the mask off and put it on again"
+                            + (isCosted() ? best(between) : "")
+                            + ".");
         }
-        return share >= MUCH
-                ? Optional.of(
-                        "About "
-                                + Figures.percent(Math.min(1, share))
-                                + " of the spread comes from the inhalations within a donning: a"
-                                + " plan with more of them in each donning would settle sooner"
-                                + best(setting.plan(), parts)
-                                + ".")
-                : Optional.empty();
+        if (share < MUCH) {
+            return Optional.of(
+                    "About "
+                            + Figures.percent(share)
+                            + " of the spread comes from the inhalations within a donning, the rest"
+                            + " from putting the mask on: more of either helps"
+                            + best(between)
+                            + ".");
+        }
+        return Optional.of(
+                (between > 0
+                                ? "About "
+                                        + Figures.percent(share)
+                                        + " of the spread comes from the inhalations within a"
+                                        + " donning: "
+                                : "The inhalations within a donning explain all of the spread, and"
+                                        + " putting the mask on adds none that can be seen: ")
+                        + "a plan with more of them in each donning would settle sooner"
+                        + best(between)
+                        + ".");
     }
 
     /**
      * The variance of one donning's value; where rounds are paired, what remains within a round.
      */
-    private static double ofDonning(Setting setting, Rows rows) {
+    private double ofDonning(Rows rows) {
         if (setting.isPaired()) {
             double sd = Summary.of(rows.differences(setting.scale())).sd();
             return sd * sd / 2;
@@ -81,18 +118,97 @@ final class KindOfRepeat {
         return (reference * reference + other * other) / 2;
     }
 
-    private static String best(Plan plan, VarianceParts parts) {
-        return plan.donningSeconds().isPresent() && plan.trialSeconds().isPresent()
-                ? "; for the time they take, "
-                        + Figures.count(
-                                parts.bestTrials(
-                                        plan.donningSeconds().getAsDouble(),
-                                        plan.trialSeconds().getAsDouble(),
-                                        MOST_TRIALS),
-                                "trial",
-                                "trials")
-                        + " a donning would tell most"
+    private boolean isCosted() {
+        Plan plan = setting.plan();
+        return plan.donningSeconds().isPresent() && plan.trialSeconds().orElse(0) > 0;
+    }
+
+    /**
+     * @param between variance between donnings beyond what trials explain
+     */
+    private String best(double between) {
+        Plan plan = setting.plan();
+        int best =
+                VarianceParts.bestTrials(
+                        between,
+                        parts.trial(),
+                        isCosted() ? plan.donningSeconds().getAsDouble() : FOR_EXAMPLE,
+                        isCosted() ? plan.trialSeconds().getAsDouble() : 1,
+                        MOST_TRIALS);
+        return (isCosted()
+                        ? "; for the time they take, "
+                        : "; if a donning takes as long as ten inhalations, ")
+                + (best < MOST_TRIALS
+                        ? Figures.count(best, "trial", "trials") + " a donning would tell most"
+                        : "as many trials a donning as do not tire, up to "
+                                + MOST_TRIALS
+                                + ", would tell most")
+                + " (now "
+                + Figures.two(perDonning).replaceAll("\\.0$", "")
+                + ")";
+    }
+
+    /** What it means that each trial stands for itself, in words. */
+    static String ofReplicates(Setting setting, List<DonningValue> values) {
+        return "Each trial stands for itself, though those of one donning go together: so this"
+                + " speaks for these donnings only, not for putting the mask on again."
+                + of(setting, values)
+                        .map(KindOfRepeat::widening)
+                        .orElse(" How much donnings differ cannot be seen from one of each.");
+    }
+
+    /**
+     * The variance of a mean of trials that share a donning, against that of as many that do not: 1
+     * + (k - 1) times the share of the donning (Kish 1965, Survey sampling; from memory).
+     */
+    private String widening() {
+        double factor = Math.sqrt(1 + (parts.trialsPerDonning() - 1) * parts.donningShare());
+        return factor > 1.05
+                ? " With donnings as different as seen here, an interval that speaks for new ones"
+                        + " would be about "
+                        + Figures.two(factor)
+                        + " times as wide."
                 : "";
+    }
+
+    /** The two parts of the spread with their limits, for the page on the method. */
+    String components() {
+        double confidence = setting.plan().confidence();
+        Limits within = parts.trialLimits(confidence);
+        Limits between = parts.donningLimits(confidence);
+        return "One inhalation varies within its donning by about "
+                + sizes(parts.trial(), within, "")
+                + "; "
+                + (parts.donning() > 0
+                        ? "donnings of one condition differ beyond that by about "
+                                + sizes(parts.donning(), between, ", after Satterthwaite")
+                        : "between donnings of one condition nothing beyond that is seen (at most "
+                                + size(between.high())
+                                + ")")
+                + (setting.isPaired() && parts.donning() > 0
+                        ? ", part of which comparing within rounds takes out."
+                        : ".");
+    }
+
+    private String sizes(double variance, Limits limits, String how) {
+        return size(variance)
+                + " ("
+                + Figures.confidence(setting.plan().confidence())
+                + " limits "
+                + size(limits.low())
+                + " to "
+                + size(limits.high())
+                + how
+                + ")";
+    }
+
+    /** A variance as what it spreads; ratios in per cent, and no more of them than means much. */
+    private String size(double variance) {
+        if (setting.scale().isRatio()) {
+            double share = Math.sqrt(Math.expm1(variance));
+            return share > 1 ? "over 100 %" : Figures.two(100 * share) + " %";
+        }
+        return (Figures.two(Math.sqrt(variance)) + " " + setting.measure().unit().symbol()).strip();
     }
 
     /** Trial times on the analysis scale, by condition and donning, of the donnings that count. */

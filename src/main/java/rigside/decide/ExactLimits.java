@@ -116,6 +116,16 @@ public final class ExactLimits {
         return Math.sqrt(shape / half);
     }
 
+    /**
+     * The chi-square quantile.
+     *
+     * @param p lower tail, in (0, 1)
+     * @param df above 0, whole or not
+     */
+    static double chiSquareQuantile(double p, double df) {
+        return 2 * gammaQuantile(df / 2, m -> Gamma.regularizedGammaP(df / 2, m) - p);
+    }
+
     private static double lower(int passes, int n, double tail) {
         if (n < 1 || passes < 0 || passes > n) {
             throw new IllegalArgumentException(passes + " of " + n + " is not a share");

@@ -106,6 +106,46 @@ public record VarianceParts(
     }
 
     /**
+     * Exact limits for the trial variance: trialDf times it over chi-square quantiles with trialDf
+     * degrees of freedom.
+     *
+     * @param confidence two-sided, in (0, 1)
+     * @throws IllegalArgumentException if confidence is outside its range
+     */
+    public Limits trialLimits(double confidence) {
+        return limits(trial, trialDf, confidence);
+    }
+
+    /**
+     * Limits for the donning variance, taken as a chi-square multiple with the degrees of freedom
+     * of {@link #donningSatterthwaite()} (Satterthwaite 1946, An approximate distribution of
+     * estimates of variance components, Biometrics Bulletin 2, 110): rough, and wide, when it is
+     * small against the trial variance. Where nothing of it is seen there are no such degrees of
+     * freedom: then 0, and the exact upper limit of the donning mean square as if all of it came
+     * from donnings, which is cautious.
+     *
+     * @param confidence two-sided, in (0, 1)
+     * @throws IllegalArgumentException if confidence is outside its range
+     */
+    public Limits donningLimits(double confidence) {
+        if (!(donningUntruncated > 0)) {
+            double most = limits(donningMeanSquare, donningDf, confidence).high();
+            return new Limits(0, most / trialsPerDonning);
+        }
+        return limits(donningUntruncated, donningSatterthwaite(), confidence);
+    }
+
+    private static Limits limits(double variance, double df, double confidence) {
+        if (!(confidence > 0 && confidence < 1)) {
+            throw new IllegalArgumentException("confidence " + confidence + " must be in (0, 1)");
+        }
+        double tail = (1 - confidence) / 2;
+        return new Limits(
+                variance * df / ExactLimits.chiSquareQuantile(1 - tail, df),
+                variance * df / ExactLimits.chiSquareQuantile(tail, df));
+    }
+
+    /**
      * The number of trials a donning that gives the most certainty for the time spent: the whole
      * number that makes (donning + trial / n) (cost of a donning + n cost of a trial) least.
      *
@@ -115,20 +155,40 @@ public record VarianceParts(
      * @throws IllegalArgumentException if an argument is outside its range
      */
     public int bestTrials(double donningCost, double trialCost, int most) {
-        if (!(donningCost >= 0 && trialCost > 0 && most >= 1)) {
+        return bestTrials(donning, trial, donningCost, trialCost, most);
+    }
+
+    /**
+     * The same for any two variances.
+     *
+     * @param donning variance between donnings, at least 0
+     * @param trial variance between trials of one donning, at least 0
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static int bestTrials(
+            double donning, double trial, double donningCost, double trialCost, int most) {
+        if (!(donning >= 0 && trial >= 0 && donningCost >= 0 && trialCost > 0 && most >= 1)) {
             throw new IllegalArgumentException(
-                    "costs " + donningCost + " and " + trialCost + ", most " + most);
+                    "variances "
+                            + donning
+                            + " and "
+                            + trial
+                            + ", costs "
+                            + donningCost
+                            + " and "
+                            + trialCost
+                            + ", most "
+                            + most);
         }
         int best = 1;
-        for (int n = 2; n <= most; n++) {
-            if (price(n, donningCost, trialCost) < price(best, donningCost, trialCost)) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int n = 1; n <= most; n++) {
+            double price = (donning + trial / n) * (donningCost + n * trialCost);
+            if (price < least) {
                 best = n;
+                least = price;
             }
         }
         return best;
-    }
-
-    private double price(int trials, double donningCost, double trialCost) {
-        return ofDonningMean(trials) * (donningCost + trials * trialCost);
     }
 }

@@ -459,9 +459,9 @@ class AnalysisTest {
         assertTrue(
                 Bench.says(
                         bench.comparison("inhalation").remarks(),
-                        "100 % of the spread comes from the inhalations within a donning: a plan"
-                                + " with more of them in each donning would settle sooner; for the"
-                                + " time they take, 10 trials a donning would tell most."),
+                        "a plan with more of them in each donning would settle sooner; for the time"
+                                + " they take, as many trials a donning as do not tire, up to 10,"
+                                + " would tell most"),
                 bench.comparison("inhalation").remarks().toString());
     }
 }

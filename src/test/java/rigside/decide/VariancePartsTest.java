@@ -96,6 +96,31 @@ class VariancePartsTest {
     }
 
     /**
+     * SciPy 1.17.1 chi2.ppf on the mean squares of the reference, see nested_limits.py; 11 digits,
+     * of which the difference of mean squares and small degrees of freedom cost some.
+     */
+    @ParameterizedTest
+    @MethodSource("everyNestedSet")
+    void limitsAreThoseOfChiSquareAndSatterthwaite(Case set) {
+        VarianceParts parts = VarianceParts.of(set.conditions());
+        List<String[]> rows =
+                Reference.csv("nested_limits.csv").stream()
+                        .filter(row -> row[0].equals(set.name().replace(", ", " ")))
+                        .toList();
+        assertEquals(2, rows.size());
+        for (String[] row : rows) {
+            double confidence = Double.parseDouble(row[1]);
+            assertLimits(row[2], row[3], parts.trialLimits(confidence));
+            assertLimits(row[4], row[5], parts.donningLimits(confidence));
+        }
+    }
+
+    private static void assertLimits(String low, String high, Limits limits) {
+        assertEquals(Double.parseDouble(low), limits.low(), 1e-9 * Double.parseDouble(low));
+        assertEquals(Double.parseDouble(high), limits.high(), 1e-9 * Double.parseDouble(high));
+    }
+
+    /**
      * NIST one-way analysis of variance: one condition, the groups as donnings. SmLs04 and 05 have
      * seven constant leading digits, which cost the between mean square about as many of sixteen.
      */
@@ -139,6 +164,17 @@ class VariancePartsTest {
         assertEquals(7, parts.bestTrials(5, 1, 7));
         assertEquals(1, parts.bestTrials(0, 1, 7));
         assertEquals(0.5, parts.ofDonningMean(4));
+    }
+
+    @Test
+    void bestTrialsAreThoseOfTheTwoVariancesAlone() {
+        VarianceParts parts = new VarianceParts(2, 5, 5, 2, 12, 3, 4);
+        assertEquals(parts.bestTrials(20, 1, 50), VarianceParts.bestTrials(5, 2, 20, 1, 50));
+        // sqrt(cost ratio * trial / donning) = sqrt(20 * 2 / 5) = 2.83.
+        assertEquals(3, VarianceParts.bestTrials(5, 2, 20, 1, 50));
+        assertEquals(1, VarianceParts.bestTrials(5, 0, 20, 1, 50));
+        assertThrows(
+                IllegalArgumentException.class, () -> VarianceParts.bestTrials(-1, 2, 20, 1, 50));
     }
 
     @Test

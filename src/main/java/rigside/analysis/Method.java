@@ -1,0 +1,182 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.protocol.Measure;
+import rigside.protocol.Plan;
+
+/**
+ * How the comparisons of one measure are reckoned, in short sentences.
+ *
+ * @param setting what was fixed beforehand
+ * @param values of the measure, one a donning
+ * @param comparisons of the measure
+ * @param struck whether something was struck out after a look
+ */
+record Method(
+        Setting setting, List<DonningValue> values, List<Comparison> comparisons, boolean struck)
+        implements Measure.Kind.Cases<String> {
+
+    List<String> all() {
+        List<String> method = new ArrayList<>();
+        method.add(setting.measure().kind().match(this));
+        method.add(design());
+        method.add(
+                "Interval: estimate plus or minus c standard errors, a repeated confidence interval"
+                        + " (Jennison and Turnbull 1989).");
+        method.add(
+                "c is larger than for a single look, so that in "
+                        + Figures.confidence(setting.plan().confidence())
+                        + " of all such plans every interval from first to last holds the true"
+                        + " change: one may look after every round and stop at any.");
+        method.add(spending());
+        method.add(
+                "c is calculated for Student's t with these few degrees of freedom, not borrowed"
+                        + " from the normal distribution.");
+        method.add(sharing());
+        method.add("No ordinary p is given: it holds for one look only, and here one looks often.");
+        method.add(band());
+        method.add("A verdict once reached stays; a later look that contradicts it is shown.");
+        handled(method);
+        method.add(
+                "Forecast: 10 000 campaigns played on under the same rules, the true mean and spread"
+                        + " drawn from what the values so far say of them (no prior knowledge).");
+        KindOfRepeat.of(setting, values).ifPresent(each -> method.add(each.components()));
+        method.add(flags());
+        return List.copyOf(method);
+    }
+
+    private String design() {
+        Plan plan = setting.plan();
+        String scale =
+                setting.scale().isRatio()
+                        ? "on the scale of natural logarithms, so that differences are ratios"
+                        : "as differences" + unit();
+        if (setting.isPaired()) {
+            return "Design: each round gives one difference, condition less reference, "
+                    + scale
+                    + "; the interval is that of their mean, after "
+                    + plan.fewest()
+                    + " to "
+                    + plan.most()
+                    + " complete rounds.";
+        }
+        return "Design: each "
+                + (setting.isByTrial() ? "trial" : "donning")
+                + " is a value of its own, compared "
+                + scale
+                + "; two samples with pooled spread, from "
+                + plan.fewest()
+                + " to "
+                + plan.most()
+                + " values per condition.";
+    }
+
+    private String unit() {
+        String symbol = setting.measure().unit().symbol();
+        return symbol.isEmpty() ? "" : " in " + symbol;
+    }
+
+    private String spending() {
+        String power = Figures.three(setting.plan().exponent()).replaceAll("\\.?0+$", "");
+        return "The error is spent as the share of the plan that is done to the power "
+                + power
+                + " (Kim and DeMets 1987); what has accrued by the first look is spent there.";
+    }
+
+    private String sharing() {
+        String error = Figures.confidence(1 - setting.plan().confidence());
+        return setting.sharing() > 1
+                ? "The error of "
+                        + error
+                        + " is shared equally by "
+                        + setting.sharing()
+                        + " comparisons (Bonferroni), "
+                        + Figures.confidence(setting.alpha())
+                        + " each."
+                : "The error of " + error + " is for this comparison alone.";
+    }
+
+    private String band() {
+        Wording wording = new Wording(setting, "", "");
+        String low = wording.ofScale(Figures.three(setting.band().low()));
+        String high = wording.ofScale(Figures.three(setting.band().high()));
+        String half = Figures.confidence(setting.alpha() / 2);
+        return switch (setting.compared().matters()) {
+            case EITHER ->
+                    "Too small to matter: from "
+                            + low
+                            + " to "
+                            + high
+                            + ", declared beforehand. Wholly beyond it the interval shows a"
+                            + " meaningful difference, wholly inside it none.";
+            case INCREASE ->
+                    "Only an increase matters: above "
+                            + high
+                            + " the interval shows one, below "
+                            + high
+                            + " none. The c of both directions is kept, so each wrong claim has at"
+                            + " most "
+                            + half
+                            + ".";
+            case DECREASE ->
+                    "Only a decrease matters: below "
+                            + low
+                            + " the interval shows one, above "
+                            + low
+                            + " none. The c of both directions is kept, so each wrong claim has at"
+                            + " most "
+                            + half
+                            + ".";
+        };
+    }
+
+    /** What is out of the ordinary here, and how it is met. */
+    private void handled(List<String> method) {
+        if (values.stream().anyMatch(each -> each.counts() && each.bounded())) {
+            method.add(
+                    "A mask concentration at or below the detection limit bounds the fit factor: it"
+                            + " is analysed as stated and at half that penetration (a convention),"
+                            + " and a verdict needs both to agree.");
+        }
+        if (struck) {
+            method.add(
+                    "What was struck out after a look is analysed both ways, left out and taken back"
+                            + " in, all of it and piece by piece; a verdict needs all to agree.");
+        }
+        if (comparisons.stream().anyMatch(Comparison::atResolution)) {
+            method.add(
+                    "A spread below what rounding explains (one step of the reading over the square"
+                            + " root of 12) is taken as that, and settles nothing.");
+        }
+    }
+
+    private static String flags() {
+        return "Flags, each where chance alone does it less than once in "
+                + Math.round(1 / Worn.ALPHA)
+                + " times: far values (Grubbs), straight-line drift over rounds and trials, spread"
+                + " (Pitman and Morgan in pairs, else F), order within rounds. None ever acts.";
+    }
+
+    @Override
+    public String fitFactor(Measure.FitFactor kind) {
+        return "Fit factor of an exercise: mean of the ambient concentrations around it over the one"
+                + " in the mask; of a donning: exercises over the sum of 1 / fit factor (harmonic"
+                + " mean).";
+    }
+
+    @Override
+    public String timedInhalation(Measure.TimedInhalation kind) {
+        return "Value of a donning: the geometric mean of the times of its inhalations.";
+    }
+
+    @Override
+    public String pressureTrace(Measure.PressureTrace kind) {
+        return "Value of a donning: the median of the peak pressures of its exercises.";
+    }
+
+    @Override
+    public String typedNumber(Measure.TypedNumber kind) {
+        return "Value of a donning: the number typed.";
+    }
+}
