@@ -42,6 +42,7 @@ import rigside.screen.Stroke;
             Resume.class,
             Rehearse.class,
             Check.class,
+            Feed.class,
             Plan.class,
             Analyse.class
         })

@@ -1,0 +1,143 @@
+package rigside.journey;
+
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** An invented instrument that writes the same line twenty times a second, whoever listens. */
+final class Instrument implements AutoCloseable {
+    private static final long EVERY_MILLIS = 50;
+    private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(20);
+
+    private final Path target;
+    private final byte[] line;
+    private final CountDownLatch stop = new CountDownLatch(1);
+    private FileChannel open;
+    private volatile boolean well;
+
+    private Instrument(Path target, String line) {
+        this.target = target;
+        this.line = line.getBytes(StandardCharsets.US_ASCII);
+    }
+
+    static Instrument writing(Path target, String line) {
+        Instrument instrument = new Instrument(target, line);
+        Thread thread = new Thread(instrument::play, "instrument");
+        thread.setDaemon(true);
+        thread.start();
+        return instrument;
+    }
+
+    private void play() {
+        try {
+            while (!stop.await(EVERY_MILLIS, TimeUnit.MILLISECONDS)) {
+                write();
+            }
+        } catch (InterruptedException stopped) {
+            forget();
+        }
+    }
+
+    /** What is torn out is tried again at the next line. */
+    private void write() {
+        try {
+            if (open == null) {
+                // Opened for reading too, a pipe does not wait for its reader.
+                open = FileChannel.open(target, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                if (Files.isRegularFile(target)) {
+                    open.position(open.size());
+                }
+            }
+            open.write(ByteBuffer.wrap(line));
+            well = true;
+        } catch (IOException torn) {
+            well = false;
+            forget();
+        }
+    }
+
+    private void forget() {
+        try {
+            if (open != null) {
+                open.close();
+            }
+        } catch (IOException gone) {
+            well = false;
+        }
+        open = null;
+    }
+
+    /** Whether its last line could be written. */
+    boolean isWell() {
+        return well;
+    }
+
+    @Override
+    public void close() {
+        stop.countDown();
+    }
+
+    /** A named pipe. */
+    static Path pipe(Path name) throws IOException, InterruptedException {
+        needs(List.of("mkfifo", name.toString()));
+        return name;
+    }
+
+    /** A serial line with two ends, as pseudo terminals. */
+    static Process line(Path ours, Path theirs) throws IOException, InterruptedException {
+        needs(List.of("socat", "-V"));
+        Process socat =
+                new ProcessBuilder(
+                                "socat",
+                                "pty,raw,echo=0,link=" + ours,
+                                "pty,raw,echo=0,link=" + theirs)
+                        .redirectErrorStream(true)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start();
+        long until = System.nanoTime() + PATIENCE_NANOS;
+        while (!(Files.exists(ours) && Files.exists(theirs))) {
+            if (System.nanoTime() > until) {
+                fail("socat made no line");
+            }
+            Thread.onSpinWait();
+        }
+        return socat;
+    }
+
+    static void end(Process process) throws InterruptedException {
+        process.destroy();
+        process.waitFor();
+    }
+
+    private static void needs(List<String> command) throws InterruptedException {
+        boolean runs;
+        try {
+            Process process =
+                    new ProcessBuilder(command)
+                            .redirectErrorStream(true)
+                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                            .start();
+            runs = process.waitFor() == 0;
+        } catch (IOException missing) {
+            runs = false;
+        }
+        if (!runs) {
+            String reason = command.get(0) + " is not there; this journey needs it";
+            System.out.println(reason);
+            if ("true".equals(System.getenv("CI"))) {
+                fail(reason);
+            }
+            assumeTrue(false, reason);
+        }
+    }
+}
