@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -88,6 +90,14 @@ class RigFileTest {
         assertEquals(
                 "somebody (invented)",
                 assertInstanceOf(RigFile.Simulated.class, read).wearer().title());
+    }
+
+    @Test
+    void theExampleOfTheDemonstrationIsSound() throws IOException {
+        try (InputStream in = RigFileTest.class.getResourceAsStream("/demo/instruments.rig.yaml")) {
+            Document<RigFile> read = RigFile.read("demo", in.readAllBytes(), FOLDER);
+            assertEquals(List.of(), read.problems());
+        }
     }
 
     @Test
