@@ -78,6 +78,7 @@ class ArchitectureTest {
                     List.of("picocli.."), List.of("command", "main"),
                     List.of("com.fasterxml.jackson.."), List.of("journal", "report", "protocol"),
                     List.of("org.yaml.snakeyaml.."), List.of("yaml"),
+                    List.of("javax.sound.."), List.of("rig"),
                     List.of("com.fazecast.."), List.of("rig"),
                     List.of("org.apache.commons.math3.."),
                             List.of("decide", "analysis", "measure"));

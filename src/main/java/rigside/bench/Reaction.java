@@ -4,6 +4,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.List;
 import java.util.Optional;
+import rigside.rig.SoundVolume;
 import rigside.screen.Action;
 import rigside.screen.Keys;
 import rigside.screen.Listing;
@@ -95,6 +96,9 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case FIRST -> only(ui.selecting(0));
                 case LAST -> only(ui.selecting(view.seen().limit()));
                 case VOID -> strike();
+                case SOUND -> at(ui.volume().toggled());
+                case LOUDER -> at(ui.volume().louder());
+                case SOFTER -> at(ui.volume().softer());
                 case LEAVE -> new Reaction(ui.dropped(), Optional.empty(), true);
             };
         }
@@ -110,6 +114,14 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
             return ends
                     ? only(ui.asking(Prompt.CHECK_FAILED, 0))
                     : saying(ui, new Input.Answered(false));
+        }
+
+        private Reaction at(SoundVolume volume) {
+            String words =
+                    volume.muted()
+                            ? "sound off"
+                            : "sound on, volume " + volume.level() + " of " + SoundVolume.LOUDEST;
+            return only(ui.at(volume).saying(words));
         }
 
         private int pageDown() {

@@ -2,6 +2,7 @@ package rigside.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import rigside.rig.Cue;
 import rigside.runner.Result;
 import rigside.runner.Runner;
@@ -27,16 +28,24 @@ final class Sitting {
     private final Runner runner;
     private final SessionTime time;
     private final Settings settings;
+    private final Signals signals;
     private Ui ui;
     private long latest;
     private final ClockWatch clocks = new ClockWatch(System.nanoTime(), System.currentTimeMillis());
     private boolean warned;
 
-    private Sitting(Console console, Runner runner, SessionTime time, Settings settings, Ui ui) {
+    private Sitting(
+            Console console,
+            Runner runner,
+            SessionTime time,
+            Settings settings,
+            Signals signals,
+            Ui ui) {
         this.console = console;
         this.runner = runner;
         this.time = time;
         this.settings = settings;
+        this.signals = signals;
         this.ui = ui;
     }
 
@@ -51,8 +60,11 @@ final class Sitting {
             SessionTime time,
             Settings settings,
             Optional<String> message) {
-        Ui ui = message.map(Ui.START::saying).orElse(Ui.START);
-        new Sitting(console, runner, time, settings, ui).run();
+        Ui quiet = Ui.START.at(settings.volume());
+        Ui ui = message.map(quiet::saying).orElse(quiet);
+        try (Signals signals = Signals.of(settings.speak(), console::bell)) {
+            new Sitting(console, runner, time, settings, signals, ui).run();
+        }
     }
 
     /**
@@ -64,8 +76,7 @@ final class Sitting {
         boolean changed = true;
         draw();
         while (!left) {
-            long wait = changed ? 0 : isTimed(runner.state()) ? TICK_NANOS : IDLE_NANOS;
-            Optional<Pressed> pressed = console.next(wait);
+            Optional<Pressed> pressed = console.next(changed ? 0 : untilNext());
             if (pressed.isPresent()) {
                 left = press(pressed.get());
                 changed = true;
@@ -77,6 +88,17 @@ final class Sitting {
                 changed = false;
             }
         }
+    }
+
+    /** Not beyond the moment when something is due: a cue drawn out to the next tick is late. */
+    private long untilNext() {
+        long usual = isTimed(runner.state()) ? TICK_NANOS : IDLE_NANOS;
+        OptionalLong next = runner.next();
+        if (next.isEmpty()) {
+            return usual;
+        }
+        double left = (next.getAsLong() - time.of(System.nanoTime())) / time.speed();
+        return Math.max(0, Math.min(usual, (long) left));
     }
 
     /** Whether the picture or the session changes by itself. */
@@ -143,6 +165,9 @@ final class Sitting {
 
     private void tell(Input input, long at) {
         Result result = runner.accept(input, at);
+        if (result instanceof Result.Refused && input instanceof Input.TriggerPressed) {
+            ring(List.of(Cue.PROBLEM));
+        }
         if (result instanceof Result.Done done) {
             ui =
                     (ui.page() == View.Page.UNKEPT ? ui.at(View.Page.STEP) : ui)
@@ -167,7 +192,9 @@ final class Sitting {
         if (result instanceof Result.Done done) {
             ui = ui.noticed(runner.state(), done.events());
             ring(done.cues());
-            return !done.events().isEmpty();
+            Optional<String> trouble = signals.trouble();
+            trouble.ifPresent(words -> ui = ui.saying(words));
+            return !done.events().isEmpty() || trouble.isPresent();
         }
         complain(result);
         return true;
@@ -177,13 +204,19 @@ final class Sitting {
         if (result instanceof Result.Refused refused) {
             ui = (ui.prompt().isPresent() ? ui.dropped() : ui).saying(refused.why());
         } else if (result instanceof Result.NotKept notKept) {
+            if (ui.page() != View.Page.UNKEPT) {
+                ring(List.of(Cue.PROBLEM));
+            }
             ui = ui.at(View.Page.UNKEPT).saying(notKept.why());
         }
     }
 
     private void ring(List<Cue> cues) {
-        if (!cues.isEmpty() && !settings.mute()) {
-            console.bell();
-        }
+        signals.give(cues, runner.state(), ui.volume())
+                .ifPresent(given -> record(given, time.of(System.nanoTime())));
+    }
+
+    private void record(Signals.Given given, long at) {
+        runner.cued(List.of(given.cue()), given.how(), at);
     }
 }

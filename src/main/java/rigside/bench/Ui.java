@@ -3,6 +3,7 @@ package rigside.bench;
 import java.util.List;
 import java.util.Optional;
 import rigside.analysis.Shown;
+import rigside.rig.SoundVolume;
 import rigside.screen.View;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
@@ -18,6 +19,7 @@ import rigside.session.State;
  * @param target the entry or donning the prompt is about; 0 when it is about neither
  * @param typed the text typed so far
  * @param message the last refusal or confirmation, if any
+ * @param volume how loud cues are
  */
 record Ui(
         Page page,
@@ -25,10 +27,12 @@ record Ui(
         Optional<Prompt> prompt,
         int target,
         String typed,
-        Optional<String> message) {
+        Optional<String> message,
+        SoundVolume volume) {
 
     /** At the step, with nothing typed. */
-    static final Ui START = new Ui(Page.STEP, 0, Optional.empty(), 0, "", Optional.empty());
+    static final Ui START =
+            new Ui(Page.STEP, 0, Optional.empty(), 0, "", Optional.empty(), SoundVolume.USUAL);
 
     /** All that a picture depends on. */
     View view(State state, Shown shown, long now, View.Style style) {
@@ -36,32 +40,36 @@ record Ui(
     }
 
     Ui at(Page next) {
-        return new Ui(next, 0, prompt, target, typed, message);
+        return new Ui(next, 0, prompt, target, typed, message, volume);
     }
 
     Ui selecting(int line) {
-        return new Ui(page, line, prompt, target, typed, message);
+        return new Ui(page, line, prompt, target, typed, message, volume);
     }
 
     Ui asking(Prompt question, int about) {
-        return new Ui(page, selected, Optional.of(question), about, "", Optional.empty());
+        return new Ui(page, selected, Optional.of(question), about, "", Optional.empty(), volume);
     }
 
     /** Without the prompt and what was typed. */
     Ui dropped() {
-        return new Ui(page, selected, Optional.empty(), 0, "", message);
+        return new Ui(page, selected, Optional.empty(), 0, "", message, volume);
     }
 
     Ui typing(String text) {
-        return new Ui(page, selected, prompt, target, text, message);
+        return new Ui(page, selected, prompt, target, text, message, volume);
     }
 
     Ui saying(String words) {
-        return new Ui(page, selected, prompt, target, typed, Optional.of(words));
+        return new Ui(page, selected, prompt, target, typed, Optional.of(words), volume);
     }
 
     Ui silent() {
-        return new Ui(page, selected, prompt, target, typed, Optional.empty());
+        return new Ui(page, selected, prompt, target, typed, Optional.empty(), volume);
+    }
+
+    Ui at(SoundVolume loud) {
+        return new Ui(page, selected, prompt, target, typed, message, loud);
     }
 
     /**

@@ -17,6 +17,7 @@ import rigside.bench.Trigger;
 import rigside.desk.Choice;
 import rigside.desk.Folders;
 import rigside.desk.Home;
+import rigside.rig.SoundVolume;
 import rigside.screen.Stroke;
 
 /** The command {@code rigside}; alone it opens the home screen. */
@@ -64,8 +65,20 @@ public final class Rigside implements Callable<Integer> {
             description = "draw with plain ASCII characters only")
     private boolean ascii;
 
-    @Option(names = "--mute", scope = ScopeType.INHERIT, description = "no bell")
+    @Option(
+            names = "--mute",
+            scope = ScopeType.INHERIT,
+            description = "begin without sound: neither tones nor bell nor words")
     private boolean mute;
+
+    @Option(
+            names = "--speak",
+            scope = ScopeType.INHERIT,
+            paramLabel = "COMMAND",
+            description =
+                    "a command that says cues: it gets the words on its standard input (otherwise"
+                            + " what RIGSIDE_SPEAK holds, otherwise cues are tones only)")
+    private Optional<String> speak = Optional.empty();
 
     @Option(
             names = "--trigger",
@@ -136,6 +149,11 @@ public final class Rigside implements Callable<Integer> {
                                 () ->
                                         new ParameterException(
                                                 spec.commandLine(), Trigger.refusal(trigger)));
-        return new Settings(Ability.of(System.getenv(), ascii, key), mute, Version.number());
+        return new Settings(
+                Ability.of(System.getenv(), ascii, key),
+                mute ? SoundVolume.USUAL.toggled() : SoundVolume.USUAL,
+                speak.or(() -> Optional.ofNullable(System.getenv("RIGSIDE_SPEAK")))
+                        .filter(command -> !command.isBlank()),
+                Version.number());
     }
 }

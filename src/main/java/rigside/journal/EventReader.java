@@ -145,6 +145,7 @@ final class EventReader {
             case "time-doubted" -> new Event.TimeDoubted(in.text("why"));
             case "feed-failed" -> new Event.FeedFailed(in.text("feed"), in.text("why"));
             case "feed-back" -> new Event.FeedBack(in.text("feed"), in.text("words"));
+            case "cued" -> new Event.Cued(in.text("cue"), in.text("how"));
             case "halted" -> new Event.Halted(in.text("why"));
             case "continued" -> new Event.Continued();
             case "look-taken" -> new Event.LookTaken(look(in));

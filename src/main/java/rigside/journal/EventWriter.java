@@ -260,6 +260,11 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line cued(Event.Cued event) {
+        return start("cued").put("cue", event.cue()).put("how", event.how());
+    }
+
+    @Override
     public Line halted(Event.Halted event) {
         return start("halted").put("why", event.why());
     }

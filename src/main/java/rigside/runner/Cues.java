@@ -2,6 +2,8 @@ package rigside.runner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
 import rigside.protocol.Step;
 import rigside.rig.Cue;
 import rigside.session.Activity;
@@ -9,48 +11,141 @@ import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.State;
 
-/** What the tester has to notice without looking. */
+/**
+ * What the tester has to notice without looking. A pull has no cues of its own between its start
+ * and its end: its clock may be concealed.
+ */
 final class Cues {
-    private Cues() {}
-
     private static final double NANOS = 1e9;
+
+    private static final double LAST_SECONDS = 3;
+
+    /** What is shorter has no half-way cue: it would crowd the last seconds. */
+    private static final double SHORTEST_HALVED_SECONDS = 10;
+
+    /** A moment missed by more, in seconds of the real clock, is past: a computer that slept. */
+    private static final double STALE_SECONDS = 1;
+
+    private Cues() {}
 
     /** The cues of what has just happened. */
     static List<Cue> of(List<Event> events) {
         List<Cue> cues = new ArrayList<>();
         for (Event event : events) {
-            if (event instanceof Event.TrialStopped) {
+            if (event instanceof Event.TrialStarted
+                    || event instanceof Event.CountdownStarted
+                    || (event instanceof Event.ExerciseStarted && !cues.contains(Cue.NEXT))) {
+                cues.add(Cue.START);
+            } else if (event instanceof Event.TrialStopped || event instanceof Event.Halted) {
                 cues.add(Cue.STOP);
             } else if (event instanceof Event.ExerciseFinished
                     || event instanceof Event.CountdownFinished
                     || event instanceof Event.RestFinished) {
                 cues.add(Cue.NEXT);
+            } else if (event instanceof Event.VoidOffered
+                    || event instanceof Event.EntryDoubted
+                    || event instanceof Event.TimeDoubted
+                    || event instanceof Event.FeedFailed) {
+                cues.add(Cue.PROBLEM);
             }
         }
         return List.copyOf(cues);
     }
 
     /**
-     * The cues of a lead-in between two moments: one as each whole second left begins, and the word
-     * to pull at its end.
+     * The cues that fall after one moment and up to another; the very first of a lead-in from its
+     * beginning on.
      */
-    static List<Cue> leadIn(State state, long before, long now) {
-        if (!(state.activity() instanceof Activity.LeadIn lead)) {
-            return List.of();
+    static List<Cue> between(State state, long before, long now) {
+        double stale = STALE_SECONDS * NANOS * state.speed();
+        return moments(state)
+                .filter(
+                        m ->
+                                m.first()
+                                        ? before <= m.at() && m.at() < now
+                                        : before < m.at() && m.at() <= now)
+                .filter(m -> now - m.at() <= stale)
+                .map(Moment::cue)
+                .toList();
+    }
+
+    /** When time next leads to something: a cue, or the end of what is timed. */
+    static OptionalLong next(State state, long after) {
+        return Stream.concat(moments(state).map(Moment::at), ends(state))
+                .mapToLong(at -> at)
+                .filter(at -> at > after)
+                .min();
+    }
+
+    /** When a cue is due; {@code first} where that is the beginning itself. */
+    private record Moment(Cue cue, long at, boolean first) {}
+
+    private static Stream<Moment> moments(State state) {
+        Activity activity = state.activity();
+        if (activity instanceof Activity.LeadIn lead) {
+            return leadIn(lead.startedAt(), trials(state, lead).leadInSeconds());
         }
-        double length = ((Step.Trials) Procedure.step(state, lead.place())).leadInSeconds();
-        double from = (before - lead.startedAt()) / NANOS;
-        double to = (now - lead.startedAt()) / NANOS;
-        List<Cue> cues = new ArrayList<>();
-        for (int left = (int) length; left > 0; left--) {
-            double begins = length - left;
-            if (from <= begins && begins < to) {
-                cues.add(Cue.LEAD_IN);
+        return timed(state).stream().flatMap(Timed::cues);
+    }
+
+    private static Step.Trials trials(State state, Activity.LeadIn lead) {
+        return (Step.Trials) Procedure.step(state, lead.place());
+    }
+
+    /** One as each whole second left begins, and the word to pull at the end. */
+    private static Stream<Moment> leadIn(long start, double seconds) {
+        List<Moment> moments = new ArrayList<>();
+        for (int left = (int) seconds; left > 0; left--) {
+            double since = seconds - left;
+            moments.add(new Moment(Cue.LEAD_IN, after(start, since), since == 0));
+        }
+        moments.add(new Moment(Cue.GO, after(start, seconds), seconds == 0));
+        return moments.stream();
+    }
+
+    private static Stream<Long> ends(State state) {
+        return timed(state).stream().map(Timed::end);
+    }
+
+    /** Something of a known length that is running. */
+    private record Timed(long start, double seconds, boolean halved) {
+        long end() {
+            return after(start, seconds);
+        }
+
+        Stream<Moment> cues() {
+            List<Moment> moments = new ArrayList<>();
+            if (halved && seconds >= SHORTEST_HALVED_SECONDS) {
+                moments.add(new Moment(Cue.HALF_WAY, after(start, seconds / 2), false));
             }
+            if (seconds > LAST_SECONDS) {
+                long at = after(start, seconds - LAST_SECONDS);
+                moments.add(new Moment(Cue.LAST_SECONDS, at, false));
+            }
+            return moments.stream();
         }
-        if (from < length && length <= to) {
-            cues.add(Cue.GO);
+    }
+
+    private static List<Timed> timed(State state) {
+        Activity activity = state.activity();
+        if (activity instanceof Activity.Waiting waiting && waiting.startedAt().isPresent()) {
+            Step.Countdown step = (Step.Countdown) Procedure.step(state, waiting.place());
+            return List.of(new Timed(waiting.startedAt().getAsLong(), step.seconds(), true));
         }
-        return List.copyOf(cues);
+        if (activity instanceof Activity.Exercising exercising
+                && exercising.startedAt().isPresent()) {
+            Step.Exercises step = (Step.Exercises) Procedure.step(state, exercising.place());
+            double seconds = step.exercises().get(exercising.exercise()).seconds();
+            return List.of(new Timed(exercising.startedAt().getAsLong(), seconds, true));
+        }
+        if (activity instanceof Activity.Resting resting) {
+            Step.Trials step = (Step.Trials) Procedure.step(state, resting.place());
+            return List.of(new Timed(resting.since(), step.restSeconds(), false));
+        }
+        return List.of();
+    }
+
+    private static long after(long start, double seconds) {
+        return start + Math.round(seconds * NANOS);
     }
 }

@@ -45,6 +45,9 @@ public final class Rehearsal {
                             : TICK_NANOS;
             Result result = key.isPresent() ? runner.accept(key.get(), at[0]) : runner.tick(at[0]);
             refuse(result, at[0]);
+            if (result instanceof Result.Done done) {
+                runner.cued(done.cues(), "rehearsed", at[0]);
+            }
         }
         return runner.state();
     }

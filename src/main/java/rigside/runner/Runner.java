@@ -8,7 +8,9 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.function.Supplier;
+import java.util.stream.LongStream;
 import rigside.analysis.Analysis;
 import rigside.analysis.Looks;
 import rigside.analysis.Shown;
@@ -159,10 +161,10 @@ public final class Runner {
     /** Lets time pass: countdowns end, the lead-in is cued, the rig answers what it can. */
     public Result tick(long at) {
         List<Event> events = new ArrayList<>();
-        List<Cue> cues = new ArrayList<>(Cues.leadIn(state, lastTick, at));
+        List<Cue> cues = new ArrayList<>(Cues.between(state, lastTick, at));
         lastTick = Math.max(lastTick, at);
         notices.addAll(rig.pass(at));
-        Result last = noticed(events, at);
+        Result last = noticed(events, cues, at);
         if (last instanceof Result.Done) {
             last = accept(new Input.Ticked(), at);
         }
@@ -185,8 +187,9 @@ public final class Runner {
      * Records what became of instruments. What cannot be kept now is tried again at the next tick.
      *
      * @param events takes what happened
+     * @param cues takes what has to be noticed
      */
-    private Result noticed(List<Event> events, long at) {
+    private Result noticed(List<Event> events, List<Cue> cues, long at) {
         Result last = new Result.Done(List.of(), List.of());
         while (!notices.isEmpty() && last instanceof Result.Done && unkept.isEmpty()) {
             FeedTrouble notice = notices.remove();
@@ -194,9 +197,45 @@ public final class Runner {
             last = accept(input, at);
             if (last instanceof Result.Done done) {
                 events.addAll(done.events());
+                cues.addAll(done.cues());
             }
         }
         return last;
+    }
+
+    /**
+     * When time next leads to something by itself, a cue or the end of what is timed: waiting until
+     * then keeps both punctual.
+     */
+    public OptionalLong next() {
+        OptionalLong cue = Cues.next(state, lastTick);
+        OptionalLong end =
+                state.activity() instanceof Activity.Pulling pulling
+                        ? pullEnd(pulling)
+                        : OptionalLong.empty();
+        return LongStream.concat(cue.stream(), end.stream()).filter(at -> at > lastTick).min();
+    }
+
+    /**
+     * Keeps which cues were given. Nothing depends on that: if it cannot be kept it is not tried
+     * again, and the next entry tells of the trouble.
+     *
+     * @param how they were given, in a word: sounded, muted, ...
+     * @param at when
+     */
+    public void cued(List<Cue> cues, String how, long at) {
+        if (cues.isEmpty() || unkept.isPresent() || state.course().closed()) {
+            return;
+        }
+        long when = Math.max(at, lastKept);
+        List<Event> events = new ArrayList<>();
+        cues.forEach(cue -> events.add(new Event.Cued(cue.word(), how)));
+        try {
+            ledger.append(events, wall.get(), when);
+            lastKept = when;
+        } catch (IOException full) {
+            // The cue was given all the same.
+        }
     }
 
     /** An input the rig gives, and when. */
@@ -208,15 +247,20 @@ public final class Runner {
             return reading(filling.slot()).map(input -> new Due(input, now));
         }
         if (activity instanceof Activity.Pulling pulling) {
-            OptionalDouble seconds = answer(RigQuestions.pull(state, pulling));
-            if (seconds.isPresent()) {
-                long end = pulling.startedAt() + Math.round(seconds.getAsDouble() * 1e9);
-                return end <= now
-                        ? Optional.of(new Due(new Input.PullEnded(seconds.getAsDouble()), end))
-                        : Optional.empty();
+            OptionalLong end = pullEnd(pulling);
+            if (end.isPresent() && end.getAsLong() <= now) {
+                double seconds = answer(RigQuestions.pull(state, pulling)).orElseThrow();
+                return Optional.of(new Due(new Input.PullEnded(seconds), end.getAsLong()));
             }
         }
         return Optional.empty();
+    }
+
+    private OptionalLong pullEnd(Activity.Pulling pulling) {
+        OptionalDouble seconds = answer(RigQuestions.pull(state, pulling));
+        return seconds.isPresent()
+                ? OptionalLong.of(pulling.startedAt() + Math.round(seconds.getAsDouble() * 1e9))
+                : OptionalLong.empty();
     }
 
     private Optional<Input> reading(Slot slot) {

@@ -34,6 +34,10 @@ public enum Action {
     FIRST,
     /** To the last line. */
     LAST,
+    /** Cues heard or not. */
+    SOUND,
+    LOUDER,
+    SOFTER,
     /** Void the selected entry, or strike out the selected donning. */
     VOID,
     /** Leave the program; the session can be resumed. */

@@ -40,6 +40,7 @@ final class HelpPicture {
                         "e|the entries, where v strikes one out",
                         "d|done: no further donnings, with a reason",
                         "m|more rounds although enough is known",
+                        "s|sound off or on; on this page - and + make it softer and louder",
                         "q, Ctrl-C|leave; the session is resumed where it stood",
                         "Ctrl-letter|the same as the letter, also while text is typed");
         return pages(scene.columns(), keys);

@@ -53,6 +53,7 @@ record PageKeys(View view) {
         if (view.page() != View.Page.ENTRIES) {
             keys.add(letters.key('e', "entries", Action.ENTRIES_PAGE));
         }
+        keys.addAll(sound(view));
         if (view.page() != View.Page.HELP) {
             keys.add(letters.help());
         }
@@ -84,6 +85,21 @@ record PageKeys(View view) {
         }
         if (FlagsPicture.isWorth(view.shown()) && view.page() != View.Page.FLAGS) {
             keys.add(letters.key('f', "flags", Action.FLAGS_PAGE));
+        }
+        return List.copyOf(keys);
+    }
+
+    /** The volume has keys on the help page only: signs are triggers and text elsewhere. */
+    static List<Key> sound(View view) {
+        if (view.state().activity() instanceof Activity.Closed) {
+            return List.of();
+        }
+        List<Key> keys = new ArrayList<>();
+        keys.add(Lettered.of(view).key('s', "sound", Action.SOUND));
+        if (view.page() == View.Page.HELP) {
+            keys.add(Key.of(Stroke.of('-'), "", Action.SOFTER));
+            keys.add(
+                    new Key("+", "volume", Action.LOUDER, List.of(Stroke.of('+'), Stroke.of('='))));
         }
         return List.copyOf(keys);
     }

@@ -68,6 +68,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
             keys.addAll(PageKeys.reasons(view));
         }
         keys.add(letters.key('e', "entries", Action.ENTRIES_PAGE));
+        keys.addAll(PageKeys.sound(view));
         keys.add(letters.help());
         keys.add(letters.leave(true));
         return List.copyOf(keys);

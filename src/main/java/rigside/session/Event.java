@@ -78,6 +78,8 @@ public sealed interface Event {
 
         R feedBack(FeedBack event);
 
+        R cued(Cued event);
+
         R halted(Halted event);
 
         R continued(Continued event);
@@ -438,6 +440,19 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.feedBack(this);
+        }
+    }
+
+    /**
+     * The tester was given a cue for the ear.
+     *
+     * @param cue which one, in a word
+     * @param how it was given, in a word: sounded, muted, ...
+     */
+    record Cued(String cue, String how) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.cued(this);
         }
     }
 

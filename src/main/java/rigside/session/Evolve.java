@@ -366,6 +366,11 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     }
 
     @Override
+    public State cued(Event.Cued event) {
+        return before;
+    }
+
+    @Override
     public State halted(Event.Halted event) {
         return before.with(before.doing().halted(event.why()));
     }

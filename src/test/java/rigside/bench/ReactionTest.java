@@ -242,4 +242,32 @@ class ReactionTest {
         press(KeyType.Home);
         assertEquals(0, ui.selected());
     }
+
+    @Test
+    void soundIsPutOffAndOnByOneKeyAndByCtrlWhereTextIsTyped() {
+        press('s');
+        assertTrue(ui.volume().muted());
+        assertEquals(Optional.of("sound off"), ui.message());
+        assertEquals(Optional.empty(), input);
+        ctrl('s');
+        assertFalse(ui.volume().muted());
+        assertEquals(Optional.of("sound on, volume 8 of 10"), ui.message());
+    }
+
+    @Test
+    void onTheHelpPageSignsChangeTheVolume() {
+        press(KeyType.F1).press('+');
+        assertEquals(9, ui.volume().level());
+        press('=').press('-').press('-');
+        assertEquals(8, ui.volume().level());
+        press(KeyType.Enter).press('+');
+        assertEquals(8, ui.volume().level());
+    }
+
+    @Test
+    void typedLettersAreTextAndNoSound() {
+        in(Story.of("/session/small.yaml").goOn().state()).type("s-+");
+        assertEquals("s-+", ui.typed());
+        assertFalse(ui.volume().muted());
+    }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rigside.rig.Rig;
+import rigside.rig.SoundVolume;
 import rigside.runner.Ledger;
 import rigside.runner.Runner;
 import rigside.runner.SessionTime;
@@ -61,7 +62,9 @@ class SittingTest {
         ZonedDateTime wall = ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
         Runner runner = Runner.open(kept, Rig.typed(), () -> wall, opening);
         SessionTime time = new SessionTime(System.nanoTime(), 0, 1);
-        Settings settings = new Settings(new View.Style(false, false), false, "test");
+        Settings settings =
+                new Settings(
+                        new View.Style(false, false), SoundVolume.USUAL, Optional.empty(), "test");
         try (Console console = new Console(terminal, keys, () -> {})) {
             Sitting.run(console, runner, time, settings, Optional.of("welcome back"));
         }
@@ -118,5 +121,17 @@ class SittingTest {
         keys.press(KeyType.Enter).press(KeyType.EOF);
         sit();
         assertEquals(List.of("SessionOpened"), happened());
+    }
+
+    /** Up to the purge, which a press starts: with or without a sound device that is kept. */
+    @Test
+    void whatIsCuedIsKept() throws IOException {
+        keys.press(KeyType.Enter).type("W1").press(KeyType.Enter).type("21").press(KeyType.Enter);
+        keys.press(KeyType.Enter).press(KeyType.Enter);
+        keys.type("yyy").press(KeyType.Enter).press(KeyType.EOF);
+        sit();
+        int started = happened().indexOf("CountdownStarted");
+        assertEquals("Cued", happened().get(started + 1));
+        assertEquals("start", ((Event.Cued) kept.events.get(started + 1)).cue());
     }
 }

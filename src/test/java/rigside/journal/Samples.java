@@ -131,7 +131,8 @@ final class Samples {
                 new Event.SessionClosed(),
                 new Event.TimeDoubted("the computer's clock jumped ahead by 40.0 s"),
                 new Event.FeedFailed("gauge", "gauge: nothing from pipe p for 2 s"),
-                new Event.FeedBack("gauge", "gauge: reads well again"));
+                new Event.FeedBack("gauge", "gauge: reads well again"),
+                new Event.Cued("half-way", "tones"));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */
