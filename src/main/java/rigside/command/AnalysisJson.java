@@ -10,6 +10,7 @@ import rigside.analysis.Comparison;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.decide.Forecast;
+import rigside.decide.Limits;
 import rigside.session.State;
 
 /** Analyses as JSON. */
@@ -18,7 +19,13 @@ final class AnalysisJson {
     private AnalysisJson() {}
 
     static String of(TableAnalysis analysis) {
-        return "{\"comparisons\":[" + all(analysis.comparisons(), false) + "]}\n";
+        return "{\"comparisons\":["
+                + all(analysis.comparisons(), false)
+                + "],\"flags\":["
+                + analysis.flags().stream()
+                        .map(each -> FlagJson.of(each, ""))
+                        .collect(Collectors.joining(","))
+                + "]}\n";
     }
 
     /**
@@ -43,9 +50,19 @@ final class AnalysisJson {
         return "{\"comparisons\":["
                 + all(comparisons, true)
                 + "]"
+                + (shown.result() ? ",\"flags\":[" + flags(shown) + "]" : "")
                 + concealed
                 + (simulated ? ",\"simulated\":true" : "")
                 + "}\n";
+    }
+
+    private static String flags(Shown shown) {
+        return shown.measures().stream()
+                .flatMap(
+                        each ->
+                                each.flags().stream()
+                                        .map(flag -> FlagJson.of(flag, each.measure().id())))
+                .collect(Collectors.joining(","));
     }
 
     private static String all(List<Comparison> comparisons, boolean withMeasure) {
@@ -68,15 +85,7 @@ final class AnalysisJson {
                 + ",\"estimate\":"
                 + number(each.estimate())
                 + ",\"interval\":"
-                + each.interval()
-                        .map(
-                                limits ->
-                                        "["
-                                                + number(OptionalDouble.of(limits.low()))
-                                                + ","
-                                                + number(OptionalDouble.of(limits.high()))
-                                                + "]")
-                        .orElse("null")
+                + each.interval().map(AnalysisJson::limits).orElse("null")
                 + ",\"critical\":"
                 + number(each.critical())
                 + ",\"verdict\":"
@@ -85,7 +94,35 @@ final class AnalysisJson {
                 + each.planUsedUp()
                 + ",\"forecast\":"
                 + forecast(each.forecast())
+                + ",\"looks\":["
+                + each.looks().stream().map(AnalysisJson::look).collect(Collectors.joining(","))
+                + "],\"technical\":"
+                + text(each.words().technical())
+                + ",\"change\":"
+                + text(each.words().change())
                 + "}";
+    }
+
+    private static String look(Comparison.Seen look) {
+        return "{\"n\":"
+                + look.n()
+                + ",\"estimate\":"
+                + number(OptionalDouble.of(look.estimate()))
+                + ",\"interval\":"
+                + limits(look.interval())
+                + ",\"critical\":"
+                + number(OptionalDouble.of(look.critical()))
+                + ",\"verdict\":"
+                + text(look.verdict().word())
+                + "}";
+    }
+
+    static String limits(Limits limits) {
+        return "["
+                + number(OptionalDouble.of(limits.low()))
+                + ","
+                + number(OptionalDouble.of(limits.high()))
+                + "]";
     }
 
     private static String forecast(Forecast forecast) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
+import rigside.analysis.Flag;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
@@ -26,6 +27,8 @@ final class AnalysisText {
             lines.add("");
             comparison(each, lines);
         }
+        analysis.flags().forEach(each -> flag(each, lines));
+        looks(analysis.comparisons(), lines);
         lines.add("- " + analysis.promise());
         return text(lines);
     }
@@ -58,6 +61,8 @@ final class AnalysisText {
                         .strip());
         result.comparisons().forEach(each -> comparison(each, lines));
         result.conditions().forEach(each -> lines.add("  " + summary(state, each)));
+        result.flags().forEach(each -> flag(each, lines));
+        looks(result.comparisons(), lines);
         if (!result.promise().isEmpty()) {
             lines.add("- " + result.promise());
         }
@@ -95,8 +100,41 @@ final class AnalysisText {
     private static void comparison(Comparison each, List<String> lines) {
         lines.add(each.sentence());
         lines.add(each.next());
+        lines.add(each.words().change());
         lines.add("  " + numbers(each));
+        lines.add("  " + each.words().technical());
         each.remarks().forEach(remark -> lines.add("- " + remark));
+    }
+
+    /** A flag, and what would be said without what it names. */
+    private static void flag(Flag flag, List<String> lines) {
+        lines.add("- Worth a second look: " + flag.reason());
+        for (Flag.WhatIf each : flag.whatIf()) {
+            lines.add("  " + each.without() + ": " + each.then().sentence());
+            lines.add("  " + each.then().next());
+        }
+    }
+
+    private static void looks(List<Comparison> comparisons, List<String> lines) {
+        for (Comparison each : comparisons) {
+            for (Comparison.Seen look : each.looks()) {
+                lines.add(
+                        "  look at "
+                                + each.condition()
+                                + ", n "
+                                + look.n()
+                                + ": estimate "
+                                + rounded(look.estimate())
+                                + ", interval "
+                                + rounded(look.interval().low())
+                                + " to "
+                                + rounded(look.interval().high())
+                                + ", critical value "
+                                + rounded(look.critical())
+                                + ", "
+                                + look.verdict().word());
+            }
+        }
     }
 
     private static String numbers(Comparison each) {

@@ -187,6 +187,49 @@ class AnalyseTest {
         assertApproved("four-rounds.txt", out.toString());
     }
 
+    /** Seven rounds of which the fourth stands apart. */
+    private static String farRound() {
+        double[] plain = {5, 5.12, 4.93, 5.04, 5.07, 4.97, 5.03};
+        double[] disc = {5.6, 5.72, 5.51, 9.1, 5.63, 5.58, 5.66};
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        for (int at = 0; at < plain.length; at++) {
+            rows.append(at + 1).append(",plain,").append(plain[at]).append('\n');
+            rows.append(at + 1).append(",disc,").append(disc[at]).append('\n');
+        }
+        return rows.toString();
+    }
+
+    @Test
+    void whatIsWorthASecondLookIsPrintedWithItsWhatIf() throws IOException {
+        assertEquals(0, analyse(farRound()));
+        String text = out.toString();
+        int flag = text.indexOf("- Worth a second look: Round 4 stands apart: the value is 1.81");
+        int whatIf =
+                text.indexOf("  without round 4: Disc, compared with plain: the value is 1.12");
+        int note = text.indexOf("  Only a view: a verdict reached by choosing values is none.");
+        int looks = text.indexOf("  look at disc, n 3: estimate 1.118, interval ");
+        assertTrue(0 < flag && flag < whatIf && whatIf < note && note < looks, text);
+        assertEquals(5, text.split("  look at disc, n ", -1).length - 1);
+    }
+
+    @Test
+    void theJsonHoldsLooksAndFlagsToo() throws IOException {
+        assertEquals(0, analyse(farRound(), "--json"));
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        JsonNode comparison = json.get("comparisons").get(0);
+        assertEquals(5, comparison.get("looks").size());
+        JsonNode last = comparison.get("looks").get(4);
+        for (String same : List.of("n", "estimate", "interval", "critical")) {
+            assertEquals(comparison.get(same), last.get(same), same);
+        }
+        assertTrue(comparison.get("technical").textValue().startsWith("Paired log ratios, n = 7"));
+        assertTrue(comparison.get("change").textValue().startsWith("It "));
+        JsonNode flag = json.get("flags").get(0);
+        assertEquals("far-value", flag.get("kind").textValue());
+        assertEquals(6, flag.get("what_if").get(0).get("n").intValue());
+        assertEquals("without round 4", flag.get("what_if").get(0).get("without").textValue());
+    }
+
     @Test
     void threeConditionsGiveTwoComparisonsThatShareTheError() throws IOException {
         String rows =
