@@ -2,23 +2,14 @@ package rigside.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.SplittableRandom;
-import rigside.decide.Planning;
-import rigside.decide.Rules;
 import rigside.protocol.BenchTime;
-import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 
 /** What to make of a plan, and what would be a better one. */
 final class PlanAdvice {
-
-    /** More trials than this in one donning are no longer the same wearer: own judgement. */
-    private static final int MOST_TRIALS = 20;
-
-    /** Campaigns behind each plan tried: its chance is good to 0.005 (one sigma). */
-    private static final int CAMPAIGNS = 10_000;
 
     /** A chance below it is said in percent: one case in ten would be too much said. */
     private static final double RARE = 0.08;
@@ -28,14 +19,12 @@ final class PlanAdvice {
 
     private final PlanTerms terms;
     private final List<PlanTable.Outcome> outcomes;
-    private final double settle;
-    private final long seed;
+    private final PlanSearch search;
 
     PlanAdvice(PlanTerms terms, List<PlanTable.Outcome> outcomes, double settle, long seed) {
         this.terms = terms;
         this.outcomes = outcomes;
-        this.settle = settle;
-        this.seed = seed;
+        this.search = new PlanSearch(terms, settle, seed);
     }
 
     /** All of it, the chance to settle first. */
@@ -43,14 +32,16 @@ final class PlanAdvice {
         List<String> all = new ArrayList<>();
         all.add(
                 "this plan settles "
-                        + cases(settled(0))
+                        + chance(settled(0))
                         + " when nothing differs, and "
-                        + cases(settled(twice()))
+                        + chance(settled(search.twice()))
                         + " when the difference is twice the meaningful one");
-        all.add(length());
+        Optional<PlanSearch.Found> enough = search.shortest();
+        all.add(enough.map(this::length).orElseGet(this::noLength));
+        enough.flatMap(this::lookedAtOnce).ifPresent(all::add);
         all.add(
                 "a true difference of just the meaningful size settles "
-                        + cases(settled(twice() / 2))
+                        + chance(settled(search.twice() / 2))
                         + ": it lies on the edge, and no honest plan settles it often");
         all.add(
                 "whatever the truth, a wrong claim comes in at most about "
@@ -70,100 +61,64 @@ final class PlanAdvice {
         };
     }
 
-    private String length() {
+    private String noLength() {
+        return "no plan of up to "
+                + PlanSentences.counted(terms.setting(), Plan.MOST_ROUNDS)
+                + " settles "
+                + wished()
+                + " when nothing differs: a smaller spread is needed, or a difference that matters"
+                + " only when larger";
+    }
+
+    private String length(PlanSearch.Found enough) {
         int most = terms.setting().plan().most();
-        int shortest = Math.max(terms.setting().plan().fewest(), terms.setting().perRound());
-        OptionalInt enough = enough(terms, shortest);
-        String wished = cases(settle);
-        String units = " " + PlanSentences.units(terms.setting(), 2);
-        if (enough.isEmpty()) {
-            return "no plan of up to "
-                    + Plan.MOST_ROUNDS
-                    + units
-                    + " settles "
-                    + wished
-                    + " when nothing differs: a smaller spread is needed, or a difference that"
-                    + " matters only when larger";
+        String rounds = PlanSentences.counted(terms.setting(), enough.most());
+        if (enough.most() == most) {
+            return "a shorter plan would not settle " + wished();
         }
-        int rounds = enough.getAsInt();
-        if (rounds > most) {
-            return "with " + rounds + units + " it settles " + wished;
-        }
-        return rounds == most
-                ? "a shorter plan would not settle " + wished
-                : "a plan of at most " + rounds + units + " would settle " + wished + " already";
+        String what =
+                enough.most() > most
+                        ? "with " + rounds + " it settles " + wished()
+                        : "a plan of at most " + rounds + " would settle " + wished() + " already";
+        return terms.roundSeconds().isPresent() ? what + ", in " + time(enough) : what;
     }
 
-    /** The fewest rounds that settle as often as wished, with nothing and with twice too much. */
-    private OptionalInt enough(PlanTerms plan, int shortest) {
-        return Planning.fewestOf(
-                shortest,
-                Plan.MOST_ROUNDS,
-                most -> {
-                    Rules rules = plan.withMost(most).rules();
-                    return settles(plan, rules, 0) >= settle
-                            && settles(plan, rules, twice()) >= settle;
-                });
+    /** What looking costs: the fixed number of rounds that would settle as often. */
+    private Optional<String> lookedAtOnce(PlanSearch.Found enough) {
+        OptionalInt fixed = search.lookedAtOnce();
+        return fixed.isEmpty() || enough.terms().rules().schedule().looks().size() == 1
+                ? Optional.empty()
+                : Optional.of(
+                        "decided beforehand and looked at only once, "
+                                + PlanSentences.counted(terms.setting(), fixed.getAsInt())
+                                + " would settle as often as at most "
+                                + enough.most()
+                                + " looked at after each, which take "
+                                + String.format(Locale.ROOT, "%.1f", enough.none().meanRounds())
+                                + " on average when nothing differs");
     }
-
-    private double settles(PlanTerms plan, Rules rules, double multiple) {
-        return Planning.settles(
-                rules,
-                terms.setting().trueDifference(multiple),
-                plan.spread(),
-                CAMPAIGNS,
-                new SplittableRandom(seed));
-    }
-
-    /**
-     * @param trials a donning
-     * @param rounds at most
-     * @param seconds at the bench when nothing differs, on average
-     */
-    private record Choice(int trials, int rounds, double seconds) {}
 
     /** The cheapest rounds and trials a donning, when what they cost and bring is known. */
     private Optional<String> trials() {
-        if (terms.trials().isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Choice> best = Optional.empty();
-        for (int count = 1; count <= MOST_TRIALS; count++) {
-            Optional<Choice> next = choice(count);
-            if (next.isPresent()
-                    && (best.isEmpty() || next.get().seconds() < best.get().seconds())) {
-                best = next;
-            }
-        }
-        return best.map(
-                choice ->
-                        "cheapest plan found that settles "
-                                + cases(settle)
-                                + ": at most "
-                                + PlanSentences.counted(terms.setting(), choice.rounds())
-                                + " with "
-                                + Figures.count(choice.trials(), "trial", "trials")
-                                + " a donning, about "
-                                + BenchTime.words(choice.seconds())
-                                + " at the bench when nothing differs");
+        return terms.trials()
+                .flatMap(known -> search.cheapest())
+                .map(
+                        found ->
+                                "cheapest plan found that settles "
+                                        + wished()
+                                        + ": at most "
+                                        + PlanSentences.counted(terms.setting(), found.most())
+                                        + " with "
+                                        + Figures.count(
+                                                found.terms().trials().orElseThrow().perDonning(),
+                                                "trial",
+                                                "trials")
+                                        + " a donning, "
+                                        + time(found));
     }
 
-    private Optional<Choice> choice(int count) {
-        PlanTerms plan = terms.withTrials(count);
-        OptionalInt most = enough(plan, plan.setting().plan().fewest());
-        if (most.isEmpty()) {
-            return Optional.empty();
-        }
-        double rounds =
-                Planning.outlook(
-                                plan.withMost(most.getAsInt()).rules(),
-                                0,
-                                plan.spread(),
-                                CAMPAIGNS,
-                                new SplittableRandom(seed))
-                        .meanRounds();
-        double seconds = rounds * plan.roundSeconds().orElseThrow();
-        return Optional.of(new Choice(count, most.getAsInt(), seconds));
+    private static String time(PlanSearch.Found found) {
+        return "about " + BenchTime.words(found.seconds()) + " at the bench when nothing differs";
     }
 
     private List<String> cautions() {
@@ -187,11 +142,6 @@ final class PlanAdvice {
         return cautions;
     }
 
-    /** Twice the meaningful difference, in a direction that matters. */
-    private double twice() {
-        return terms.setting().compared().matters() == Measure.Compared.Matters.DECREASE ? -2 : 2;
-    }
-
     private double settled(double multiple) {
         return 1
                 - outcomes.stream()
@@ -201,13 +151,22 @@ final class PlanAdvice {
                         .unsettled();
     }
 
-    /** A chance as cases in ten, or in words at the ends. */
-    private static String cases(double share) {
-        if (share < RARE) {
-            return "hardly ever (" + Figures.percent(share) + ")";
-        }
-        return share >= 1 - RARE
-                ? "nearly always (" + Figures.percent(share) + ")"
-                : "in " + Math.round(10 * share) + " of 10 cases";
+    /** The wished chance as it was said: of ten cases, or in percent between tenths. */
+    private String wished() {
+        double tenths = 10 * search.settle();
+        return Math.abs(tenths - Math.rint(tenths)) < 1e-9
+                ? "in " + Math.round(tenths) + " of 10 cases"
+                : "in " + Figures.confidence(search.settle()) + " of cases";
+    }
+
+    /** A chance as cases in ten, or in words at the ends, and in percent. */
+    private static String chance(double share) {
+        String words =
+                share < RARE
+                        ? "hardly ever"
+                        : share >= 1 - RARE
+                                ? "nearly always"
+                                : "in " + Math.round(10 * share) + " of 10 cases";
+        return words + " (" + Figures.percent(share) + ")";
     }
 }

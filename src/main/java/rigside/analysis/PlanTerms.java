@@ -150,13 +150,15 @@ public record PlanTerms(
                 setting.scale().isRatio() ? 0 : setting.measure().resolution());
     }
 
-    /** The same with another number of rounds at most. */
-    PlanTerms withMost(int most) {
+    /** The same with other numbers of rounds. */
+    PlanTerms withRounds(int fewest, int most) {
         Plan plan = setting.plan();
-        Plan other = plan.with(plan.fewest(), most, plan.confidence(), plan.exponent());
-        Setting longer =
-                new Setting(setting.measure(), other, setting.sharing(), setting.perRound());
-        return new PlanTerms(longer, spread, costs, trials);
+        Plan other = plan.with(fewest, most, plan.confidence(), plan.exponent());
+        return new PlanTerms(
+                new Setting(setting.measure(), other, setting.sharing(), setting.perRound()),
+                spread,
+                costs,
+                trials);
     }
 
     /** The same with another number of trials a donning. */

@@ -3,7 +3,6 @@ package rigside.decide;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.special.Erf;
-import org.apache.commons.math3.special.Gamma;
 
 /**
  * The noncentral t distribution: (Z + shift) / S, Z standard normal, S the root of a chi-square
@@ -14,15 +13,12 @@ import org.apache.commons.math3.special.Gamma;
  */
 final class NoncentralT {
 
-    /** The density of S is left out beyond bounds it passes with probability exp(-45). */
-    private static final double NEGLIGIBLE = 45;
-
-    private static final Quadrature RULE = Quadrature.plain(24);
+    /** Distances from the shift, in standard deviations, between which a normal tail turns. */
+    private static final double[] TURNS = {-9, -6, -3, 0, 3, 6, 9};
 
     private final double df;
     private final double shift;
-    private final double logNorm;
-    private final double[] cuts;
+    private final SpreadDensity spread;
 
     /**
      * @param df degrees of freedom, at least 1
@@ -31,8 +27,7 @@ final class NoncentralT {
     NoncentralT(double df, double shift) {
         this.df = df;
         this.shift = shift;
-        this.logNorm = Math.log(2) + df / 2 * Math.log(df / 2) - Gamma.logGamma(df / 2);
-        this.cuts = cuts(df);
+        this.spread = new SpreadDensity(df);
     }
 
     /** P(T &le; t); NaN gives NaN. */
@@ -100,51 +95,17 @@ final class NoncentralT {
 
     /** The integral of f times the density of S, cut also where t s passes the shift. */
     private double integrate(double t, DoubleUnaryOperator f) {
-        if (Double.isNaN(t)) {
-            return Double.NaN;
-        }
-        double top = cuts[cuts.length - 1];
-        double[] own =
-                Arrays.stream(new double[] {-9, -6, -3, 0, 3, 6, 9})
-                        .map(z -> (shift + z) / t)
-                        .filter(s -> s > cuts[0] && s < top)
-                        .toArray();
-        double[] all = Arrays.copyOf(cuts, cuts.length + own.length);
-        System.arraycopy(own, 0, all, cuts.length, own.length);
-        Arrays.sort(all);
-        double sum = 0;
-        for (int i = 0; i + 1 < all.length; i++) {
-            sum +=
-                    RULE.integrate(
-                            all[i],
-                            all[i + 1],
-                            s ->
-                                    f.applyAsDouble(s)
-                                            * Math.exp(
-                                                    logNorm
-                                                            + (df - 1) * Math.log(s)
-                                                            - df * s * s / 2));
-        }
-        return sum;
+        return Double.isNaN(t)
+                ? Double.NaN
+                : spread.integrate(0, Double.POSITIVE_INFINITY, turns(t, shift), f);
     }
 
-    /** Panels over where S can be: three standard deviations of S each, 1 / sqrt(2 df). */
-    private static double[] cuts(double df) {
-        // Laurent and Massart 2000, lemma 1 (from memory; how little is left out is held by the
-        // reference values): bounds on a chi-square passed with probability
-        // exp(-x).
-        double wide = 2 * Math.sqrt(NEGLIGIBLE / df);
-        double low = Math.sqrt(Math.max(0, 1 - wide));
-        double high = Math.sqrt(1 + wide + 2 * NEGLIGIBLE / df);
-        int count = (int) Math.ceil((high - low) * Math.sqrt(2 * df) / 3);
-        double[] cuts = new double[count + 1];
-        for (int i = 0; i <= count; i++) {
-            cuts[i] = low + (high - low) * i / count;
-        }
-        return cuts;
+    /** The s at which t s is about the shift: there P(Z &gt; t s - shift) turns. */
+    static double[] turns(double t, double shift) {
+        return Arrays.stream(TURNS).map(z -> (shift + z) / t).toArray();
     }
 
-    private static double normalUpper(double z) {
+    static double normalUpper(double z) {
         return Erf.erfc(z / Math.sqrt(2)) / 2;
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import rigside.decide.FixedDesign;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 
@@ -97,6 +98,50 @@ class PlanTableTest {
         // The search plays 10 000 campaigns, which is good to 0.004; neighbours differ by 0.03.
         assertTrue(settles(16) > 0.79, "16 rounds");
         assertTrue(settles(15) < 0.81, "15 rounds");
+    }
+
+    /** Exact, and beside it one round fewer: what the fixed design is worth. */
+    @Test
+    void theFixedNumberThatSettlesAsOftenIsNamed() {
+        PlanTerms terms = terms(3, 10, 0.10, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        String advice = PlanTable.of(terms, 0.8, 1).advice().get(2);
+        assertTrue(
+                advice.matches(
+                        "decided beforehand and looked at only once, 14 rounds would settle as"
+                                + " often as at most 16 looked at after each, which take 13\\.\\d on"
+                                + " average when nothing differs"),
+                advice);
+        assertTrue(
+                FixedDesign.of(terms.withRounds(14, 14).rules(), 0, terms.spread()).settles()
+                        >= 0.8);
+        assertTrue(
+                FixedDesign.of(terms.withRounds(13, 13).rules(), 0, terms.spread()).settles()
+                        < 0.8);
+    }
+
+    @Test
+    void whereCostsAreKnownTheLengthIsGivenInTimeToo() {
+        PlanTerms plan = terms(3, 10, 0.10, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        PlanTerms terms = costing(plan, new PlanTerms.Costs(360, 60, 4));
+        PlanTable table = PlanTable.of(terms, 0.8, 1);
+        assertTrue(table.terms().contains("a round takes about 10 min"), table.terms().toString());
+        // About 13 rounds of ten minutes.
+        assertTrue(
+                table.advice()
+                        .get(1)
+                        .matches(
+                                "with 16 rounds it settles in 8 of 10 cases, in about 2 h 1\\d min at"
+                                        + " the bench when nothing differs"),
+                table.advice().get(1));
+        PlanTable.Outcome none = at(table, 0);
+        assertEquals(600 * none.meanRounds(), none.benchSeconds().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void aWishBetweenTenthsIsSaidInPercent() {
+        PlanTerms terms = terms(3, 6, 0.03, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        String advice = PlanTable.of(terms, 0.85, 1).advice().get(1);
+        assertTrue(advice.contains(" in 85 % of cases"), advice);
     }
 
     private static double settles(int most) {
