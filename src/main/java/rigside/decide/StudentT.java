@@ -40,7 +40,10 @@ final class StudentT {
         double sum = 0;
         while (high > 0) {
             double low = high < 1.5 * length ? 0 : high - length;
-            double part = Quadrature.PLAIN.integrate(low, high, x -> power(x, df - 1));
+            double part =
+                    low == 0 && df != Math.rint(df)
+                            ? fromZero(high, df)
+                            : Quadrature.PLAIN.integrate(low, high, x -> power(x, df - 1));
             sum += part;
             if (part < 1e-18 * sum || low == 0) {
                 break;
@@ -96,6 +99,15 @@ final class StudentT {
             t = next;
         }
         return t;
+    }
+
+    /**
+     * The integral of sin^(df-1) from 0: between whole degrees of freedom that is a broken power of
+     * x there, which the rule follows after x = high u^4 only.
+     */
+    private static double fromZero(double high, double df) {
+        return Quadrature.PLAIN.integrate(
+                0, 1, u -> power(high * u * u * u * u, df - 1) * 4 * high * u * u * u);
     }
 
     /** sin(x)^exponent without losing the small distance of the sine from 1. */
