@@ -3,7 +3,6 @@ package rigside.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.special.Beta;
 
 /**
  * From one look to the next: new values turn the direction of the centred data, and seen from the
@@ -57,7 +56,7 @@ final class NextLook {
     private static Survival shrunk(Survival before, int m) {
         double df = before.degreesOfFreedom();
         double top = before.limit();
-        double norm = 4 * Math.exp(-Beta.logBeta(df / 2, m / 2.0));
+        Shrinking shrinking = Shrinking.by(df, m);
         double step = PIECE / Math.sqrt(2 * (df + m));
         DoubleUnaryOperator reach =
                 low ->
@@ -68,35 +67,33 @@ final class NextLook {
                 before.joints().stream()
                         .map(j -> new Survival.Joint(j.tau(), j.age() + 1))
                         .toList();
-        return Survival.of(df + m, tau -> norm * shrunkAt(before, tau, m), joints, top, reach);
+        return Survival.of(df + m, tau -> shrunkAt(before, tau, shrinking), joints, top, reach);
     }
 
-    private static double shrunkAt(Survival before, double tau, int m) {
-        double df = before.degreesOfFreedom();
-        double widest = widest(df);
+    private static double shrunkAt(Survival before, double tau, Shrinking shrinking) {
         double sum = 0;
         for (int piece = 0; piece < before.pieces(); piece++) {
             if (before.high(piece) > tau) {
-                double from = before.low(piece) <= tau ? 0 : half(tau / before.low(piece));
-                double to = half(tau / before.high(piece));
+                double from =
+                        before.low(piece) <= tau ? 0 : Shrinking.half(tau / before.low(piece));
+                double to = Shrinking.half(tau / before.high(piece));
                 int at = piece;
                 sum +=
                         panels(
-                                from,
-                                Math.min(to, widest),
-                                df + m,
-                                h -> {
-                                    double over = 1 / (1 + h * h);
-                                    double cos = (1 - h) * (1 + h) * over;
-                                    double earlier =
-                                            Math.max(
-                                                    before.low(at),
-                                                    Math.min(before.high(at), tau / cos));
-                                    return over
-                                            * power(cos, h, df - 1)
-                                            * power(2 * h * over, 1, m - 1.0)
-                                            * before.at(at, earlier);
-                                });
+                                Math.max(from, shrinking.least()),
+                                Math.min(to, shrinking.greatest()),
+                                shrinking.df() + shrinking.m(),
+                                h ->
+                                        shrinking.density(h)
+                                                * before.at(
+                                                        at,
+                                                        Math.max(
+                                                                before.low(at),
+                                                                Math.min(
+                                                                        before.high(at),
+                                                                        tau
+                                                                                / Shrinking.cosine(
+                                                                                        h)))));
             }
         }
         return sum;
@@ -187,14 +184,9 @@ final class NextLook {
         return sum;
     }
 
-    /** tan(q/2) of the angle with this cosine. */
-    private static double half(double cos) {
-        return Math.sqrt((1 - cos) / (1 + cos));
-    }
-
     /** tan(q/2) of the angle q beyond which cos^(df-1) q is negligible. */
     private static double widest(double df) {
-        return df <= 1 ? 1 : half(Math.exp(-NEGLIGIBLE / (df - 1)));
+        return df <= 1 ? 1 : Shrinking.half(Math.exp(-NEGLIGIBLE / (df - 1)));
     }
 
     /**

@@ -6,10 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -98,15 +97,56 @@ class CriticalValuesTest {
         assertArrayEquals(plan.values("cumulative_alpha"), crossed, 5.1e-11, "10 decimals");
     }
 
+    /** What the program does not do: t quantiles at the levels of the normal-theory boundary. */
     @ParameterizedTest
     @MethodSource("everyBalancedPlan")
     void borrowingTheKnownSpreadBoundaryCostsWhatTheReferenceSays(Case plan) {
-        JsonNode borrowed = plan.entry().get("significance_level_approach");
-        double[] crossed =
-                CriticalValues.crossing(plan.schedule(), Reference.doubles(borrowed.get("c")));
-        // The file's critical values have 7 digits, its errors 7 decimals.
-        assertArrayEquals(
-                Reference.doubles(borrowed.get("actual_cumulative_error")), crossed, 1.5e-7);
+        try (Answers borrowed =
+                new Answers(plan.toString(), plan.entry().get("significance_level_approach"))) {
+            List<Schedule.Look> looks = plan.schedule().looks();
+            Schedule known =
+                    Schedule.knownSpread(looks.stream().map(Schedule.Look::information).toList());
+            double[] z = CriticalValues.of(known, plan.alpha(), plan.exponent());
+            double[] level = CriticalValues.nominal(known, z);
+            double[] c = new double[z.length];
+            Arrays.setAll(
+                    c, i -> StudentT.upperQuantile(level[i] / 2, looks.get(i).degreesOfFreedom()));
+            double[] crossed = CriticalValues.crossing(plan.schedule(), c);
+            double all = crossed[crossed.length - 1];
+            // Six decimals, six digits, seven digits of a plan whose z have six, seven decimals.
+            assertArrayEquals(borrowed.numbers("z_known_sigma"), z, 5.1e-7);
+            assertRelative(borrowed.numbers("nominal_two_sided_p"), level, 5.1e-6);
+            assertRelative(borrowed.numbers("c"), c, 5.1e-7);
+            assertArrayEquals(borrowed.numbers("actual_cumulative_error"), crossed, 1.5e-7);
+            assertEquals(borrowed.number("actual_overall_error"), all, 1.5e-7);
+            crossings(borrowed.part("monte_carlo"), crossed);
+        }
+    }
+
+    /** 4e7 paths simulated apart from all recursions, within four of their standard errors. */
+    @ParameterizedTest
+    @MethodSource("everyBalancedPlan")
+    void criticalValuesAreCrossedAsOftenAsInTheSimulationOfTheReference(Case plan) {
+        double[] critical = CriticalValues.of(plan.schedule(), plan.alpha(), plan.exponent());
+        double[] crossed = CriticalValues.crossing(plan.schedule(), critical);
+        try (Answers simulated = new Answers(plan.toString(), plan.entry().get("monte_carlo"))) {
+            crossings(simulated, crossed);
+        }
+    }
+
+    private static void crossings(Answers simulated, double[] crossed) {
+        double[] fraction = simulated.numbers("first_crossing_fraction");
+        double[] expected = simulated.numbers("expected");
+        double[] error = simulated.numbers("standard_error");
+        for (int i = 0; i < crossed.length; i++) {
+            double first = crossed[i] - (i == 0 ? 0 : crossed[i - 1]);
+            assertEquals(expected[i], first, 1.01e-7, "look " + i);
+            assertEquals(fraction[i], first, 4 * error[i], "look " + i);
+        }
+        assertEquals(
+                simulated.number("overall"),
+                crossed[crossed.length - 1],
+                4 * simulated.number("overall_standard_error"));
     }
 
     @ParameterizedTest
@@ -156,103 +196,6 @@ class CriticalValuesTest {
         }
     }
 
-    static Stream<Named<JsonNode>> everyKnownSpreadPlan() {
-        return Reference.list(Reference.read("group_sequential_known_sigma.json").get("entries"))
-                .stream()
-                .map(
-                        entry ->
-                                Named.of(
-                                        entry.get("K") + " looks, alpha " + entry.get("alpha"),
-                                        entry));
-    }
-
-    /** The file has 6 decimals. */
-    @ParameterizedTest
-    @MethodSource("everyKnownSpreadPlan")
-    void withTheSpreadKnownTheClassicalBoundariesComeOut(JsonNode entry) {
-        Schedule schedule = equallySpaced(entry.get("K").intValue());
-        double alpha = entry.get("alpha").doubleValue();
-        for (int rho = 1; rho <= 3; rho++) {
-            assertArrayEquals(
-                    Reference.doubles(entry.get("power_rho_" + rho).get("z")),
-                    CriticalValues.of(schedule, alpha, rho),
-                    5.1e-7);
-        }
-        assertArrayEquals(
-                Reference.doubles(entry.get("lan_demets_obf_type_per_side").get("z")),
-                CriticalValues.spending(schedule, likeOBrienFleming(schedule, alpha)),
-                5.1e-7);
-        double[] likePocock =
-                times(schedule).map(t -> alpha * Math.log1p((Math.E - 1) * t)).toArray();
-        assertArrayEquals(
-                Reference.doubles(entry.get("lan_demets_pocock_type").get("z")),
-                CriticalValues.spending(schedule, likePocock),
-                5.1e-7);
-    }
-
-    /** Lan and DeMets 1983: each side spends 2 - 2 Phi(z / sqrt t), z the quantile of alpha/4. */
-    private static double[] likeOBrienFleming(Schedule schedule, double alpha) {
-        double df = schedule.last().degreesOfFreedom();
-        double z = StudentT.upperQuantile(alpha / 4, df);
-        return times(schedule).map(t -> 4 * StudentT.upperTail(z / Math.sqrt(t), df)).toArray();
-    }
-
-    private static DoubleStream times(Schedule schedule) {
-        double all = schedule.last().information();
-        return schedule.looks().stream().mapToDouble(look -> look.information() / all);
-    }
-
-    /** Pocock 1977 and O'Brien-Fleming 1979 constants, to the file's 6 decimals. */
-    @ParameterizedTest
-    @MethodSource("everyKnownSpreadPlan")
-    void constantsOfPocockAndOfOBrienAndFlemingSpendTheirAlpha(JsonNode entry) {
-        int k = entry.get("K").intValue();
-        double alpha = entry.get("alpha").doubleValue();
-        double[] pocock = new double[k];
-        Arrays.fill(pocock, entry.get("pocock_constant").doubleValue());
-        double[] brienFleming =
-                IntStream.rangeClosed(1, k)
-                        .mapToDouble(
-                                i ->
-                                        entry.get("obrien_fleming_constant").doubleValue()
-                                                * Math.sqrt((double) k / i))
-                        .toArray();
-        // An error of 5e-7 in the constant moves alpha by less than 5e-7 times a density below .5.
-        assertEquals(alpha, CriticalValues.crossing(equallySpaced(k), pocock)[k - 1], 3e-7);
-        assertEquals(alpha, CriticalValues.crossing(equallySpaced(k), brienFleming)[k - 1], 3e-7);
-    }
-
-    /** Armitage, McPherson and Rowe 1969: repeated tests at 5 % with the spread known. */
-    @Test
-    void repeatedSignificanceTestsErrAsOftenAsPublished() {
-        double[] z = DoubleStream.generate(() -> 1.959963984540054).limit(20).toArray();
-        double[] crossed = CriticalValues.crossing(equallySpaced(20), z);
-        int[] looks = {1, 2, 3, 4, 5, 10, 20};
-        double[] published = {0.05, 0.08312, 0.10726, 0.12617, 0.14169, 0.19336, 0.24791};
-        for (int i = 0; i < looks.length; i++) {
-            assertEquals(published[i], crossed[looks[i] - 1], 6e-6, looks[i] + " looks");
-        }
-    }
-
-    /** Four decimals: power family 2 of Kim and DeMets 1987 with five looks at alpha .05. */
-    @Test
-    void thePowerFamilyGivesItsPublishedBoundary() {
-        assertArrayEquals(
-                new double[] {3.0902, 2.7141, 2.4728, 2.2799, 2.1140},
-                CriticalValues.of(equallySpaced(5), 0.05, 2),
-                5.1e-5);
-    }
-
-    /** Four decimals: Lan and DeMets 1983, five looks at alpha .05. */
-    @Test
-    void anySpendingFunctionCanBeGiven() {
-        Schedule five = equallySpaced(5);
-        assertArrayEquals(
-                new double[] {4.8769, 3.3570, 2.6803, 2.2898, 2.0310},
-                CriticalValues.spending(five, likeOBrienFleming(five, 0.05)),
-                5.1e-5);
-    }
-
     @ParameterizedTest(name = "{0} to {1} at alpha {2}, exponent {3}")
     @CsvSource({
         "2, 2, 0.2, 1",
@@ -286,6 +229,46 @@ class CriticalValuesTest {
         assertEquals(crossed[0], crossed[1], 1e-15);
         // Two short steps or one long one: the two roads share nothing but the first look.
         assertEquals(without[1], crossed[2], 1e-9);
+    }
+
+    /** One long step or many short ones, of which the looks between are never taken. */
+    @ParameterizedTest(name = "{0} and {1} pairs")
+    @CsvSource({"10, 20", "20, 60", "50, 100", "50, 150", "100, 200"})
+    void aLongStepIsManyShortOnes(int first, int last) {
+        double[] hurried =
+                CriticalValues.crossing(
+                        Schedule.paired(List.of(first, last)), new double[] {2.2, 2.1});
+        double[] between = new double[last - first + 1];
+        Arrays.fill(between, 1e300);
+        between[0] = 2.2;
+        between[last - first] = 2.1;
+        double[] unhurried = CriticalValues.crossing(Schedule.paired(first, last), between);
+        assertEquals(unhurried[last - first], hurried[1], 1e-12);
+    }
+
+    /**
+     * Each trial a value of its own, fifty a donning: both arms grow by fifty from look to look.
+     */
+    @Test
+    void manyTrialsADonningAreOneLongStepInEachArm() {
+        List<Schedule.Arms> rounds = new ArrayList<>();
+        List<Schedule.Arms> singly = new ArrayList<>();
+        for (int round = 1; round <= 3; round++) {
+            rounds.add(new Schedule.Arms(50 * round, 50 * round));
+        }
+        for (int n = 50; n <= 150; n++) {
+            singly.add(new Schedule.Arms(n, n));
+        }
+        double[] c = CriticalValues.of(Schedule.independent(rounds), 0.05, 2);
+        double[] between = new double[101];
+        Arrays.fill(between, 1e300);
+        for (int round = 0; round < 3; round++) {
+            between[50 * round] = c[round];
+        }
+        double[] crossed = CriticalValues.crossing(Schedule.independent(singly), between);
+        assertEquals(0.05 / 9, crossed[0], 1e-12);
+        assertEquals(0.05 * 4 / 9, crossed[50], 1e-12);
+        assertEquals(0.05, crossed[100], 1e-12);
     }
 
     @Test
@@ -343,11 +326,6 @@ class CriticalValuesTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> CriticalValues.spending(two, new double[] {0.02, 0.02}));
-    }
-
-    private static Schedule equallySpaced(int looks) {
-        return Schedule.knownSpread(
-                IntStream.rangeClosed(1, looks).asDoubleStream().boxed().toList());
     }
 
     private static void assertRelative(double[] expected, double[] actual, double tolerance) {
