@@ -27,6 +27,8 @@ public class PlanBenchmark {
 
     private final Schedule twentyPairedLooks = Schedule.paired(3, 22);
     private final Schedule twentyIndependentLooks = Schedule.independent(3, 22);
+    private final Schedule longestPaired = Schedule.paired(2, 50);
+    private final Schedule longestIndependent = Schedule.independent(2, 50);
     private final Rules rules = rules(Schedule.paired(3, 10));
     private final Rules longRules = rules(Schedule.paired(3, 22));
     private final double[] differences = {0.05, 0.11, 0.02, 0.13, 0.08};
@@ -46,6 +48,18 @@ public class PlanBenchmark {
     @Benchmark
     public double[] newPlanOfTwentyIndependentLooks() {
         return anew(twentyIndependentLooks);
+    }
+
+    /** Critical values of the longest plan there is, pairs from 2 to 50 rounds: no limit. */
+    @Benchmark
+    public double[] newPlanOfFiftyRounds() {
+        return anew(longestPaired);
+    }
+
+    /** The same of independent arms. */
+    @Benchmark
+    public double[] newPlanOfFiftyValuesAnArm() {
+        return anew(longestIndependent);
     }
 
     /** Not by way of the kept plans. */
