@@ -2,6 +2,7 @@ package rigside.decide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,35 @@ class ExactLimitsTest {
         assertEquals(row[2], limits.low(), 5.1e-10 * row[2]);
         assertEquals(row[3], limits.high(), 5.1e-10 * row[3]);
         assertEquals(row[4], ExactLimits.poissonUpper((long) row[0], row[1]), 5.1e-10 * row[4]);
+    }
+
+    /**
+     * R 4.2.2 poisson.test, ten digits: the central limits. Its p goes by another rule (all
+     * outcomes no likelier than this one) and the program asks for none.
+     */
+    @Test
+    void ratiosOfRatesAreThoseOfTheReference() {
+        for (double[] row : Reference.rows("classical.json", "poisson_rate_ratio")) {
+            Limits limits =
+                    ExactLimits.rateRatio((int) row[0], row[1], (int) row[2], row[3], row[4]);
+            double ratio = row[0] / row[1] / (row[2] / row[3]);
+            assertEquals(Double.isNaN(row[5]) ? Double.POSITIVE_INFINITY : row[5], ratio, 1e-9);
+            assertTrue(limits.low() <= ratio && limits.high() >= ratio);
+            assertEquals(row[6], limits.low(), 5.1e-10 * row[6]);
+            if (Double.isNaN(row[7])) {
+                assertEquals(Double.POSITIVE_INFINITY, limits.high());
+            } else {
+                assertEquals(row[7], limits.high(), 5.1e-10 * row[7]);
+            }
+        }
+    }
+
+    /** R 4.2.2 qchisq, ten digits. */
+    @Test
+    void spreadFactorsAreThoseOfTheReference() {
+        for (double[] row : Reference.rows("classical.json", "sd_upper_limit_factor")) {
+            assertEquals(row[2], ExactLimits.spreadFactor((int) row[0], row[1]), 5.1e-10 * row[2]);
+        }
     }
 
     /** One pass of one: the lower limit is the tail itself. */

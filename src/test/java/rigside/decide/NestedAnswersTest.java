@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +59,13 @@ class NestedAnswersTest {
             JsonNode answers =
                     Reference.read("datasets.json")
                             .at("/datasets/" + set + "/nested_one_condition");
-            cases.add(new Case(List.of(published(set)), new Answers(set, answers)));
+            cases.add(
+                    new Case(
+                            List.of(
+                                    List.copyOf(
+                                            Reference.groups("data/" + set + ".csv", 0, 1)
+                                                    .values())),
+                            new Answers(set, answers)));
         }
         return cases.stream();
     }
@@ -74,16 +78,6 @@ class NestedAnswersTest {
     private static List<double[]> trials(JsonNode donnings, DoubleUnaryOperator of) {
         return Reference.list(donnings).stream()
                 .map(each -> Arrays.stream(Reference.doubles(each)).map(of).toArray())
-                .toList();
-    }
-
-    private static List<double[]> published(String set) {
-        Map<String, List<Double>> groups = new LinkedHashMap<>();
-        for (String[] row : Reference.csv("data/" + set + ".csv")) {
-            groups.computeIfAbsent(row[0], g -> new ArrayList<>()).add(Double.valueOf(row[1]));
-        }
-        return groups.values().stream()
-                .map(each -> each.stream().mapToDouble(Double::doubleValue).toArray())
                 .toList();
     }
 

@@ -6,7 +6,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.StreamSupport;
 
 /** Reference files beside the tests; each names the tool and version that made it. */
@@ -32,6 +36,29 @@ final class Reference {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Numbers of one column of a data set, of the rows chosen. */
+    static double[] column(String set, int column, Predicate<String[]> chosen) {
+        return csv("data/" + set + ".csv").stream()
+                .filter(chosen)
+                .mapToDouble(row -> Double.parseDouble(row[column]))
+                .toArray();
+    }
+
+    /** Numbers of one column by the word in another, groups in order. */
+    static Map<String, double[]> groups(String file, int group, int column) {
+        Map<String, List<Double>> groups = new LinkedHashMap<>();
+        for (String[] row : csv(file)) {
+            groups.computeIfAbsent(row[group], g -> new ArrayList<>())
+                    .add(Double.valueOf(row[column]));
+        }
+        Map<String, double[]> numbers = new LinkedHashMap<>();
+        groups.forEach(
+                (name, values) ->
+                        numbers.put(
+                                name, values.stream().mapToDouble(Double::doubleValue).toArray()));
+        return numbers;
     }
 
     /** The rows of a section held as columns and rows, as numbers; text becomes NaN. */

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -63,9 +62,9 @@ class TwoSampleAnswersTest {
             add(cases, sets, "shoes", way, column("shoes", 1), column("shoes", 2));
         }
         add(cases, sets, "immer", "Y2_minus_Y1", column("immer", 2), column("immer", 3));
-        double[] ctrl = column("plant_growth", 1, row -> row[0].equals("ctrl"));
+        double[] ctrl = Reference.column("plant_growth", 1, row -> row[0].equals("ctrl"));
         for (String group : List.of("trt1", "trt2")) {
-            double[] treated = column("plant_growth", 1, row -> row[0].equals(group));
+            double[] treated = Reference.column("plant_growth", 1, row -> row[0].equals(group));
             add(cases, sets, "plant_growth", group + "_vs_ctrl", ctrl, treated);
         }
         add(cases, sets, "tooth_growth", "VC_vs_OJ_all", tooth("OJ", ""), tooth("VC", ""));
@@ -85,21 +84,14 @@ class TwoSampleAnswersTest {
     }
 
     private static double[] tooth(String supplement, String dose) {
-        return column(
+        return Reference.column(
                 "tooth_growth",
                 2,
                 row -> row[0].equals(supplement) && (dose.isEmpty() || row[1].equals(dose)));
     }
 
     private static double[] column(String set, int column) {
-        return column(set, column, row -> true);
-    }
-
-    private static double[] column(String set, int column, Predicate<String[]> chosen) {
-        return Reference.csv("data/" + set + ".csv").stream()
-                .filter(chosen)
-                .mapToDouble(row -> Double.parseDouble(row[column]))
-                .toArray();
+        return Reference.column(set, column, row -> true);
     }
 
     private static void donningMeans(List<Case> cases) {
