@@ -11,8 +11,8 @@ public final class Ability {
     private Ability() {}
 
     /**
-     * Colours unless NO_COLOR is set (no-color.org: to anything but nothing); lines and blocks
-     * where the locale says UTF-8.
+     * Colours unless NO_COLOR is set (no-color.org: to anything but nothing), 256 where TERM or
+     * COLORTERM says so; lines and blocks where the locale says UTF-8.
      *
      * @param environment the environment's variables
      * @param asciiOnly whether nothing beyond ASCII is wanted
@@ -20,7 +20,6 @@ public final class Ability {
      */
     public static View.Style of(
             Map<String, String> environment, boolean asciiOnly, Stroke trigger) {
-        boolean colour = environment.getOrDefault("NO_COLOR", "").isEmpty();
         String locale =
                 Stream.of("LC_ALL", "LC_CTYPE", "LANG")
                         .map(name -> environment.getOrDefault(name, ""))
@@ -29,6 +28,16 @@ public final class Ability {
                         .orElse("")
                         .toLowerCase(Locale.ROOT)
                         .replace("-", "");
-        return new View.Style(colour, !asciiOnly && locale.contains("utf8"), trigger);
+        return new View.Style(colours(environment), !asciiOnly && locale.contains("utf8"), trigger);
+    }
+
+    private static View.Colours colours(Map<String, String> environment) {
+        if (!environment.getOrDefault("NO_COLOR", "").isEmpty()) {
+            return View.Colours.NONE;
+        }
+        boolean many =
+                environment.getOrDefault("TERM", "").contains("256color")
+                        || !environment.getOrDefault("COLORTERM", "").isEmpty();
+        return many ? View.Colours.MANY : View.Colours.FEW;
     }
 }

@@ -8,6 +8,13 @@ import java.util.List;
 /** Puts lines on a terminal's picture: the one place that knows colours and Lanterna's text. */
 record Painter(TextGraphics graphics, View.Style style) {
 
+    /** Numbers of the 256 colours: #767676, #008700, #d70000. */
+    private static final int GREY = 243;
+
+    private static final int GREEN = 28;
+
+    private static final int RED = 160;
+
     /** Fills the whole picture with these lines; rows without one are blank. */
     void paint(List<Line> lines) {
         int columns = graphics.getSize().getColumns();
@@ -28,7 +35,7 @@ record Painter(TextGraphics graphics, View.Style style) {
 
     private void tone(Tone tone) {
         graphics.clearModifiers();
-        graphics.setForegroundColor(colour(tone));
+        graphics.setForegroundColor(colour(tone, style.colours()));
         graphics.setBackgroundColor(TextColor.ANSI.DEFAULT);
         switch (tone) {
             case STRONG, GOOD, WARN, BIG -> graphics.enableModifiers(SGR.BOLD);
@@ -37,16 +44,22 @@ record Painter(TextGraphics graphics, View.Style style) {
         }
     }
 
-    /** Only colours that can be read on a dark and on a light ground. */
-    private TextColor colour(Tone tone) {
-        if (!style.colour()) {
-            return TextColor.ANSI.DEFAULT;
-        }
-        return switch (tone) {
-            case PLAIN, STRONG, INVERSE, BIG -> TextColor.ANSI.DEFAULT;
-            case QUIET -> TextColor.ANSI.CYAN;
-            case GOOD -> TextColor.ANSI.GREEN;
-            case WARN -> TextColor.ANSI.RED;
+    /**
+     * Only colours that can be read on a black and on a white ground: of the eight, whose shades
+     * differ from terminal to terminal, red alone; of the 256 a grey, a green and a red that stand
+     * out from black as much as from white.
+     */
+    static TextColor colour(Tone tone, View.Colours colours) {
+        return switch (colours) {
+            case NONE -> TextColor.ANSI.DEFAULT;
+            case FEW -> tone == Tone.WARN ? TextColor.ANSI.RED : TextColor.ANSI.DEFAULT;
+            case MANY ->
+                    switch (tone) {
+                        case PLAIN, STRONG, INVERSE, BIG -> TextColor.ANSI.DEFAULT;
+                        case QUIET -> new TextColor.Indexed(GREY);
+                        case GOOD -> new TextColor.Indexed(GREEN);
+                        case WARN -> new TextColor.Indexed(RED);
+                    };
         };
     }
 }

@@ -108,17 +108,27 @@ public record View(
         }
     }
 
+    /** How many colours the terminal has. Never the only sign of anything. */
+    public enum Colours {
+        /** None, or none are wanted. */
+        NONE,
+        /** The eight of the oldest terminals, whose shades nobody knows. */
+        FEW,
+        /** The 256 of known shades. */
+        MANY
+    }
+
     /**
      * What the terminal can show.
      *
-     * @param colour whether colours may be used (never the only sign of anything)
+     * @param colours which colours may be used
      * @param unicode whether lines and blocks beyond ASCII can be drawn
      * @param trigger the key that starts and stops timing
      */
-    public record Style(boolean colour, boolean unicode, Stroke trigger) {
+    public record Style(Colours colours, boolean unicode, Stroke trigger) {
         /** A style with the space bar as trigger. */
-        public Style(boolean colour, boolean unicode) {
-            this(colour, unicode, Stroke.SPACE);
+        public Style(Colours colours, boolean unicode) {
+            this(colours, unicode, Stroke.SPACE);
         }
     }
 

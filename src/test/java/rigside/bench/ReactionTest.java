@@ -34,7 +34,7 @@ class ReactionTest {
 
     private ReactionTest press(KeyStroke key) {
         Shown shown = Shown.of(state, Analysis.of(state));
-        View plain = ui.view(state, shown, 0, new Style(false, false));
+        View plain = ui.view(state, shown, 0, new Style(View.Colours.NONE, false));
         View view = plain.with(SessionScreen.seen(plain, new TerminalSize(80, 24)));
         Reaction reaction = Reaction.to(ui, view, key);
         ui = reaction.ui();

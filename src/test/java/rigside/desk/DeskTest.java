@@ -16,7 +16,7 @@ import rigside.screen.View;
 import rigside.session.Story;
 
 class DeskTest {
-    private static final View.Style PLAIN = new View.Style(false, false);
+    private static final View.Style PLAIN = new View.Style(View.Colours.NONE, false);
 
     private final ProtocolFile good =
             ProtocolFile.of("small.yaml", Story.text("/session/small.yaml"), "");

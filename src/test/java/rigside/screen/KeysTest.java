@@ -212,7 +212,7 @@ final class KeysTest {
 
     @Test
     void anotherTriggerTakesThePlaceOfTheSpaceBar() {
-        View.Style pedal = new View.Style(true, true, Stroke.of(KeyType.F5));
+        View.Style pedal = new View.Style(View.Colours.MANY, true, Stroke.of(KeyType.F5));
         View view = Scenes.styled(ALL.get("pulling"), pedal);
         assertEquals(Optional.of(Action.TRIGGER), Keys.action(view, new KeyStroke(KeyType.F5)));
         assertEquals(Optional.empty(), Keys.action(view, new KeyStroke(' ', false, false)));

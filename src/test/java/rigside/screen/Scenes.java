@@ -16,8 +16,8 @@ import rigside.session.Story;
 final class Scenes {
     private Scenes() {}
 
-    static final View.Style UNICODE = new View.Style(true, true);
-    static final View.Style ASCII = new View.Style(false, false);
+    static final View.Style UNICODE = new View.Style(View.Colours.MANY, true);
+    static final View.Style ASCII = new View.Style(View.Colours.NONE, false);
 
     /** The step pages, by the name of their picture. */
     static Map<String, View> steps() {

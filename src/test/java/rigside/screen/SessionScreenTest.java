@@ -88,6 +88,19 @@ final class SessionScreenTest {
         Approved.matches("200x60/" + name, Drawn.of(ALL.get(name), 200, 60));
     }
 
+    /** Nothing is said by colour alone, nor by a sign that ASCII has no like of. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void withoutColourOrUnicodeEveryPictureSaysTheSame(String name) {
+        View view = ALL.get(name);
+        String full = Drawn.of(view, 80, 24);
+        View grey = Scenes.styled(view, new View.Style(View.Colours.NONE, true));
+        assertEquals(full, Drawn.of(grey, 80, 24));
+        String plain = Drawn.of(Scenes.styled(view, Scenes.ASCII), 80, 24);
+        assertTrue(plain.chars().allMatch(each -> each < 0x7F), plain);
+        assertEquals(full.lines().count(), plain.lines().count());
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
