@@ -97,7 +97,7 @@ public final class Bench {
             throws IOException {
         try (RawReadings raw = RawReadings.in(journal.folder())) {
             LongSupplier now = () -> time.of(System.nanoTime());
-            try (Rig rig = Rigs.open(opening, protocol, now, raw::keep)) {
+            try (Rig rig = Rigs.open(opening, protocol, now, raw)) {
                 Sitting.run(console, starting.with(rig), time, settings, message);
             }
             if (journal.state().course().closed()) {

@@ -1,5 +1,6 @@
 package rigside.journal;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -15,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 
@@ -28,6 +30,7 @@ public final class RawReadings implements AutoCloseable {
     private static final String BEGIN = "raw-";
     private static final String END = ".tsv";
     private static final String HEADER = "seconds\tline\n";
+    private static final Pattern TIME = Pattern.compile("[0-9]{1,12}\\.[0-9]{6}");
 
     private final Path folder;
     private final Map<String, Growing> open = new HashMap<>();
@@ -68,6 +71,36 @@ public final class RawReadings implements AutoCloseable {
             file.append(stamped(at, line));
         } catch (IOException trouble) {
             throw new IOException(Trouble.words(trouble), trouble);
+        }
+    }
+
+    /** Takes lines over. */
+    public interface Reader {
+        /**
+         * One line.
+         *
+         * @param at when it came, in nanoseconds of session time
+         * @param line as it was given to be kept
+         */
+        void line(long at, String line);
+    }
+
+    /** Reads what was kept of a feed so far, in order; what cannot be read is passed over. */
+    public void read(String feed, Reader reader) {
+        Path file = file(folder, feed);
+        if (!Files.isRegularFile(file)) {
+            return;
+        }
+        try (BufferedReader lines = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                int tab = line.indexOf('\t');
+                if (tab > 0 && TIME.matcher(line.substring(0, tab)).matches()) {
+                    long at = Math.round(Double.parseDouble(line.substring(0, tab)) * 1e9);
+                    reader.line(at, line.substring(tab + 1));
+                }
+            }
+        } catch (IOException noMoreThen) {
+            return;
         }
     }
 

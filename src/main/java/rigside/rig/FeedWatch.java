@@ -104,6 +104,13 @@ final class FeedWatch {
         return parsed;
     }
 
+    /** A line of an earlier part of the session: its reading counts, its faults were told then. */
+    void recall(long at, String text) {
+        if (judged(text) instanceof Parsed.Found found) {
+            readings.add(new Reading(at, feed.scale().si(found.raw()), found.side()));
+        }
+    }
+
     private static Parsed tooLong() {
         return new Parsed.Nonsense("a line of more than " + LineSplitter.LONGEST + " characters");
     }
@@ -207,6 +214,9 @@ final class FeedWatch {
      * @param span when
      */
     Sample sample(Signal signal, Span span) {
+        if (readings.hasForgotten(span.from())) {
+            return Sample.of(List.of(), 0);
+        }
         List<Reading> inside = readings.between(span.from(), span.to());
         boolean told = !feed.form().sides().isEmpty();
         long settling = Math.round(feed.settling() * NANOS);

@@ -159,25 +159,36 @@ public final class Feeds implements Rig {
     }
 
     /**
-     * The mean concentration, or the highest pressure, of the window asked about, in SI; empty with
-     * less than half of the readings expected in it, and for what no feed gives.
+     * The mean concentration, or how far the pressure fell, in the window asked about, in SI; empty
+     * with less than half of the readings expected in it, and for what no feed gives.
      */
     @Override
     public OptionalDouble answer(Asked asked) {
-        return asked.kind()
-                .signal()
-                .flatMap(
-                        signal ->
-                                asked.span()
-                                        .flatMap(span -> sample(signal, span))
-                                        .filter(Sample::isUsable)
-                                        .map(
-                                                sample ->
-                                                        signal == Signal.PRESSURE
-                                                                ? sample.highest()
-                                                                : sample.mean()))
-                .map(si -> OptionalDouble.of(Digits.round(si, DIGITS)))
-                .orElse(OptionalDouble.empty());
+        Optional<Signal> signal = asked.kind().signal();
+        Optional<Sample> sample =
+                signal.flatMap(each -> asked.span().flatMap(span -> sample(each, span)))
+                        .filter(Sample::isUsable);
+        if (sample.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        boolean pressure = signal.get() == Signal.PRESSURE;
+        double si = pressure ? -sample.get().lowest() : sample.get().mean();
+        return pressure && !(si > 0)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Digits.round(si, DIGITS));
+    }
+
+    /**
+     * Takes a line over that was kept before the session was broken off, so that a window which
+     * began then can still be answered; before the first {@link #pass}.
+     *
+     * @param at when it came, in nanoseconds of session time
+     */
+    public void recall(String feed, long at, String line) {
+        followed.stream()
+                .map(Followed::watch)
+                .filter(watch -> watch.feed().id().equals(feed))
+                .forEach(watch -> watch.recall(at, line));
     }
 
     private Optional<FeedWatch> watch(Signal signal) {

@@ -3,12 +3,13 @@ package rigside.rig;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
@@ -26,7 +27,7 @@ final class FileWire implements Wire {
     private static final int ASKS_A_LOOK = 25;
 
     private final Path file;
-    private final Optional<String> firstLine;
+    private final Optional<LineSplitter.Split> firstLine;
     private final boolean midLine;
     private FileChannel channel;
     private Object key;
@@ -64,13 +65,12 @@ final class FileWire implements Wire {
         return last.get(0) == '\n' || last.get(0) == '\r';
     }
 
-    private static Optional<String> first(FileChannel channel) throws IOException {
+    private static Optional<LineSplitter.Split> first(FileChannel channel) throws IOException {
         ByteBuffer begin = ByteBuffer.allocate(LineSplitter.LONGEST);
         channel.read(begin, 0);
-        String text = new String(begin.array(), 0, begin.position(), StandardCharsets.UTF_8);
-        return text.indexOf('\n') < 0
-                ? Optional.empty()
-                : text.lines().findFirst().filter(line -> !line.isBlank());
+        List<LineSplitter.Split> lines = new ArrayList<>();
+        new LineSplitter(false).take(begin.array(), begin.position(), lines::add);
+        return lines.stream().findFirst().filter(line -> !line.bytes().isBlank());
     }
 
     @Override
@@ -126,7 +126,7 @@ final class FileWire implements Wire {
     }
 
     @Override
-    public Optional<String> firstLine() {
+    public Optional<LineSplitter.Split> firstLine() {
         return firstLine;
     }
 

@@ -50,9 +50,7 @@ final class Listener implements Runnable, AutoCloseable {
             try (Wire wire = opener.open()) {
                 open = wire;
                 queue.put(new Arrival.Opened(sessionTime.getAsLong()));
-                wire.firstLine()
-                        .map(line -> new Arrival.Before(sessionTime.getAsLong(), line))
-                        .ifPresent(queue::put);
+                wire.firstLine().ifPresent(this::takeHeader);
                 listen(wire);
                 broke("it ended");
             } catch (IOException trouble) {
@@ -77,6 +75,13 @@ final class Listener implements Runnable, AutoCloseable {
                 splitter.take(bytes, count, line -> take(line, at));
             }
         }
+    }
+
+    /** It is kept too: without their header the lines after it may mean nothing. */
+    private void takeHeader(LineSplitter.Split line) {
+        long at = sessionTime.getAsLong();
+        queue.put(new Arrival.Before(at, line.text()));
+        kept.keep(at, line.bytes(), queue::put);
     }
 
     private void take(LineSplitter.Split line, long at) {

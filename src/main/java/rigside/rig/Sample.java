@@ -8,29 +8,29 @@ import java.util.List;
  * @param count how many there are
  * @param mean their mean, SI; NaN without any
  * @param spread their standard deviation with n - 1, SI; NaN with fewer than two
- * @param highest the largest, SI; NaN without any
+ * @param lowest the least, SI; NaN without any
  * @param expected how many there should be by the declared rate; 0 when none is declared
  */
-public record Sample(int count, double mean, double spread, double highest, double expected) {
+public record Sample(int count, double mean, double spread, double lowest, double expected) {
 
     /** The readings summed up; by Welford's recursion, so that a large mean costs no digits. */
     static Sample of(List<Reading> readings, double expected) {
         double mean = 0;
         double squares = 0;
-        double highest = Double.NaN;
+        double lowest = Double.NaN;
         int count = 0;
         for (Reading reading : readings) {
             count++;
             double off = reading.si() - mean;
             mean += off / count;
             squares += off * (reading.si() - mean);
-            highest = count == 1 ? reading.si() : Math.max(highest, reading.si());
+            lowest = count == 1 ? reading.si() : Math.min(lowest, reading.si());
         }
         return new Sample(
                 count,
                 count == 0 ? Double.NaN : mean,
                 count < 2 ? Double.NaN : Math.sqrt(squares / (count - 1)),
-                highest,
+                lowest,
                 expected);
     }
 

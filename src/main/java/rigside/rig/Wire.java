@@ -18,7 +18,7 @@ interface Wire extends Closeable {
     boolean isMidLine();
 
     /** The first line of a file that is followed from its end. */
-    default Optional<String> firstLine() {
+    default Optional<LineSplitter.Split> firstLine() {
         return Optional.empty();
     }
 

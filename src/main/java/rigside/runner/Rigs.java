@@ -2,10 +2,12 @@ package rigside.runner;
 
 import java.nio.file.Path;
 import java.util.function.LongSupplier;
+import rigside.journal.RawReadings;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
+import rigside.rig.Feed;
 import rigside.rig.Feeds;
-import rigside.rig.RawSink;
+import rigside.rig.Instruments;
 import rigside.rig.Rig;
 import rigside.rig.RigFile;
 import rigside.rig.SimulatedRig;
@@ -17,21 +19,37 @@ public final class Rigs {
     private Rigs() {}
 
     /**
-     * The rig of a session. Instruments are followed from now on, until it is closed.
+     * The rig of a session. Instruments are followed from now on, until it is closed; what they
+     * sent in earlier parts of the session counts too.
      *
      * @param now session time now, in nanoseconds; asked by threads of the rig
-     * @param sink where the lines of instruments are kept
+     * @param raw where the lines of instruments are kept
      * @throws IllegalArgumentException if the rig file kept in the journal cannot be read
      */
     public static Rig open(
-            Event.SessionOpened opening, Protocol protocol, LongSupplier now, RawSink sink) {
+            Event.SessionOpened opening, Protocol protocol, LongSupplier now, RawReadings raw) {
         if (opening.rigText().isEmpty()) {
             return of(opening, protocol);
         }
         RigFile file = read(opening);
         return file instanceof RigFile.Attached attached
-                ? Feeds.open(attached.instruments(), now, sink)
+                ? follow(attached.instruments(), now, raw)
                 : of(opening, protocol);
+    }
+
+    private static Feeds follow(Instruments instruments, LongSupplier now, RawReadings raw) {
+        long begin = now.getAsLong();
+        Feeds feeds = Feeds.open(instruments, now, raw::keep);
+        for (Feed feed : instruments.feeds()) {
+            raw.read(
+                    feed.id(),
+                    (at, line) -> {
+                        if (at < begin) {
+                            feeds.recall(feed.id(), at, line);
+                        }
+                    });
+        }
+        return feeds;
     }
 
     /**

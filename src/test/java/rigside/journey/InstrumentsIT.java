@@ -70,7 +70,7 @@ class InstrumentsIT {
         title: three instruments (invented)
         feeds:
           - {id: gauge, quantity: mask-pressure, pipe: gauge, pattern: 'P (?<value>[-.0-9]+)',
-             unit: Pa, scale: -1}
+             unit: Pa}
           - {id: room, quantity: ambient-concentration, file: room.csv, column: 2,
              separator: semicolon, decimal: comma, unit: /cm3}
           - {id: mask, quantity: mask-concentration, serial: %s, column: 1, unit: /cm3}

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,7 +24,10 @@ class WiresTest {
     @Test
     void aFileIsFollowedFromItsEnd() throws IOException {
         Path file = Files.writeString(folder.resolve("log.csv"), "t,p\n1,2\n");
-        try (HeardLines heard = followed(file)) {
+        List<String> kept = new CopyOnWriteArrayList<>();
+        RawSink sink = (feed, at, line) -> kept.add(line);
+        try (HeardLines heard = new HeardLines(Wires.to(new Origin.Appended(file)), sink)) {
+            heard.hears(Arrival.Before.class, 1);
             append(file, "3,4\n5");
             append(file, ",6\n");
             heard.hears("3,4", "5,6");
@@ -34,6 +38,7 @@ class WiresTest {
                             .map(each -> ((Arrival.Before) each).text())
                             .findFirst()
                             .orElseThrow());
+            assertEquals(List.of("t,p", "3,4", "5,6"), kept, "with the header they need");
         }
     }
 
