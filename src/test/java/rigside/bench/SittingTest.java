@@ -64,7 +64,10 @@ class SittingTest {
         SessionTime time = new SessionTime(System.nanoTime(), 0, 1);
         Settings settings =
                 new Settings(
-                        new View.Style(View.Colours.NONE, false), SoundVolume.USUAL, Optional.empty(), "test");
+                        new View.Style(View.Colours.NONE, false),
+                        SoundVolume.USUAL,
+                        Optional.empty(),
+                        "test");
         try (Console console = new Console(terminal, keys, () -> {})) {
             Sitting.run(console, runner, time, settings, Optional.of("welcome back"));
         }
