@@ -12,6 +12,8 @@ import rigside.session.State;
 
 /** Gives cues to the ear: tones, or the terminal's bell where there are none, and words. */
 final class Signals implements AutoCloseable {
+    private static final String MUTED = "muted";
+
     private final Tones tones;
     private final Voice voice;
     private final Runnable bell;
@@ -90,25 +92,31 @@ final class Signals implements AutoCloseable {
         };
     }
 
-    /**
-     * Gives the most pressing of some cues: of two at once neither would be understood.
-     *
-     * @param state where the session stands after what is cued
-     */
-    Optional<Given> give(List<Cue> cues, State state, SoundVolume volume) {
+    /** Sounds the most pressing of some cues: of two at once neither would be understood. */
+    Optional<Given> give(List<Cue> cues, SoundVolume volume) {
         if (cues.isEmpty()) {
             return Optional.empty();
         }
         Cue cue = Collections.max(cues);
         if (volume.muted()) {
-            return Optional.of(new Given(cue, "muted"));
+            return Optional.of(new Given(cue, MUTED));
         }
         boolean sounded = tones.play(cue, volume.gain());
         if (!sounded) {
             bell.run();
         }
-        SpokenWords.of(cue, state).ifPresent(voice::say);
         return Optional.of(new Given(cue, sounded ? "tones" : "bell"));
+    }
+
+    /**
+     * Says what was given, if it was not muted.
+     *
+     * @param state where the session stands after what is cued
+     */
+    void say(Given given, State state) {
+        if (!given.how().equals(MUTED)) {
+            SpokenWords.of(given.cue(), state).ifPresent(voice::say);
+        }
     }
 
     /** What went wrong with speaking, in words for the tester, told once. */

@@ -188,7 +188,10 @@ final class Sitting {
     /** Whether time led to anything. */
     private boolean tick() {
         watchClocks();
-        Result result = runner.tick(at(System.nanoTime()));
+        long now = at(System.nanoTime());
+        Optional<Heard> heard = sound(runner.timed(now));
+        Result result = runner.tick(now);
+        heard.ifPresent(this::keep);
         if (result instanceof Result.Done done) {
             ui = ui.noticed(runner.state(), done.events());
             ring(done.cues());
@@ -212,11 +215,20 @@ final class Sitting {
     }
 
     private void ring(List<Cue> cues) {
-        signals.give(cues, runner.state(), ui.volume())
-                .ifPresent(given -> record(given, time.of(System.nanoTime())));
+        Optional<Heard> heard = sound(cues);
+        heard.ifPresent(this::keep);
     }
 
-    private void record(Signals.Given given, long at) {
-        runner.cued(List.of(given.cue()), given.how(), at);
+    /** A cue given, and when in session time. */
+    private record Heard(Signals.Given given, long at) {}
+
+    private Optional<Heard> sound(List<Cue> cues) {
+        long at = time.of(System.nanoTime());
+        return signals.give(cues, ui.volume()).map(given -> new Heard(given, at));
+    }
+
+    private void keep(Heard heard) {
+        signals.say(heard.given(), runner.state());
+        runner.cued(List.of(heard.given().cue()), heard.given().how(), heard.at());
     }
 }

@@ -28,20 +28,20 @@ final class Cues {
 
     private Cues() {}
 
-    /** The cues of what has just happened. */
+    /**
+     * The cues of what has just happened; an exercise that leads straight into the next one has had
+     * its cue when its time was over.
+     */
     static List<Cue> of(List<Event> events) {
+        boolean runsOn = events.stream().anyMatch(Event.ExerciseFinished.class::isInstance);
         List<Cue> cues = new ArrayList<>();
         for (Event event : events) {
             if (event instanceof Event.TrialStarted
                     || event instanceof Event.CountdownStarted
-                    || (event instanceof Event.ExerciseStarted && !cues.contains(Cue.NEXT))) {
+                    || (event instanceof Event.ExerciseStarted && !runsOn)) {
                 cues.add(Cue.START);
             } else if (event instanceof Event.TrialStopped || event instanceof Event.Halted) {
                 cues.add(Cue.STOP);
-            } else if (event instanceof Event.ExerciseFinished
-                    || event instanceof Event.CountdownFinished
-                    || event instanceof Event.RestFinished) {
-                cues.add(Cue.NEXT);
             } else if (event instanceof Event.VoidOffered
                     || event instanceof Event.EntryDoubted
                     || event instanceof Event.TimeDoubted
@@ -53,8 +53,8 @@ final class Cues {
     }
 
     /**
-     * The cues that fall after one moment and up to another; the very first of a lead-in from its
-     * beginning on.
+     * The cues of time itself that fall after one moment and up to another; the very first of a
+     * lead-in from its beginning on. They need nothing to be kept first.
      */
     static List<Cue> between(State state, long before, long now) {
         double stale = STALE_SECONDS * NANOS * state.speed();
@@ -64,17 +64,14 @@ final class Cues {
                                 m.first()
                                         ? before <= m.at() && m.at() < now
                                         : before < m.at() && m.at() <= now)
-                .filter(m -> now - m.at() <= stale)
+                .filter(m -> m.cue() == Cue.NEXT || now - m.at() <= stale)
                 .map(Moment::cue)
                 .toList();
     }
 
-    /** When time next leads to something: a cue, or the end of what is timed. */
+    /** When the next cue of time itself is due. */
     static OptionalLong next(State state, long after) {
-        return Stream.concat(moments(state).map(Moment::at), ends(state))
-                .mapToLong(at -> at)
-                .filter(at -> at > after)
-                .min();
+        return moments(state).mapToLong(Moment::at).filter(at -> at > after).min();
     }
 
     /** When a cue is due; {@code first} where that is the beginning itself. */
@@ -103,16 +100,8 @@ final class Cues {
         return moments.stream();
     }
 
-    private static Stream<Long> ends(State state) {
-        return timed(state).stream().map(Timed::end);
-    }
-
     /** Something of a known length that is running. */
     private record Timed(long start, double seconds, boolean halved) {
-        long end() {
-            return after(start, seconds);
-        }
-
         Stream<Moment> cues() {
             List<Moment> moments = new ArrayList<>();
             if (halved && seconds >= SHORTEST_HALVED_SECONDS) {
@@ -122,6 +111,7 @@ final class Cues {
                 long at = after(start, seconds - LAST_SECONDS);
                 moments.add(new Moment(Cue.LAST_SECONDS, at, false));
             }
+            moments.add(new Moment(Cue.NEXT, after(start, seconds), false));
             return moments.stream();
         }
     }
@@ -145,7 +135,8 @@ final class Cues {
         return List.of();
     }
 
+    /** Never a fraction of a nanosecond too early: by then the time would not be over yet. */
     private static long after(long start, double seconds) {
-        return start + Math.round(seconds * NANOS);
+        return start + (long) Math.ceil(seconds * NANOS);
     }
 }

@@ -2,7 +2,10 @@ package rigside.runner;
 
 import java.io.IOException;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import rigside.rig.Cue;
 import rigside.rig.Rig;
 import rigside.session.Event;
 import rigside.session.Input;
@@ -43,10 +46,12 @@ public final class Rehearsal {
                     key.isPresent() && !(key.get() instanceof Input.TriggerPressed)
                             ? HAND_NANOS
                             : TICK_NANOS;
+            List<Cue> cues = new ArrayList<>(key.isPresent() ? List.of() : runner.timed(at[0]));
             Result result = key.isPresent() ? runner.accept(key.get(), at[0]) : runner.tick(at[0]);
             refuse(result, at[0]);
             if (result instanceof Result.Done done) {
-                runner.cued(done.cues(), "rehearsed", at[0]);
+                cues.addAll(done.cues());
+                runner.cued(cues, "rehearsed", at[0]);
             }
         }
         return runner.state();

@@ -158,10 +158,18 @@ public final class Runner {
         return bounces;
     }
 
-    /** Lets time pass: countdowns end, the lead-in is cued, the rig answers what it can. */
+    /**
+     * The cues that time has brought since it passed last: to be given at once, before {@link
+     * #tick} writes anything.
+     */
+    public List<Cue> timed(long at) {
+        return Cues.between(state, lastTick, at);
+    }
+
+    /** Lets time pass: countdowns end, the rig answers what it can. */
     public Result tick(long at) {
         List<Event> events = new ArrayList<>();
-        List<Cue> cues = new ArrayList<>(Cues.between(state, lastTick, at));
+        List<Cue> cues = new ArrayList<>();
         lastTick = Math.max(lastTick, at);
         notices.addAll(rig.pass(at));
         Result last = noticed(events, cues, at);

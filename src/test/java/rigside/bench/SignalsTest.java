@@ -77,7 +77,7 @@ class SignalsTest {
 
     @Test
     void noCueIsNothing() {
-        assertEquals(Optional.empty(), signals.give(List.of(), STATE, LOUD));
+        assertEquals(Optional.empty(), signals.give(List.of(), LOUD));
         assertEquals(List.of(), heard);
     }
 
@@ -88,6 +88,8 @@ class SignalsTest {
     }
 
     private String given(SoundVolume volume, Cue... cues) {
-        return signals.give(List.of(cues), STATE, volume).orElseThrow().how();
+        Signals.Given given = signals.give(List.of(cues), volume).orElseThrow();
+        signals.say(given, STATE);
+        return given.how();
     }
 }

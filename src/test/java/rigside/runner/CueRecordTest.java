@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,7 +53,7 @@ class CueRecordTest {
         assertTrue(expected.size() > 150, () -> "only " + expected.size() + " cues");
         assertEquals(expected.stream().map(Cued::cue).toList(), words(given));
         assertAll(
-                java.util.stream.IntStream.range(0, given.size())
+                IntStream.range(0, given.size())
                         .mapToObj(
                                 i ->
                                         () ->
@@ -100,9 +101,11 @@ class CueRecordTest {
             long tick = now + (long) (TICK * speed);
             long wakes = key.isPresent() ? tick : Math.min(tick, next.orElse(tick));
             now = Math.max(now, wakes) + (long) (late.nextInt(SLOW) * speed);
+            List<Cue> cues = new ArrayList<>(key.isPresent() ? List.of() : runner.timed(now));
             Result result = key.isPresent() ? runner.accept(key.get(), now) : runner.tick(now);
             if (result instanceof Result.Done done) {
-                runner.cued(done.cues(), "tones", now);
+                cues.addAll(done.cues());
+                runner.cued(cues, "tones", now);
             }
         }
     }

@@ -17,10 +17,10 @@ class CuesTest {
     private static final Place PLACE = new Place(Stage.DONNING, 1, 2);
 
     @Test
-    void oneExerciseThatLeadsStraightIntoTheNextIsOneCue() {
+    void anExerciseThatBeginsByItselfHasHadItsCueWhenTheOneBeforeWasOver() {
         List<Event> runsOn =
                 List.of(new Event.ExerciseFinished(PLACE, 0), new Event.ExerciseStarted(PLACE, 1));
-        assertEquals(List.of(Cue.NEXT), Cues.of(runsOn));
+        assertEquals(List.of(), Cues.of(runsOn));
         assertEquals(List.of(Cue.START), Cues.of(List.of(new Event.ExerciseStarted(PLACE, 1))));
     }
 
@@ -58,6 +58,9 @@ class CuesTest {
         assertEquals(
                 List.of(Cue.LAST_SECONDS),
                 between(story, start + 7 * SECOND - 1, start + 7 * SECOND));
+        assertEquals(List.of(), between(story, start + 9 * SECOND, start + 10 * SECOND - 1));
+        assertEquals(
+                List.of(Cue.NEXT), between(story, start + 10 * SECOND - 1, start + 10 * SECOND));
     }
 
     @Test
@@ -72,12 +75,15 @@ class CuesTest {
         assertEquals(OptionalLong.empty(), Cues.next(story.state(), start + 10 * SECOND));
     }
 
-    /** A computer that slept through it does not catch up: half-way would be a lie by then. */
+    /**
+     * A computer that slept through it: half-way would be a lie by then, that it is over is true.
+     */
     @Test
     void aMomentThatIsLongPastIsNotCued() {
         Story story = Story.atFirstDonning().goOn().goOn().goOn().goOn().goOn();
         long start = story.now();
         assertEquals(List.of(), between(story, start, start + 9 * SECOND));
+        assertEquals(List.of(Cue.NEXT), between(story, start, start + 900 * SECOND));
     }
 
     @Test

@@ -60,6 +60,7 @@ class RunnerTest {
         List<Cue> cues = new ArrayList<>();
         for (int tick = 0; tick < 80; tick++) {
             now += SECOND / 20;
+            cues.addAll(runner.timed(now));
             cues.addAll(assertInstanceOf(Result.Done.class, runner.tick(now)).cues());
         }
         assertEquals(List.of(Cue.LEAD_IN, Cue.LEAD_IN, Cue.LEAD_IN, Cue.GO), cues);
