@@ -5,6 +5,7 @@ import java.util.List;
 import rigside.decide.Conclusion;
 import rigside.decide.Finding;
 import rigside.decide.Interval;
+import rigside.decide.Rules;
 import rigside.decide.Verdict;
 import rigside.protocol.Measure.Compared.Matters;
 
@@ -146,13 +147,17 @@ record Change(Wording wording, Judged judged) {
     }
 
     private String resolution() {
-        double rounding = wording.setting().rules(judged.rows()).roundingSpread();
+        Rules rules = wording.setting().rules(judged.rows());
+        double rounding = rules.roundingSpread();
+        double information =
+                rules.schedule().looks().get(judged.course().looks().size() - 1).information();
+        double least = latest().interval().orElseThrow().standardError() * Math.sqrt(information);
         String floor =
                 wording.setting().scale().isRatio()
                         ? Figures.three(100 * Math.expm1(rounding)) + " %"
                         : wording.ofScale(Figures.three(rounding));
         String more =
-                rounding > 0
+                least < rounding * 1.001
                         ? "spread by more than the " + floor + " that rounding alone can explain"
                         : "differ from each other at all";
         return isOpen()

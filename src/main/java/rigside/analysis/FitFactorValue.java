@@ -115,7 +115,7 @@ final class FitFactorValue {
     private Optional<FitFactors.Sample> sample(double start, Step.Window window, Slot slot) {
         return sight.number(slot)
                 .map(Quantity::si)
-                .filter(concentration -> concentration >= 0)
+                .filter(concentration -> concentration >= 0 && Scale.holds(concentration))
                 .map(
                         concentration ->
                                 new FitFactors.Sample(
@@ -128,7 +128,9 @@ final class FitFactorValue {
             return sight.whyEmpty(slot);
         }
         if (mask.isEmpty()) {
-            return "the mask concentration is below 0";
+            return sight.number(slot).get().si() < 0
+                    ? "the mask concentration is below 0"
+                    : "the mask concentration is too large or too small to reckon with";
         }
         if (ambient.isEmpty()) {
             return "no ambient concentration";

@@ -51,12 +51,15 @@ record Judged(
         Finding latest = course.latest();
         double estimate = setting.scale().outward(latest.estimate());
         Optional<Limits> interval = latest.interval().map(each -> read(each, setting.scale()));
+        boolean lacking = Double.isNaN(estimate) && !rows.rounds().isEmpty();
         String found =
-                wording.found(
-                        latest.n(),
-                        estimate,
-                        interval,
-                        isContradicted() ? latest.verdict() : verdict);
+                lacking
+                        ? wording.nothing()
+                        : wording.found(
+                                latest.n(),
+                                estimate,
+                                interval,
+                                isContradicted() ? latest.verdict() : verdict);
         return new Comparison(
                 setting.measure().id(),
                 ids.condition(),

@@ -21,11 +21,6 @@ final class TableReader {
     /** More conditions than anybody compares: their names are not spelt alike. */
     private static final int MOST_CONDITIONS = 50;
 
-    /** Between these, squares and ratios of values are far from overflow; 0 is no ratio's value. */
-    private static final double SMALLEST = 1e-100;
-
-    private static final double LARGEST = 1e100;
-
     private final boolean ratio;
     private final List<ValueTable.Problem> problems = new ArrayList<>();
     private final List<ValueTable.Row> rows = new ArrayList<>();
@@ -154,11 +149,10 @@ final class TableReader {
                     "write a number such as 12.4, or delete the line");
             return BigDecimal.ZERO;
         }
-        double size = Math.abs(value.doubleValue());
-        if (size > LARGEST) {
-            wrong(line, cell, "value '" + cell.shown() + "' is too large", "check it");
-        } else if (size < SMALLEST && value.signum() != 0) {
-            wrong(line, cell, "value '" + cell.shown() + "' is too small", "check it");
+        boolean lost = value.signum() != 0 && value.doubleValue() == 0;
+        if (lost || !Scale.holds(value.doubleValue())) {
+            String how = Math.abs(value.doubleValue()) > 1 ? "large" : "small";
+            wrong(line, cell, "value '" + cell.shown() + "' is too " + how, "check it");
         } else if (ratio && !(value.doubleValue() > 0)) {
             wrong(
                     line,

@@ -93,6 +93,10 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
             return part(title, OptionalDouble.empty(), slot, sight.whyEmpty(slot));
         }
         double value = number.get().in(measure.unit()).value();
+        if (!Scale.holds(value)) {
+            return part(
+                    title, OptionalDouble.empty(), slot, "too large or too small to reckon with");
+        }
         return mustBePositive && !(value > 0)
                 ? part(title, OptionalDouble.empty(), slot, "not above 0")
                 : part(title, OptionalDouble.of(value), slot, "");

@@ -50,6 +50,14 @@ record Wording(Setting setting, String condition, String reference) {
                 + ".";
     }
 
+    /** What is said of complete rounds of which none has both its values. */
+    String nothing() {
+        return Figures.sentence(condition)
+                + ", compared with "
+                + reference
+                + ": nothing to compare yet.";
+    }
+
     /** Said before a look that contradicts the verdict reached before it. */
     String staying(Comparison.Settled settled) {
         return "Settled after "
@@ -93,6 +101,9 @@ record Wording(Setting setting, String condition, String reference) {
         String verb = timed ? "inhaling takes " : subject() + " is ";
         if (setting.scale().isRatio()) {
             return verb + Figures.three(estimate) + " times as " + (timed ? "long" : "high");
+        }
+        if (estimate == 0) {
+            return verb + (timed ? "as long" : "as high");
         }
         String size = withUnit(Figures.three(Math.abs(estimate)));
         return verb
