@@ -40,9 +40,4 @@ public record Course(List<Finding> looks) {
     public Conclusion conclusion() {
         return settling().orElse(latest()).conclusion();
     }
-
-    /** Whether a later look says something else than the verdict that holds. */
-    public boolean contradicted() {
-        return settling().isPresent() && !latest().conclusion().equals(conclusion());
-    }
 }

@@ -107,31 +107,6 @@ public final class CriticalValues {
     }
 
     /**
-     * The other way round: the cumulative chance that some interval has missed the truth, at each
-     * look, when these critical values are used.
-     *
-     * @param critical above 0, one a look
-     * @throws IllegalArgumentException if lengths differ or a value is not above 0
-     */
-    public static double[] crossing(Schedule schedule, double[] critical) {
-        requireLength(schedule, critical);
-        for (double c : critical) {
-            if (!(c > 0)) {
-                throw new IllegalArgumentException("critical value " + c + " must be above 0");
-            }
-        }
-        double[] crossed = new double[critical.length];
-        walk(
-                schedule,
-                (look, survival) -> {
-                    double tau = critical[look] / Math.sqrt(survival.degreesOfFreedom());
-                    crossed[look] = (look == 0 ? 0 : crossed[look - 1]) + 2 * survival.beyond(tau);
-                    return tau;
-                });
-        return crossed;
-    }
-
-    /**
      * The two-sided p that each look would have by itself at its critical value.
      *
      * @param critical above 0, one a look
@@ -148,11 +123,12 @@ public final class CriticalValues {
     }
 
     /** What is done at a look; gives the tau beyond which paths end. */
-    private interface Stop {
+    interface Stop {
         double at(int look, Survival survival);
     }
 
-    private static void walk(Schedule schedule, Stop stop) {
+    /** Goes from look to look. */
+    static void walk(Schedule schedule, Stop stop) {
         List<Schedule.Look> looks = schedule.looks();
         Survival survival = Survival.untouched(looks.get(0).degreesOfFreedom());
         for (int i = 0; i < looks.size(); i++) {

@@ -12,20 +12,12 @@ import java.util.stream.IntStream;
  */
 public record Schedule(Design design, List<Look> looks) {
 
-    /**
-     * Degrees of freedom that stand for a known spread. At this size the t statistic differs from
-     * the normal one by less than 1e-7 of a critical value, and all steps keep their precision.
-     */
-    private static final double KNOWN = 1e9;
-
     /** How values are set against each other. */
     public enum Design {
         /** Differences within rounds; one arm of n differences. */
         PAIRED,
         /** Two arms of values, spread pooled. */
-        INDEPENDENT,
-        /** The limit of many degrees of freedom; only information counts. */
-        KNOWN_SPREAD
+        INDEPENDENT
     }
 
     /** Counts of values in the two arms; for pairs both are the number of pairs. */
@@ -34,7 +26,7 @@ public record Schedule(Design design, List<Look> looks) {
     /**
      * One look.
      *
-     * @param arms counts of values seen at this look; 0 and 0 when only information is known
+     * @param arms counts of values seen at this look
      * @param information on the difference, in units of one over the variance of one value (of one
      *     difference when paired): n, or n_A n_B / (n_A + n_B); above 0
      * @param degreesOfFreedom of the spread; at least 1
@@ -139,20 +131,6 @@ public record Schedule(Design design, List<Look> looks) {
             before = now;
         }
         return new Schedule(Design.INDEPENDENT, looks);
-    }
-
-    /**
-     * Looks at these amounts of information with the spread known: the classical group-sequential
-     * case, as a limit of the same calculation.
-     *
-     * @throws IllegalArgumentException unless the information rises strictly from above 0
-     */
-    public static Schedule knownSpread(List<Double> information) {
-        List<Look> looks = new ArrayList<>();
-        for (double amount : information) {
-            looks.add(new Look(new Arms(0, 0), amount, KNOWN + looks.size()));
-        }
-        return new Schedule(Design.KNOWN_SPREAD, looks);
     }
 
     private static double information(Arms arms) {

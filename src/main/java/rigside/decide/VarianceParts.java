@@ -42,7 +42,7 @@ public record VarianceParts(
         double within = 0;
         double between = 0;
         for (List<double[]> condition : conditions) {
-            List<double[]> filled = condition.stream().filter(d -> d.length > 0).toList();
+            List<double[]> filled = centred(condition.stream().filter(d -> d.length > 0).toList());
             if (filled.isEmpty()) {
                 continue;
             }
@@ -75,6 +75,16 @@ public record VarianceParts(
         double donning = (meanSquare - trial) / perDonning;
         return new VarianceParts(
                 trial, Math.max(0, donning), donning, perDonning, meanSquare, donningDf, trialDf);
+    }
+
+    /**
+     * The same about their first value: differences of near numbers are exact, so that means keep
+     * the digits that leading ones in common would cost.
+     */
+    private static List<double[]> centred(List<double[]> donnings) {
+        return donnings.stream()
+                .map(d -> Arrays.stream(d).map(x -> x - donnings.get(0)[0]).toArray())
+                .toList();
     }
 
     /** The share of the variance of a single trial that comes from the donning. */

@@ -3,7 +3,6 @@ package rigside.decide;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -91,7 +90,7 @@ class CriticalValuesTest {
     @MethodSource("everyBalancedPlan")
     void theErrorSpentComesBackFromTheCriticalValues(Case plan) {
         double[] critical = CriticalValues.of(plan.schedule(), plan.alpha(), plan.exponent());
-        double[] crossed = CriticalValues.crossing(plan.schedule(), critical);
+        double[] crossed = Crossings.of(plan.schedule(), critical);
         double[] spent = CriticalValues.spent(plan.schedule(), plan.alpha(), plan.exponent());
         assertArrayEquals(spent, crossed, 1e-12);
         assertArrayEquals(plan.values("cumulative_alpha"), crossed, 5.1e-11, "10 decimals");
@@ -105,13 +104,13 @@ class CriticalValuesTest {
                 new Answers(plan.toString(), plan.entry().get("significance_level_approach"))) {
             List<Schedule.Look> looks = plan.schedule().looks();
             Schedule known =
-                    Schedule.knownSpread(looks.stream().map(Schedule.Look::information).toList());
+                    Crossings.knownSpread(looks.stream().map(Schedule.Look::information).toList());
             double[] z = CriticalValues.of(known, plan.alpha(), plan.exponent());
             double[] level = CriticalValues.nominal(known, z);
             double[] c = new double[z.length];
             Arrays.setAll(
                     c, i -> StudentT.upperQuantile(level[i] / 2, looks.get(i).degreesOfFreedom()));
-            double[] crossed = CriticalValues.crossing(plan.schedule(), c);
+            double[] crossed = Crossings.of(plan.schedule(), c);
             double all = crossed[crossed.length - 1];
             // Six decimals, six digits, seven digits of a plan whose z have six, seven decimals.
             assertArrayEquals(borrowed.numbers("z_known_sigma"), z, 5.1e-7);
@@ -128,7 +127,7 @@ class CriticalValuesTest {
     @MethodSource("everyBalancedPlan")
     void criticalValuesAreCrossedAsOftenAsInTheSimulationOfTheReference(Case plan) {
         double[] critical = CriticalValues.of(plan.schedule(), plan.alpha(), plan.exponent());
-        double[] crossed = CriticalValues.crossing(plan.schedule(), critical);
+        double[] crossed = Crossings.of(plan.schedule(), critical);
         try (Answers simulated = new Answers(plan.toString(), plan.entry().get("monte_carlo"))) {
             crossings(simulated, crossed);
         }
@@ -152,7 +151,7 @@ class CriticalValuesTest {
     @ParameterizedTest
     @MethodSource("everyNaivePlan")
     void peekingWithThePlainIntervalMissesAsOftenAsTheReferenceSays(Case plan) {
-        double[] crossed = CriticalValues.crossing(plan.schedule(), plan.values("c"));
+        double[] crossed = Crossings.of(plan.schedule(), plan.values("c"));
         // The file's critical values have 7 digits, its errors 7 decimals.
         assertArrayEquals(plan.values("actual_cumulative_error"), crossed, 1.5e-7);
     }
@@ -196,36 +195,11 @@ class CriticalValuesTest {
         }
     }
 
-    @ParameterizedTest(name = "{0} to {1} at alpha {2}, exponent {3}")
-    @CsvSource({
-        "2, 2, 0.2, 1",
-        "2, 50, 0.001, 3",
-        "2, 50, 0.2, 0.5",
-        "50, 50, 0.001, 2",
-        "49, 50, 0.01, 8",
-        "2, 20, 0.0001, 2",
-        "7, 50, 0.05, 2"
-    })
-    void anyPlanSpendsItsErrorExactly(int fewest, int most, double alpha, double exponent) {
-        for (Schedule schedule :
-                List.of(Schedule.paired(fewest, most), Schedule.independent(fewest, most))) {
-            double[] critical = CriticalValues.of(schedule, alpha, exponent);
-            double[] crossed = CriticalValues.crossing(schedule, critical);
-            assertRelative(CriticalValues.spent(schedule, alpha, exponent), crossed, 1e-9);
-            // No look may be laxer than one plain interval at the whole of alpha.
-            for (int i = 0; i < critical.length; i++) {
-                double df = schedule.looks().get(i).degreesOfFreedom();
-                assertTrue(critical[i] >= StudentT.upperQuantile(alpha / 2, df) * (1 - 1e-12));
-            }
-        }
-    }
-
     @Test
     void aLookThatIsNeverTakenLeavesTheOthersAsTheyWere() {
         Schedule three = Schedule.paired(List.of(3, 5, 8));
-        double[] crossed = CriticalValues.crossing(three, new double[] {4, 1e300, 3});
-        double[] without =
-                CriticalValues.crossing(Schedule.paired(List.of(3, 8)), new double[] {4, 3});
+        double[] crossed = Crossings.of(three, new double[] {4, 1e300, 3});
+        double[] without = Crossings.of(Schedule.paired(List.of(3, 8)), new double[] {4, 3});
         assertEquals(crossed[0], crossed[1], 1e-15);
         // Two short steps or one long one: the two roads share nothing but the first look.
         assertEquals(without[1], crossed[2], 1e-9);
@@ -236,13 +210,12 @@ class CriticalValuesTest {
     @CsvSource({"10, 20", "20, 60", "50, 100", "50, 150", "100, 200"})
     void aLongStepIsManyShortOnes(int first, int last) {
         double[] hurried =
-                CriticalValues.crossing(
-                        Schedule.paired(List.of(first, last)), new double[] {2.2, 2.1});
+                Crossings.of(Schedule.paired(List.of(first, last)), new double[] {2.2, 2.1});
         double[] between = new double[last - first + 1];
         Arrays.fill(between, 1e300);
         between[0] = 2.2;
         between[last - first] = 2.1;
-        double[] unhurried = CriticalValues.crossing(Schedule.paired(first, last), between);
+        double[] unhurried = Crossings.of(Schedule.paired(first, last), between);
         assertEquals(unhurried[last - first], hurried[1], 1e-12);
     }
 
@@ -265,7 +238,7 @@ class CriticalValuesTest {
         for (int round = 0; round < 3; round++) {
             between[50 * round] = c[round];
         }
-        double[] crossed = CriticalValues.crossing(Schedule.independent(singly), between);
+        double[] crossed = Crossings.of(Schedule.independent(singly), between);
         assertEquals(0.05 / 9, crossed[0], 1e-12);
         assertEquals(0.05 * 4 / 9, crossed[50], 1e-12);
         assertEquals(0.05, crossed[100], 1e-12);
@@ -282,8 +255,8 @@ class CriticalValuesTest {
                                 new Schedule.Arms(5, 6)));
         Schedule quick =
                 Schedule.independent(List.of(new Schedule.Arms(3, 3), new Schedule.Arms(5, 6)));
-        double[] unhurried = CriticalValues.crossing(slow, new double[] {3, 1e300, 1e300, 2.5});
-        double[] hurried = CriticalValues.crossing(quick, new double[] {3, 2.5});
+        double[] unhurried = Crossings.of(slow, new double[] {3, 1e300, 1e300, 2.5});
+        double[] hurried = Crossings.of(quick, new double[] {3, 2.5});
         assertEquals(hurried[1], unhurried[3], 1e-9);
     }
 
@@ -317,15 +290,15 @@ class CriticalValuesTest {
     @Test
     void valuesThatDoNotFitTheScheduleAreRefused() {
         Schedule two = Schedule.paired(3, 4);
+        double[][] wrong = {
+            {0.02}, {0.02, 0.02}, {0.03, 0.02}, {0, 0.02}, {0.02, 1}, {0.02, 0.0 / 0}
+        };
+        for (double[] spent : wrong) {
+            assertThrows(IllegalArgumentException.class, () -> CriticalValues.spending(two, spent));
+        }
         assertThrows(
                 IllegalArgumentException.class,
-                () -> CriticalValues.crossing(two, new double[] {2}));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> CriticalValues.crossing(two, new double[] {2, Double.NaN}));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> CriticalValues.spending(two, new double[] {0.02, 0.02}));
+                () -> CriticalValues.nominal(two, new double[] {2}));
     }
 
     private static void assertRelative(double[] expected, double[] actual, double tolerance) {

@@ -176,7 +176,7 @@ class HandbookTest {
                 schedule.looks().stream()
                         .mapToDouble(look -> StudentT.upperQuantile(0.025, look.degreesOfFreedom()))
                         .toArray();
-        double error = CriticalValues.crossing(schedule, plain)[9];
+        double error = Crossings.of(schedule, plain)[9];
         assertEquals(0.2005, error, 4 * Math.sqrt(0.2 * 0.8 / 100_000));
     }
 }

@@ -89,7 +89,7 @@ class KnownSpreadTest {
         double high = 6;
         for (int i = 0; i < 40; i++) {
             double middle = (low + high) / 2;
-            double[] crossed = CriticalValues.crossing(schedule, shaped(looks, middle, shape));
+            double[] crossed = Crossings.of(schedule, shaped(looks, middle, shape));
             if (crossed[looks - 1] > alpha) {
                 low = middle;
             } else {
@@ -107,7 +107,7 @@ class KnownSpreadTest {
 
     /** Lan and DeMets 1983: each side spends 2 - 2 Phi(z / sqrt t), z the quantile of alpha/4. */
     private static DoubleUnaryOperator likeOBrienFleming(double alpha) {
-        double z = StudentT.upperQuantile(alpha / 4, 1e9);
+        double z = StudentT.upperQuantile(alpha / 4, Crossings.KNOWN);
         return t -> 4 * NoncentralT.normalUpper(z / Math.sqrt(t));
     }
 
@@ -142,7 +142,7 @@ class KnownSpreadTest {
     @MethodSource("everyBenchDesign")
     void plansAtTheBenchHaveTheBoundaryOfTheReference(JsonNode entry) {
         Schedule schedule =
-                Schedule.knownSpread(
+                Crossings.knownSpread(
                         IntStream.rangeClosed(
                                         entry.get("n_min").intValue(),
                                         entry.get("n_max").intValue())
@@ -207,8 +207,8 @@ class KnownSpreadTest {
     @Test
     void repeatedSignificanceTestsErrAsOftenAsPublished() {
         double[] z = new double[20];
-        Arrays.fill(z, StudentT.upperQuantile(0.025, 1e9));
-        double[] crossed = CriticalValues.crossing(equallySpaced(20), z);
+        Arrays.fill(z, StudentT.upperQuantile(0.025, Crossings.KNOWN));
+        double[] crossed = Crossings.of(equallySpaced(20), z);
         double[] printed = {.050, .083, .107, .126, .142, .155, .166, .176, .185, .193};
         for (int i = 0; i < printed.length; i++) {
             assertEquals(printed[i], crossed[i], 5.1e-4, i + 1 + " looks");
@@ -281,7 +281,7 @@ class KnownSpreadTest {
     }
 
     private static Schedule equallySpaced(int looks) {
-        return Schedule.knownSpread(
+        return Crossings.knownSpread(
                 IntStream.rangeClosed(1, looks).asDoubleStream().boxed().toList());
     }
 }

@@ -39,7 +39,7 @@ final class PromisePlayer implements Blocks.Player {
         this.looks = schedule.looks();
         double[] normal =
                 CriticalValues.of(
-                        Schedule.knownSpread(
+                        Crossings.knownSpread(
                                 looks.stream().map(Schedule.Look::information).toList()),
                         alpha,
                         exponent);

@@ -47,8 +47,10 @@ class ScheduleTest {
         assertRefused(new Schedule.Arms(0, 5));
         assertRefused(new Schedule.Arms(4, 4), new Schedule.Arms(4, 4));
         assertRefused(new Schedule.Arms(4, 4), new Schedule.Arms(3, 9));
-        assertThrows(IllegalArgumentException.class, () -> Schedule.knownSpread(List.of(0.0, 1.0)));
-        assertThrows(IllegalArgumentException.class, () -> Schedule.knownSpread(List.of(1.0, 1.0)));
+        assertThrows(
+                IllegalArgumentException.class, () -> Crossings.knownSpread(List.of(0.0, 1.0)));
+        assertThrows(
+                IllegalArgumentException.class, () -> Crossings.knownSpread(List.of(1.0, 1.0)));
     }
 
     private static void assertRefused(Schedule.Arms... arms) {

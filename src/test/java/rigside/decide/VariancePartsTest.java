@@ -6,13 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class VariancePartsTest {
@@ -118,36 +115,6 @@ class VariancePartsTest {
     private static void assertLimits(String low, String high, Limits limits) {
         assertEquals(Double.parseDouble(low), limits.low(), 1e-9 * Double.parseDouble(low));
         assertEquals(Double.parseDouble(high), limits.high(), 1e-9 * Double.parseDouble(high));
-    }
-
-    /**
-     * NIST one-way analysis of variance: one condition, the groups as donnings. SmLs04 and 05 have
-     * seven constant leading digits, which cost the between mean square about as many of sixteen.
-     */
-    @ParameterizedTest(name = "{0} to {1} digits")
-    @CsvSource({"SiRstv, 12", "SmLs01, 12", "SmLs02, 12", "SmLs04, 8", "SmLs05, 8"})
-    void certifiedMeanSquaresAreReached(String dataset, double digits) {
-        Map<String, List<Double>> groups = new LinkedHashMap<>();
-        for (String[] row : Reference.csv("nist/" + dataset + ".csv")) {
-            groups.computeIfAbsent(row[0], g -> new ArrayList<>()).add(Double.valueOf(row[1]));
-        }
-        List<double[]> donnings =
-                groups.values().stream()
-                        .map(g -> g.stream().mapToDouble(Double::doubleValue).toArray())
-                        .toList();
-        VarianceParts parts = VarianceParts.of(List.of(donnings));
-        String[] certified =
-                Reference.csv("nist/certified-anova.csv").stream()
-                        .filter(r -> r[0].equals(dataset))
-                        .findFirst()
-                        .orElseThrow();
-        double error = Math.pow(10, -digits);
-        double between = Double.parseDouble(certified[5]);
-        double within = Double.parseDouble(certified[9]);
-        assertEquals(between, parts.donningMeanSquare(), error * between);
-        assertEquals(within, parts.trial(), error * within);
-        assertEquals(Double.parseDouble(certified[3]), parts.donningDf());
-        assertEquals(Double.parseDouble(certified[7]), parts.trialDf());
     }
 
     /** Satterthwaite's formula by hand: MS 12 on 3, 2 on 4; (12-2)^2 / (144/3 + 4/4) = 100/49. */
