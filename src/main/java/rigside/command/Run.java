@@ -64,6 +64,9 @@ final class Run implements Callable<Integer> {
             return Exit.PROBLEMS;
         }
         Choice choice = choice(named);
+        if (speed.isPresent() && choice.effectiveSpeed() != speed.get()) {
+            throw wrong("--speed goes with a simulated rig only: instruments run as they do");
+        }
         Optional<ProtocolFile> file = Protocols.sound(protocol, simulated, rigside.folders(), err);
         if (file.isEmpty()) {
             return Exit.PROBLEMS;
@@ -87,7 +90,7 @@ final class Run implements Callable<Integer> {
         if (rig.isPresent() && simulated) {
             throw wrong("--rig and --simulated exclude each other: keep one of them");
         }
-        if (speed.isPresent() && !simulated) {
+        if (speed.isPresent() && !simulated && rig.isEmpty()) {
             throw wrong("--speed goes with --simulated only: at a real bench time runs as it does");
         }
         double times = times();

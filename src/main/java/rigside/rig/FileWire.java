@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
 
 /**
@@ -34,29 +35,47 @@ final class FileWire implements Wire {
     private long position;
     private int asks;
 
-    private FileWire(Path file, FileChannel channel, Object key) throws IOException {
+    private FileWire(Path file, FileChannel channel, Object key, boolean fromBegin)
+            throws IOException {
         this.file = file;
         this.channel = channel;
         this.key = key;
-        this.position = channel.size();
+        this.position = fromBegin ? 0 : channel.size();
         this.midLine = position > 0 && !endsLine(channel, position);
-        this.firstLine = first(channel);
+        this.firstLine = fromBegin ? Optional.empty() : first(channel);
     }
 
-    static Wire open(Path file) throws IOException {
-        try {
-            BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
-            if (!attributes.isRegularFile()) {
-                throw new IOException(
-                        attributes.isDirectory()
-                                ? "it is a folder"
-                                : "it is no plain file; write 'pipe:' for a pipe");
+    /**
+     * Opens a file at its end; one that was not there before at its beginning, since all of it was
+     * written meanwhile.
+     */
+    static Wire.Opener follow(Path file) {
+        AtomicBoolean awaited = new AtomicBoolean();
+        return () -> {
+            try {
+                Wire wire = open(file, awaited.get());
+                awaited.set(false);
+                return wire;
+            } catch (NoSuchFileException none) {
+                awaited.set(true);
+                throw new IOException("there is no such file", none);
             }
-            return new FileWire(
-                    file, FileChannel.open(file, StandardOpenOption.READ), attributes.fileKey());
-        } catch (NoSuchFileException none) {
-            throw new IOException("there is no such file", none);
+        };
+    }
+
+    private static Wire open(Path file, boolean fromBegin) throws IOException {
+        BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+        if (!attributes.isRegularFile()) {
+            throw new IOException(
+                    attributes.isDirectory()
+                            ? "it is a folder"
+                            : "it is no plain file; write 'pipe:' for a pipe");
         }
+        return new FileWire(
+                file,
+                FileChannel.open(file, StandardOpenOption.READ),
+                attributes.fileKey(),
+                fromBegin);
     }
 
     private static boolean endsLine(FileChannel channel, long size) throws IOException {

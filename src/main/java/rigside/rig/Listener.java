@@ -55,6 +55,9 @@ final class Listener implements Runnable, AutoCloseable {
                 broke("it ended");
             } catch (IOException trouble) {
                 broke(Faults.words(trouble));
+            } catch (RuntimeException fault) {
+                // A driver's mistake must not end the feed: it is opened again like any other.
+                broke("its driver failed");
             } finally {
                 open = null;
             }

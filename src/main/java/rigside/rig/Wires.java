@@ -10,7 +10,7 @@ final class Wires {
             return () -> SerialWire.open(serial);
         }
         if (origin instanceof Origin.Appended appended) {
-            return () -> FileWire.open(appended.file());
+            return FileWire.follow(appended.file());
         }
         if (origin instanceof Origin.Piped piped) {
             return () -> PipeWire.open(piped.pipe());

@@ -19,8 +19,11 @@ import rigside.measure.Unit;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
 import rigside.rig.Cue;
+import rigside.rig.FeedState;
 import rigside.rig.FeedTrouble;
+import rigside.rig.Reading;
 import rigside.rig.Rig;
+import rigside.rig.Signal;
 import rigside.session.Activity;
 import rigside.session.Event;
 import rigside.session.Evolve;
@@ -112,6 +115,21 @@ public final class Runner {
             shown = Optional.of(Shown.of(state, Analysis.of(state)));
         }
         return shown.get();
+    }
+
+    /** How every instrument is doing; empty without any. */
+    public List<FeedState> feeds() {
+        return rig.states();
+    }
+
+    /** The last reading of a signal, however old; empty when there is none. */
+    public Optional<Reading> latest(Signal signal) {
+        return rig.latest(signal);
+    }
+
+    /** The readings of a signal between two session times, see {@link Rig#readings}. */
+    public List<Reading> readings(Signal signal, long from, long to) {
+        return rig.readings(signal, from, to);
     }
 
     /** Whether something waits to be written; only the go-on key does anything then. */

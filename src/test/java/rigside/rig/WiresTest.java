@@ -84,10 +84,10 @@ class WiresTest {
         Path file = folder.resolve("later.csv");
         try (HeardLines heard = new HeardLines(Wires.to(new Origin.Appended(file)))) {
             heard.hears(Arrival.Broken.class, 1);
-            Files.createFile(file);
-            heard.hears(Arrival.Opened.class, 1);
-            append(file, "1\n");
-            heard.hears("1");
+            Files.writeString(folder.resolve("made"), "1\n");
+            Files.move(folder.resolve("made"), file);
+            append(file, "2\n");
+            heard.hears("1", "2");
             assertEquals("there is no such file", ((Arrival.Broken) heard.all().get(0)).why());
         }
     }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rigside.rig.Asked;
+import rigside.rig.Cue;
 import rigside.rig.FeedTrouble;
 import rigside.rig.FeedTrouble.Kind;
 import rigside.rig.Rig;
@@ -148,6 +149,7 @@ class InstrumentsTest {
         Result.Done done = assertInstanceOf(Result.Done.class, runner.tick(now));
         assertEquals(
                 List.of(new Event.FeedFailed("gauge", "gauge: nothing for 2 s")), done.events());
+        assertEquals(List.of(Cue.PROBLEM), done.cues());
         assertEquals(Map.of("gauge", "gauge: nothing for 2 s"), runner.state().feeds().why());
         troubles.add(new FeedTrouble("gauge", Kind.BACK, 0, "gauge: reads well again"));
         runner.tick(now + SECOND);
