@@ -24,6 +24,13 @@ public interface Rig extends AutoCloseable {
         return List.of();
     }
 
+    /**
+     * Says what the tester does; only a simulated rig wants to know.
+     *
+     * @param at since when, or when it was noticed, in nanoseconds of session time
+     */
+    default void does(Act act, long at) {}
+
     /** How every feed is doing; empty without instruments. */
     default List<FeedState> states() {
         return List.of();

@@ -2,23 +2,59 @@ package rigside.rig;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 
 /**
  * A rig that answers for an invented wearer. The same seed and question always get the same answer,
- * in whatever order they are asked, so that a resumed or repeated session meets the same rig.
- *
- * @param wearer who is simulated
- * @param seed sets one simulated session apart from another
+ * in whatever order they are asked, so that a resumed or repeated session meets the same rig. It
+ * has a gauge and two counters, which read ten times a second what goes with those answers.
  */
-public record SimulatedRig(Wearer wearer, long seed) implements Rig {
+public final class SimulatedRig implements Rig {
 
     /** Instruments show about four digits. */
     private static final MathContext SHOWN = new MathContext(4);
 
     /** The golden ratio's odd 64-bit multiplier: spreads neighbouring numbers over all bits. */
-    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+    static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+    private static final long EVERY_NANOS = 100_000_000L;
+
+    /** As many changes of what is done as a trial or exercise can see, many times over. */
+    private static final int MOST_ACTS = 200;
+
+    private final Wearer wearer;
+    private final long seed;
+    private final SimulatedSignals signals = new SimulatedSignals(this);
+    private final Deque<Begun> acts = new ArrayDeque<>();
+    private long now;
+
+    /** An act, and from when on it was done, in nanoseconds of session time. */
+    private record Begun(long from, Act act) {}
+
+    /**
+     * A rig.
+     *
+     * @param wearer who is simulated
+     * @param seed sets one simulated session apart from another
+     */
+    public SimulatedRig(Wearer wearer, long seed) {
+        this.wearer = wearer;
+        this.seed = seed;
+    }
+
+    Wearer wearer() {
+        return wearer;
+    }
+
+    long seed() {
+        return seed;
+    }
 
     @Override
     public String words() {
@@ -28,6 +64,59 @@ public record SimulatedRig(Wearer wearer, long seed) implements Rig {
     @Override
     public boolean simulated() {
         return true;
+    }
+
+    @Override
+    public void does(Act act, long at) {
+        Begun last = acts.peekLast();
+        if (last == null || !last.act().equals(act)) {
+            long from = Math.max(last == null ? 0 : last.from(), Math.min(at, act.since()));
+            acts.add(new Begun(act.kind() == Act.Kind.WEARING ? at : from, act));
+        }
+        if (acts.size() > MOST_ACTS) {
+            acts.remove();
+        }
+    }
+
+    @Override
+    public List<FeedTrouble> pass(long at) {
+        now = Math.max(now, at);
+        return List.of();
+    }
+
+    @Override
+    public Optional<Reading> latest(Signal signal) {
+        return acts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(reading(signal, now / EVERY_NANOS * EVERY_NANOS));
+    }
+
+    /** Of times before anything was known to be done there are none. */
+    @Override
+    public List<Reading> readings(Signal signal, long from, long to) {
+        List<Reading> readings = new ArrayList<>();
+        if (acts.isEmpty()) {
+            return readings;
+        }
+        long begin = Math.max(from, acts.getFirst().from());
+        long first = (begin + EVERY_NANOS - 1) / EVERY_NANOS * EVERY_NANOS;
+        for (long at = first; at <= Math.min(to, now); at += EVERY_NANOS) {
+            readings.add(reading(signal, at));
+        }
+        return readings;
+    }
+
+    private Reading reading(Signal signal, long at) {
+        Act act = acts.getFirst().act();
+        for (Begun each : acts) {
+            act = each.from() <= at ? each.act() : act;
+        }
+        return new Reading(at, signals.value(signal, act, at), Optional.empty());
+    }
+
+    @Override
+    public Optional<Sample> sample(Signal signal, Span span) {
+        return Optional.of(Sample.of(readings(signal, span.from(), span.to()), 0));
     }
 
     @Override

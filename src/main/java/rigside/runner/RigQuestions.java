@@ -56,11 +56,7 @@ final class RigQuestions {
 
         private Optional<Asked> asked(
                 Kind kind, int position, int window, Slot slot, Optional<Span> span) {
-            int again =
-                    (int)
-                            state.captured().entries().stream()
-                                    .filter(entry -> entry.slot().equals(slot))
-                                    .count();
+            int again = Acts.again(state, slot);
             return Optional.of(
                     new Asked(
                             kind,

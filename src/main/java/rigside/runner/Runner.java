@@ -189,6 +189,7 @@ public final class Runner {
         List<Event> events = new ArrayList<>();
         List<Cue> cues = new ArrayList<>();
         lastTick = Math.max(lastTick, at);
+        rig.does(Acts.of(state), at);
         notices.addAll(rig.pass(at));
         Result last = noticed(events, cues, at);
         if (last instanceof Result.Done) {

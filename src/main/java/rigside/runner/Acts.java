@@ -1,0 +1,89 @@
+package rigside.runner;
+
+import java.util.Optional;
+import rigside.protocol.Step;
+import rigside.rig.Act;
+import rigside.rig.Act.Kind;
+import rigside.session.Activity;
+import rigside.session.Donning;
+import rigside.session.Place;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.State;
+
+/** What the tester does, as a rig is told it. */
+final class Acts {
+    private Acts() {}
+
+    static Act of(State state) {
+        Optional<Donning> open = state.course().open();
+        if (open.isEmpty()) {
+            return Act.NOTHING;
+        }
+        Activity activity = state.activity();
+        if (activity instanceof Activity.Pulling pulling) {
+            Place place = pulling.place();
+            Step.Trials step = (Step.Trials) Procedure.step(state, place);
+            int again = again(state, new Slot.Trial(place, pulling.trial()));
+            return act(
+                    Kind.PULL,
+                    pulling.startedAt(),
+                    open.get(),
+                    place,
+                    pulling.trial(),
+                    again,
+                    step.target().si());
+        }
+        if (activity instanceof Activity.Exercising exercising
+                && exercising.startedAt().isPresent()
+                && exercising.place().donning() > 0) {
+            Place place = exercising.place();
+            int again = again(state, new Slot.Mask(place, exercising.exercise()));
+            return act(
+                    Kind.EXERCISE,
+                    exercising.startedAt().getAsLong(),
+                    open.get(),
+                    place,
+                    exercising.exercise(),
+                    again,
+                    0);
+        }
+        Donning donning = open.get();
+        return new Act(
+                Kind.WEARING,
+                donning.startedAt(),
+                donning.number(),
+                donning.condition(),
+                0,
+                0,
+                0,
+                0);
+    }
+
+    private static Act act(
+            Kind kind,
+            long since,
+            Donning donning,
+            Place place,
+            int position,
+            int again,
+            double targetPa) {
+        return new Act(
+                kind,
+                since,
+                donning.number(),
+                donning.condition(),
+                place.step(),
+                position,
+                again,
+                targetPa);
+    }
+
+    /** How often a gap was filled before. */
+    static int again(State state, Slot slot) {
+        return (int)
+                state.captured().entries().stream()
+                        .filter(entry -> entry.slot().equals(slot))
+                        .count();
+    }
+}
