@@ -23,7 +23,7 @@ final class LineFormReader {
     static Value<LineForm> read(Fields fields, boolean switched) {
         Optional<String> kind = fields.oneKeyOf(List.of("column", "pattern"));
         boolean columns = kind.filter("column"::equals).isPresent();
-        Value<Separator> separator = fields.optional("separator").oneOf(Separator.class);
+        Value<Separator> separator = fields.optional("separator").oneOf(Separator.words());
         Value<Boolean> decimal = fields.optional("decimal").oneOf(DECIMAL);
         Value<Pattern> passOver = pattern(fields.optional("pass-over"));
         Value<Sides> sides = sides(fields, switched, columns);
@@ -31,8 +31,7 @@ final class LineFormReader {
             fields.refused("separator", "goes with 'column' only", "delete the line");
         }
         decimal.must(
-                comma ->
-                        !(comma && columns && separator.orElse(Separator.COMMA) == Separator.COMMA),
+                comma -> !(comma && columns && separator.orElse(Separator.NONE) == Separator.COMMA),
                 comma -> "a decimal comma cannot be told from a comma between columns",
                 "name another separator: semicolon, tab or space");
         Value<LineForm.Shape> shape =
@@ -43,10 +42,16 @@ final class LineFormReader {
                                         text -> !text.matches("0+"),
                                         text -> "'column' is 0",
                                         "columns are counted from 1")
+                                .must(
+                                        text ->
+                                                text.equals("1")
+                                                        || fields.optional("separator").isGiven(),
+                                        text -> "a line of several columns needs its separator",
+                                        "add a line 'separator: comma', or semicolon, tab, space")
                                 .map(
                                         text ->
                                                 new LineForm.Columns(
-                                                        separator.orElse(Separator.COMMA),
+                                                        separator.orElse(Separator.NONE),
                                                         Column.of(text),
                                                         sides.toOptional().flatMap(Sides::column)))
                         : shape(pattern(fields.optional("pattern")), sides);

@@ -1,10 +1,15 @@
 package rigside.rig;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** What stands between the columns of a line. */
 enum Separator {
+    /** Nothing: the whole line is one column. */
+    NONE('\n'),
     COMMA(','),
     SEMICOLON(';'),
     TAB('\t'),
@@ -15,6 +20,17 @@ enum Separator {
 
     Separator(char mark) {
         this.mark = mark;
+    }
+
+    /** Each by the word it is written with; none is not written. */
+    static Map<String, Separator> words() {
+        Map<String, Separator> words = new LinkedHashMap<>();
+        for (Separator each : values()) {
+            if (each != NONE) {
+                words.put(each.name().toLowerCase(Locale.ROOT), each);
+            }
+        }
+        return words;
     }
 
     /** The cells of a line, without spaces and double quotes around them; at least one. */

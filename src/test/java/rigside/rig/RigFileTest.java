@@ -134,6 +134,8 @@ class RigFileTest {
                 "lost-after: 1500 ms|settling: 2 s|is for a switched counter only",
                 "column: particles|column: 0|columns are counted from 1",
                 "separator: semicolon|separator: comma|a decimal comma cannot be told",
+                "column: particles|pass-over: x|missing key in item 2 of 'feeds', one of column",
+                "separator: semicolon|rate: 2 /s|a line of several columns needs its separator",
                 "ambient: A|ambient: M|both sides have the same word",
                 "mask: M|maks: M|did you mean 'mask'?",
                 "settling: 3 s|time-column: 1|'time-column' goes with 'replay' only",
