@@ -2,6 +2,8 @@ package rigside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
@@ -18,6 +20,8 @@ import rigside.session.State;
  * The top of every picture of a session: what it is, where it stands, how far the part has come.
  */
 record Header(View view, int columns) {
+    /** So many characters of names leave room for the title. */
+    private static final int MOST_NAMES = 30;
 
     static List<Line> of(View view, int columns) {
         Header header = new Header(view, columns);
@@ -26,7 +30,7 @@ record Header(View view, int columns) {
 
     private Line strip() {
         Event.SessionOpened opened = view.state().opening().orElseThrow().event();
-        String notice = notice(opened.simulated(), opened.speed());
+        String notice = failing(view.state()) + notice(opened.simulated(), opened.speed());
         return strip(view.state().protocol().title(), notice, columns, view.glyphs());
     }
 
@@ -46,6 +50,18 @@ record Header(View view, int columns) {
         }
         String times = speed == 1 ? "" : " x" + Numbers.plain(speed);
         return "[simulated rig" + times + ": invented values] ";
+    }
+
+    /** Which instruments fail now; empty when none does. */
+    private static String failing(State state) {
+        Set<String> feeds = new TreeSet<>(state.feeds().why().keySet());
+        if (feeds.isEmpty()) {
+            return "";
+        }
+        String names = String.join(", ", feeds);
+        return names.length() <= MOST_NAMES
+                ? "[fails: " + names + "] "
+                : "[" + feeds.size() + " instruments fail] ";
     }
 
     private Line where() {
