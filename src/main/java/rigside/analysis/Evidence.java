@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import rigside.protocol.Condition;
-import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Look;
@@ -79,17 +78,24 @@ record Evidence(
         return List.copyOf(alternatives);
     }
 
-    /** The entry that counts for a gap. */
-    Optional<Entry> entry(Slot slot) {
-        Captured captured = state.captured();
-        return captured.entries().stream()
-                .filter(
-                        entry ->
-                                entry.slot().equals(slot)
-                                        && !entry.stands()
-                                        && entriesBack.contains(entry.number()))
+    /** All entries of a donning, struck out or not. */
+    List<Entry> entries(Donning donning) {
+        return state.captured().entries().stream()
+                .filter(entry -> entry.slot().place().donning() == donning.number())
+                .toList();
+    }
+
+    /**
+     * The entry that counts for a gap.
+     *
+     * @param entries those of the gap's donning
+     */
+    Optional<Entry> entry(List<Entry> entries, Slot slot) {
+        List<Entry> ofSlot = entries.stream().filter(each -> each.slot().equals(slot)).toList();
+        return ofSlot.stream()
+                .filter(each -> !each.stands() && entriesBack.contains(each.number()))
                 .findFirst()
-                .or(() -> captured.standing(slot));
+                .or(() -> ofSlot.stream().filter(Entry::stands).findFirst());
     }
 
     /** Whether a donning counts here. */

@@ -14,8 +14,16 @@ import rigside.session.Slot;
 import rigside.session.Stage;
 import rigside.session.Value;
 
-/** What was captured in one donning, as an analysis looks at it. */
-record Sight(Evidence evidence, Donning donning) {
+/**
+ * What was captured in one donning, as an analysis looks at it.
+ *
+ * @param entries those of the donning, struck out or not
+ */
+record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
+
+    Sight(Evidence evidence, Donning donning) {
+        this(evidence, donning, evidence.entries(donning));
+    }
 
     /** A step of the donning and where it stands. */
     record Placed<S extends Step>(Place place, S step) {}
@@ -34,7 +42,7 @@ record Sight(Evidence evidence, Donning donning) {
     }
 
     Optional<Entry> entry(Slot slot) {
-        return evidence.entry(slot);
+        return evidence.entry(entries, slot);
     }
 
     /** The number that counts for a gap. */
