@@ -7,6 +7,7 @@ import rigside.rig.Cue;
 import rigside.runner.Result;
 import rigside.runner.Runner;
 import rigside.runner.SessionTime;
+import rigside.screen.Drawing;
 import rigside.screen.SessionScreen;
 import rigside.screen.View;
 import rigside.session.Activity;
@@ -33,6 +34,9 @@ final class Sitting {
     private long latest;
     private final ClockWatch clocks = new ClockWatch(System.nanoTime(), System.currentTimeMillis());
     private boolean warned;
+
+    /** What is on the screen, if that is known. */
+    private Optional<Drawing> drawn = Optional.empty();
 
     private Sitting(
             Console console,
@@ -128,7 +132,14 @@ final class Sitting {
 
     private void draw() {
         View view = view(System.nanoTime());
-        console.draw(graphics -> SessionScreen.draw(graphics, view));
+        Drawing next = SessionScreen.of(view, console.size());
+        if (console.isStale()) {
+            drawn = Optional.empty();
+            console.draw(graphics -> SessionScreen.draw(graphics, view));
+        } else if (!drawn.equals(Optional.of(next))) {
+            drawn = Optional.of(next);
+            console.draw(next::on);
+        }
     }
 
     /** Whether the session is left. */

@@ -25,7 +25,10 @@ final class Big {
                     new Dot(8, 4));
 
     /** The largest size; 1 is the smallest, 0 stands for plain letters. */
-    static final int LARGEST = DOTS.size();
+    private static final int LARGEST = DOTS.size();
+
+    /** Rows that a picture needs beside its largest letters. */
+    private static final int OTHERS = 3;
 
     /** The size that 80 columns have room for. */
     static final int USUAL = 2;
@@ -54,6 +57,15 @@ final class Big {
         int foot = lines.size() - 1;
         lines.set(foot, lines.get(foot).plus(Tone.STRONG, unit.isEmpty() ? "" : " " + unit));
         return List.copyOf(lines);
+    }
+
+    /** The largest size that so many rows can have room for. */
+    static int largest(int rows) {
+        int size = LARGEST;
+        while (size > 1 && Letters.ROWS * DOTS.get(size - 1).rows() + OTHERS > rows) {
+            size--;
+        }
+        return size;
     }
 
     /** The largest size up to {@code size} at which the text fits; 0 where none does. */

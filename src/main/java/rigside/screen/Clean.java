@@ -20,6 +20,9 @@ final class Clean {
      * the basic plane, which Lanterna tears in two.
      */
     static String text(String raw) {
+        if (isPlain(raw)) {
+            return raw;
+        }
         StringBuilder clean = new StringBuilder();
         Normalizer.normalize(raw, Normalizer.Form.NFC)
                 .codePoints()
@@ -42,7 +45,23 @@ final class Clean {
 
     /** How many columns clean text takes. */
     static int width(String text) {
-        return TerminalTextUtils.getColumnWidth(text);
+        return isPlain(text) ? text.length() : TerminalTextUtils.getColumnWidth(text);
+    }
+
+    /**
+     * Whether every character is printable ASCII or one that pictures are drawn with: clean, and
+     * one column each. Nearly all text is, and twenty pictures a second are looked through.
+     */
+    private static boolean isPlain(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char each = text.charAt(at);
+            boolean ascii = each >= ' ' && each < 0x7F;
+            boolean drawing = each >= 0x2500 && each <= 0x25FF;
+            if (!ascii && !drawing && each != '\u00B7') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static char shown(int codePoint) {

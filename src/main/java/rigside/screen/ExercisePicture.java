@@ -122,12 +122,17 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
                                         List.of(Line.of("fit factor of exercise " + at)),
                                         Big.of(
                                                 Scene.value(part),
-                                                FitList.mayChange(scene, place, at - 1)
-                                                        ? "so far"
-                                                        : "",
+                                                soFar(Scene.value(part), room),
                                                 Math.max(Big.USUAL, scene.lesser()),
                                                 room,
                                                 scene.signs())))
                 .orElse(List.of());
+    }
+
+    /** Said again beside the digits where that does not make them smaller. */
+    private String soFar(String digits, int room) {
+        String words = "so far";
+        boolean fits = Big.fitting(digits, Big.USUAL, room - words.length() - 1) == Big.USUAL;
+        return fits && FitList.mayChange(scene, place, at - 1) ? words : "";
     }
 }

@@ -15,12 +15,10 @@ record Painter(TextGraphics graphics, View.Style style) {
 
     private static final int RED = 160;
 
-    /** Fills the whole picture with these lines; rows without one are blank. */
+    /** Puts these lines on a blank picture. */
     void paint(List<Line> lines) {
         int columns = graphics.getSize().getColumns();
         int rows = graphics.getSize().getRows();
-        tone(Tone.PLAIN);
-        graphics.fill(' ');
         for (int row = 0; row < Math.min(rows, lines.size()); row++) {
             int column = 0;
             for (Line.Span span : lines.get(row).cut(columns, Glyphs.of(style).cut()).spans()) {

@@ -60,7 +60,7 @@ record SessionPicture(View view, int columns, int rows) {
      * everything; where plain letters are too many still, blank lines go.
      */
     private static List<Line> fitted(Scene scene, boolean scrolls) {
-        for (int size = Big.LARGEST; size > 0; size--) {
+        for (int size = Big.largest(scene.rows()); size > 0; size--) {
             List<Line> lines = narrow(scene.sized(size));
             if (lines.size() <= scene.rows()) {
                 return lines;

@@ -9,12 +9,13 @@ public final class SessionScreen {
 
     /** Draws the whole picture, as large as {@code graphics}. */
     public static void draw(TextGraphics graphics, View view) {
-        new Painter(graphics, view.style())
-                .paint(
-                        SessionPicture.of(
-                                        view.with(seen(view, graphics.getSize())),
-                                        graphics.getSize())
-                                .lines());
+        of(view, graphics.getSize()).on(graphics);
+    }
+
+    /** The whole picture for a window of this size. */
+    public static Drawing of(View view, TerminalSize size) {
+        return new Drawing(
+                SessionPicture.of(view.with(seen(view, size)), size).lines(), view.style());
     }
 
     /**

@@ -77,7 +77,9 @@ record TallyPicture(Scene scene) {
         List<Line> head = head();
         List<Line> beside = Verdicts.beside(scene);
         int rows = scene.rows() - 1;
-        List<Line> verdicts = Verdicts.of(scene, rows - head.size() - beside.size());
+        int room = rows - head.size() - beside.size();
+        List<Line> loose = Verdicts.of(scene, room - 2);
+        List<Line> verdicts = loose.size() <= room - 2 ? loose : Verdicts.of(scene, room);
         List<Line> found =
                 Stream.of(
                                 Scene.stack(head, verdicts, beside),

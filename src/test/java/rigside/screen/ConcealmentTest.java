@@ -88,7 +88,19 @@ final class ConcealmentTest {
                 page.toString());
     }
 
-    /** Or the test above would find nothing to be seen anywhere. */
+    @ParameterizedTest
+    @EnumSource(HomeView.Page.class)
+    void theirReviewsLookTheSameToo(HomeView.Page page) {
+        HomeView alike = HomeScenes.review(page, concealed(1.02, 0.013));
+        HomeView apart = HomeScenes.review(page, concealed(1.61, 0.311));
+        for (TerminalSize size : SIZES) {
+            assertEquals(
+                    Drawn.of(alike, size.getColumns(), size.getRows()),
+                    Drawn.of(apart, size.getColumns(), size.getRows()));
+        }
+    }
+
+    /** Or the tests above would find nothing to be seen anywhere. */
     @Test
     void shownTheyDiffer() {
         Stream.of(View.Page.TALLY, View.Page.METHOD, View.Page.FLAGS, View.Page.ENTRIES)
