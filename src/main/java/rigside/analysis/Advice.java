@@ -20,9 +20,13 @@ record Advice(Wording wording, int n, boolean ended) {
             boolean planUsedUp,
             boolean atResolution,
             boolean unresolved,
+            boolean contradicted,
             Forecast forecast) {
         if (verdict.settled()) {
-            return "Enough repeats for this question.";
+            return contradicted
+                    ? "No further repeat under this plan can help. Take the question as open, and"
+                            + " ask it again by a new plan with donnings of its own."
+                    : "Enough repeats for this question.";
         }
         if (unresolved) {
             return "The counter cannot resolve the fit factor: use more ambient particles or sample"
@@ -62,26 +66,30 @@ record Advice(Wording wording, int n, boolean ended) {
 
     private String hope(Forecast forecast) {
         double chance = forecast.settlesWithinPlan().getAsDouble();
+        String withinPlan = Figures.chance(chance);
         if (forecast.median().isEmpty()) {
             return "; it is "
                     + (chance < UNLIKELY ? "unlikely" : "uncertain")
                     + " ("
-                    + Figures.percent(chance)
+                    + withinPlan
                     + ") that the plan settles it."
-                    + needed(forecast);
+                    + (n < wording.setting().plan().fewest() ? "" : needed(forecast));
         }
         int median = forecast.median().getAsInt();
-        String verb = wording.steps(median) == 1 ? " is" : " are";
-        String more =
-                median == 1 && wording.setting().isPaired()
-                        ? "another round (one donning of each)"
-                        : "about " + wording.more(median) + range(forecast);
-        return ": "
-                + more
-                + verb
-                + " likely to settle it ("
-                + Figures.percent(chance)
-                + " within the plan).";
+        if (median == 1 && wording.setting().isPaired()) {
+            return ": another round (one donning of each) settles it with a chance of "
+                    + Figures.chance(forecast.nextLook().getAsDouble())
+                    + ", going on within the plan with "
+                    + withinPlan
+                    + ".";
+        }
+        return ": about "
+                + wording.more(median)
+                + range(forecast)
+                + (wording.steps(median) == 1 ? " is" : " are")
+                + " needed; the chance to settle it within the plan is "
+                + withinPlan
+                + ".";
     }
 
     private String range(Forecast forecast) {
@@ -98,8 +106,8 @@ record Advice(Wording wording, int n, boolean ended) {
 
     private String needed(Forecast forecast) {
         return forecast.needed().isPresent()
-                ? " If change and spread are as seen, a new plan with donnings of its own would"
-                        + " need about "
+                ? " If change and spread are really as seen, a new plan with donnings of its own"
+                        + " settles it in 8 of 10 cases with "
                         + wording.units(forecast.needed().getAsInt())
                         + "."
                 : " Another question, or values that spread less, would be needed.";

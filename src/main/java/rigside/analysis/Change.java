@@ -41,7 +41,7 @@ record Change(Wording wording, Judged judged) {
 
     private String settled() {
         String stays = "It stays under this plan";
-        if (judged.isContradicted()) {
+        if (judged.differsNow()) {
             stays += ", although the latest look by itself says " + said(latest().conclusion());
         } else if (isOpen()) {
             stays += ", whatever further rounds show";

@@ -29,6 +29,7 @@ import rigside.decide.Verdict;
  * @param settledAt the number of complete rounds at which it first settled, and how
  * @param present what this look would say for itself; differs from {@code verdict} when a later
  *     look contradicts the settled one, or when agreement is lacking
+ * @param contradicted whether this look's interval holds nothing of what the settled verdict claims
  * @param planUsedUp whether the plan has no further look
  * @param forecast what to expect from going on: further rounds, or values per condition where each
  *     trial or donning stands for itself; silent while nothing can be said
@@ -55,6 +56,7 @@ public record Comparison(
         Verdict verdict,
         Optional<Settled> settledAt,
         Verdict present,
+        boolean contradicted,
         boolean planUsedUp,
         Forecast forecast,
         boolean atResolution,
@@ -84,6 +86,7 @@ public record Comparison(
                 verdict,
                 settledAt,
                 present,
+                contradicted,
                 planUsedUp,
                 forecast,
                 atResolution,
@@ -152,17 +155,5 @@ public record Comparison(
     /** Whether no further repeat is needed for this question. */
     public boolean isSettled() {
         return verdict.settled();
-    }
-
-    /** Whether this look contradicts the verdict that was reached before and stays. */
-    public boolean isContradicted() {
-        return verdict.settled()
-                && settledAt.map(Settled::conclusion).filter(presently()::equals).isEmpty();
-    }
-
-    /** What this look says for itself, with the direction it claims. */
-    private Conclusion presently() {
-        double change = estimate.orElse(Double.NaN);
-        return Conclusion.of(present, ratio ? Math.log(change) : change);
     }
 }

@@ -15,7 +15,7 @@ final class Figures {
 
     private Figures() {}
 
-    /** Three significant digits, zeros kept: 1.20, 0.909, 153; whole numbers above. */
+    /** Three significant digits, zeros kept: 1.20, 0.909, 153, 1270. */
     static String three(double value) {
         return digits(value, 3);
     }
@@ -75,6 +75,11 @@ final class Figures {
             return "more than 99 %";
         }
         return Math.round(100 * share) + " %";
+    }
+
+    /** A chance found by simulation as a whole percentage: never 0 or 100, which it cannot know. */
+    static String chance(double share) {
+        return percent(Math.max(1e-4, Math.min(1 - 1e-4, share)));
     }
 
     /** A confidence: 95 %, 99.5 %. */

@@ -3,6 +3,7 @@ package rigside.analysis;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
 import rigside.decide.Forecast;
@@ -59,7 +60,7 @@ record Judged(
                                 latest.n(),
                                 estimate,
                                 interval,
-                                isContradicted() ? latest.verdict() : verdict);
+                                differsNow() ? latest.verdict() : verdict);
         return new Comparison(
                 setting.measure().id(),
                 ids.condition(),
@@ -76,6 +77,7 @@ record Judged(
                 verdict,
                 settledAt,
                 latest.verdict(),
+                isContradicted(setting),
                 planUsedUp,
                 forecast,
                 latest.atResolution(),
@@ -84,7 +86,13 @@ record Judged(
                 entries,
                 course.looks().stream().flatMap(look -> seen(look, setting).stream()).toList(),
                 new Comparison.Words(
-                        isContradicted() ? wording.staying(settledAt.orElseThrow()) + found : found,
+                        differsNow()
+                                ? wording.staying(
+                                                settledAt.orElseThrow(),
+                                                settlingEstimate(setting),
+                                                isContradicted(setting))
+                                        + found
+                                : found,
                         new Technical(setting, rows, course).sentence(),
                         new Advice(wording, latest.n(), ended)
                                 .next(
@@ -92,15 +100,41 @@ record Judged(
                                         planUsedUp,
                                         latest.atResolution(),
                                         unresolved,
+                                        isContradicted(setting),
                                         forecast),
                         new Change(wording, this).sentence(),
                         remarks));
     }
 
     /** Whether the latest look by itself says something else than the verdict that stays. */
-    boolean isContradicted() {
+    boolean differsNow() {
         return verdict.settled()
                 && !settledAt.orElseThrow().conclusion().equals(course.latest().conclusion());
+    }
+
+    /** Whether the latest interval holds nothing of what the verdict that stays claims. */
+    boolean isContradicted(Setting setting) {
+        if (!differsNow() || course.latest().interval().isEmpty()) {
+            return false;
+        }
+        Interval latest = course.latest().interval().get();
+        Conclusion claimed = settledAt.orElseThrow().conclusion();
+        boolean below = latest.upper() < setting.compared().bandHigh();
+        boolean above = latest.lower() > setting.compared().bandLow();
+        return switch (claimed.direction()) {
+            case 1 -> below;
+            case -1 -> above;
+            default -> course.latest().verdict() == Verdict.MEANINGFUL_DIFFERENCE;
+        };
+    }
+
+    /** The change people read at the look that settled it; empty where a record says it did. */
+    private OptionalDouble settlingEstimate(Setting setting) {
+        Conclusion reached = settledAt.orElseThrow().conclusion();
+        return course.settling().stream()
+                .filter(look -> look.conclusion().equals(reached))
+                .mapToDouble(look -> setting.scale().outward(look.estimate()))
+                .findFirst();
     }
 
     private static Optional<Comparison.Seen> seen(Finding look, Setting setting) {

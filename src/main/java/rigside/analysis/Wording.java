@@ -2,6 +2,8 @@ package rigside.analysis;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import rigside.decide.Conclusion;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
 import rigside.protocol.Measure;
@@ -58,15 +60,31 @@ record Wording(Setting setting, String condition, String reference) {
                 + ": nothing to compare yet.";
     }
 
-    /** Said before a look that contradicts the verdict reached before it. */
-    String staying(Comparison.Settled settled) {
+    /**
+     * Said before a look that does not say the same as the verdict reached before it.
+     *
+     * @param estimate the change when it was reached, as people read it, if known
+     * @param contradicted whether the look excludes what was claimed
+     */
+    String staying(Comparison.Settled settled, OptionalDouble estimate, boolean contradicted) {
         return "Settled after "
                 + (setting.isByTrial()
                         ? Figures.count(settled.round(), "round", "rounds")
                         : units(settled.round()))
                 + " as "
-                + judgement(settled.conclusion().verdict())
-                + ", which stays. A later look contradicts it: ";
+                + directed(settled.conclusion())
+                + (estimate.isPresent() ? " (" + limit(estimate.getAsDouble()) + ")" : "")
+                + ", which stays. The latest look "
+                + (contradicted ? "contradicts it: " : "by itself does not settle it: ");
+    }
+
+    /** What was settled, with the way it goes. */
+    private String directed(Conclusion reached) {
+        return switch (reached.direction()) {
+            case 1 -> "a meaningful increase";
+            case -1 -> "a meaningful decrease";
+            default -> judgement(reached.verdict());
+        };
     }
 
     /** "1 round", "3 rounds"; values where each donning or trial stands for itself. */

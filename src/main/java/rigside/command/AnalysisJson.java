@@ -100,6 +100,12 @@ final class AnalysisJson {
                 + text(each.words().technical())
                 + ",\"change\":"
                 + text(each.words().change())
+                + ",\"settled_at\":"
+                + each.settledAt().map(settled -> String.valueOf(settled.round())).orElse("null")
+                + ",\"direction\":"
+                + each.settledAt().map(settled -> settled.conclusion().direction()).orElse(0)
+                + ",\"contradicted\":"
+                + each.contradicted()
                 + "}";
     }
 

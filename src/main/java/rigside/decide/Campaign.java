@@ -43,6 +43,11 @@ final class Campaign {
         this.other = new Arm(other, taken.other(), centre);
     }
 
+    /** The look that comes next, from 0; as many as there are looks when none does. */
+    int next() {
+        return first;
+    }
+
     /**
      * Plays the looks still to come with normal values.
      *

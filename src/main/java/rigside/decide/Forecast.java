@@ -9,6 +9,7 @@ import java.util.OptionalInt;
  *
  * @param settlesWithinPlan chance that some look up to the last settles the question; empty when
  *     nothing can be said yet
+ * @param nextLook chance that the next look settles it; empty likewise
  * @param median further rounds (values per condition when independent) until it settles: half of
  *     the time no more are needed; empty when beyond the plan or when nothing can be said
  * @param low the tenth percentile of the same; empty likewise
@@ -18,11 +19,12 @@ import java.util.OptionalInt;
  * @param likely the likeliest of the two settling verdicts and {@code NOT_SETTLED}; empty when
  *     nothing can be said
  * @param needed when settling within the plan is less likely than not: about how many rounds in all
- *     a plan would need to settle in 8 of 10 cases, as far as the values so far can tell; empty
+ *     a plan would need to settle in 8 of 10 cases, were change and spread just as seen; empty
  *     otherwise, and when more than {@link Forecasts#FARTHEST} would be needed
  */
 public record Forecast(
         OptionalDouble settlesWithinPlan,
+        OptionalDouble nextLook,
         OptionalInt median,
         OptionalInt low,
         OptionalInt high,
@@ -34,6 +36,7 @@ public record Forecast(
     /** Nothing can be said yet. */
     public static final Forecast SILENT =
             new Forecast(
+                    OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalInt.empty(),
                     OptionalInt.empty(),

@@ -17,13 +17,10 @@ import java.util.random.RandomGenerator;
  */
 public final class Forecasts {
 
-    /** The most rounds {@link Forecast#needed} names. */
-    public static final int FARTHEST = 500;
+    /** The most rounds {@link Forecast#needed} names: no plan can have more. */
+    public static final int FARTHEST = 50;
 
     private static final int CAMPAIGNS = 10_000;
-
-    /** Draws of the truth behind {@link Forecast#needed}. */
-    private static final int TRUTHS = 500;
 
     /** The chance of settling behind {@link Forecast#needed}. */
     private static final double WISHED = 0.8;
@@ -128,8 +125,6 @@ public final class Forecasts {
         int[] settledAt = new int[looks];
         int meaningful = 0;
         int noMeaningful = 0;
-        double[] truths = new double[TRUTHS];
-        double[] sigmas = new double[TRUTHS];
         for (int i = 0; i < CAMPAIGNS; i++) {
             double sigma = df == 0 ? spread : spread * Math.sqrt(df / chiSquare(df, random));
             double muReference =
@@ -138,10 +133,6 @@ public final class Forecasts {
                             : referenceMean
                                     + sigma * random.nextGaussian() / Math.sqrt(reference.length);
             double muOther = otherMean + sigma * random.nextGaussian() / Math.sqrt(other.length);
-            if (i < TRUTHS) {
-                truths[i] = muOther - muReference;
-                sigmas[i] = sigma;
-            }
             campaign.play(muReference, muOther, sigma, false, random);
             if (campaign.settledAt() >= 0) {
                 settledAt[campaign.settledAt()]++;
@@ -155,6 +146,10 @@ public final class Forecasts {
         double settles = (double) Arrays.stream(settledAt).sum() / CAMPAIGNS;
         return new Forecast(
                 OptionalDouble.of(settles),
+                OptionalDouble.of(
+                        campaign.next() < looks
+                                ? (double) settledAt[campaign.next()] / CAMPAIGNS
+                                : 0),
                 further(rules, reference, other, settledAt, 0.5),
                 further(rules, reference, other, settledAt, 0.1),
                 further(rules, reference, other, settledAt, 0.9),
@@ -162,13 +157,14 @@ public final class Forecasts {
                 (double) noMeaningful / CAMPAIGNS,
                 Optional.of(likeliest(meaningful, noMeaningful)),
                 settles < 0.5
-                        ? new Needed(rules, truths, sigmas).rounds(WISHED)
+                        ? new Needed(rules, otherMean - referenceMean, spread).rounds(WISHED)
                         : OptionalInt.empty());
     }
 
     private static Forecast done(Verdict verdict) {
         boolean meaningful = verdict == Verdict.MEANINGFUL_DIFFERENCE;
         return new Forecast(
+                OptionalDouble.of(1),
                 OptionalDouble.of(1),
                 OptionalInt.of(0),
                 OptionalInt.of(0),

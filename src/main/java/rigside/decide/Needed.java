@@ -4,23 +4,23 @@ import java.util.OptionalInt;
 import org.apache.commons.math3.special.Erf;
 
 /**
- * How long a plan would have to be, given what is known of the true difference and spread.
+ * How long a plan would have to be for a true difference and spread.
  *
- * <p>For one pair of these, the chance of settling at a plan's last look of n rounds is that of a
- * normal mean falling clear of the band's edges by the half width. The last critical value is taken
- * as the t quantile at the tail it has in the present plan, and the spread as seen exactly.
+ * <p>The chance of settling at a plan's last look of n rounds is that of a normal mean falling
+ * clear of the band's edges by the half width. The last critical value is taken as the t quantile
+ * at the tail it has in the present plan, and the spread as seen exactly.
  */
 final class Needed {
     private final Rules rules;
-    private final double[] difference;
-    private final double[] spread;
+    private final double difference;
+    private final double spread;
     private final double nominal;
 
     /**
-     * @param difference draws of the true difference
-     * @param spread draws of the true spread that go with them
+     * @param difference the true difference, on the analysis scale
+     * @param spread the true standard deviation of one value (one difference when paired)
      */
-    Needed(Rules rules, double[] difference, double[] spread) {
+    Needed(Rules rules, double difference, double spread) {
         this.rules = rules;
         this.difference = difference;
         this.spread = spread;
@@ -53,14 +53,10 @@ final class Needed {
         boolean paired = rules.schedule().design() == Schedule.Design.PAIRED;
         double information = paired ? n : n / 2.0;
         double critical = StudentT.upperQuantile(nominal, paired ? n - 1 : 2 * n - 2);
-        double sum = 0;
-        for (int i = 0; i < difference.length; i++) {
-            double scale = spread[i] / Math.sqrt(information);
-            double overHigh = (difference[i] - rules.band().high()) / scale;
-            double overLow = (difference[i] - rules.band().low()) / scale;
-            sum += settles(overHigh, overLow, critical);
-        }
-        return sum / difference.length;
+        double scale = spread / Math.sqrt(information);
+        double overHigh = (difference - rules.band().high()) / scale;
+        double overLow = (difference - rules.band().low()) / scale;
+        return settles(overHigh, overLow, critical);
     }
 
     /** Distances of the true difference from the edges, in standard errors. */

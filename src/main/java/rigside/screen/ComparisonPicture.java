@@ -206,8 +206,11 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
         return scene.state().protocol().plan();
     }
 
+    /** Of simulated campaigns: neither never nor always can be known from them. */
     private static String percent(double share) {
-        return Math.round(100 * share) + " %";
+        return share < 0.01
+                ? "less than 1 %"
+                : share > 0.99 ? "more than 99 %" : Math.round(100 * share) + " %";
     }
 
     /** A verdict in a word or three. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rigside.decide.Forecast;
@@ -28,7 +29,6 @@ class AdviceTest {
             delimiter = '|',
             textBlock =
                     """
-                    rounds   | 1 | 1 | another round (one donning of each) is
                     rounds   | 2 | 4 | about 2 more rounds (1 to 4) are
                     donnings | 1 | 1 | about 1 more value per condition is
                     donnings | 3 | 5 | about 3 more values per condition (1 to 5) are
@@ -36,12 +36,29 @@ class AdviceTest {
                     trials   | 3 | 5 | about 2 more donnings of each condition (1 to 3) are
                     """)
     void furtherRepeatsAreCountedAsTheyAreMade(String plan, int median, int high, String more) {
+        assertEquals(
+                "Not settled yet: "
+                        + more
+                        + " needed; the chance to settle it within the plan is 83 %.",
+                next(plan, median, high));
+    }
+
+    @Test
+    void ofTheNextRoundItsOwnChanceIsSaid() {
+        assertEquals(
+                "Not settled yet: another round (one donning of each) settles it with a chance of"
+                        + " 53 %, going on within the plan with 83 %.",
+                next("rounds", 1, 1));
+    }
+
+    private static String next(String plan, int median, int high) {
         Protocol protocol =
                 Bench.with(Map.of("fewest: 3\n  most: 10", PLANS.get(plan))).state().protocol();
         Setting setting = Sharing.setting(protocol, protocol.measure("inhalation").orElseThrow());
         Forecast forecast =
                 new Forecast(
                         OptionalDouble.of(0.83),
+                        OptionalDouble.of(0.53),
                         OptionalInt.of(median),
                         OptionalInt.of(1),
                         OptionalInt.of(high),
@@ -49,9 +66,7 @@ class AdviceTest {
                         0.3,
                         Optional.of(Verdict.MEANINGFUL_DIFFERENCE),
                         OptionalInt.empty());
-        assertEquals(
-                "Not settled yet: " + more + " likely to settle it (83 % within the plan).",
-                new Advice(new Wording(setting, "disc", "bare"), 4, false)
-                        .next(Verdict.NOT_SETTLED, false, false, false, forecast));
+        return new Advice(new Wording(setting, "disc", "bare"), 4, false)
+                .next(Verdict.NOT_SETTLED, false, false, false, false, forecast);
     }
 }

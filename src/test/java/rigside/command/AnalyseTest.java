@@ -295,14 +295,37 @@ class AnalyseTest {
         JsonNode comparison = new ObjectMapper().readTree(out.toString()).get("comparisons").get(0);
         assertEquals("meaningful-difference", comparison.get("verdict").textValue());
         assertEquals(1, comparison.get("forecast").get("settles_within_plan").doubleValue());
+        assertEquals(3, comparison.get("settled_at").intValue());
+        assertEquals(1, comparison.get("direction").intValue());
+        assertFalse(comparison.get("contradicted").booleanValue());
         out.getBuffer().setLength(0);
         assertEquals(0, analyse(rows.toString()));
         assertTrue(
                 out.toString()
                         .startsWith(
-                                "Settled after 3 rounds as a meaningful difference, which stays. A"
-                                        + " later look contradicts it: "),
+                                "Settled after 3 rounds as a meaningful increase (1.35), which stays. The"
+                                        + " latest look by itself does not settle it: "),
                 out.toString());
+    }
+
+    /** An increase settled early; then values that leave no room for it. */
+    @Test
+    void aLaterLookThatExcludesTheVerdictContradictsIt() throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        double[] disc = {13.5, 13.52, 13.49, 4, 4.1, 4, 4.1, 4, 4.1, 4};
+        for (int round = 1; round <= 10; round++) {
+            rows.append(round).append(",plain,10.00\n");
+            rows.append(round).append(",disc,").append(disc[round - 1]).append('\n');
+        }
+        assertEquals(0, analyse(rows.toString()));
+        assertTrue(
+                out.toString()
+                        .startsWith(
+                                "Settled after 3 rounds as a meaningful increase (1.35), which stays."
+                                        + " The latest look contradicts it: Disc, compared with"
+                                        + " plain: the value is 0.5"),
+                out.toString());
+        assertTrue(out.toString().contains("Take the question as open"), out.toString());
     }
 
     @Test

@@ -148,6 +148,7 @@ class ForecastsTest {
         assertEquals(
                 new Forecast(
                         OptionalDouble.of(1),
+                        OptionalDouble.of(1),
                         OptionalInt.of(0),
                         OptionalInt.of(0),
                         OptionalInt.of(0),
@@ -240,10 +241,7 @@ class ForecastsTest {
     void theRoundsNeededSettleAboutEightOfTen(double truth, double spread, Schedule.Design design) {
         boolean paired = design == Schedule.Design.PAIRED;
         Rules present = paired ? paired(3, 8) : rules(Schedule.independent(3, 8), Matters.EITHER);
-        int needed =
-                new Needed(present, new double[] {truth}, new double[] {spread})
-                        .rounds(0.8)
-                        .getAsInt();
+        int needed = new Needed(present, truth, spread).rounds(0.8).getAsInt();
         Rules longer =
                 paired ? paired(3, needed) : rules(Schedule.independent(3, needed), Matters.EITHER);
         Campaign campaign = new Campaign(longer, new double[0], new double[0], truth);

@@ -32,6 +32,7 @@ final class AxisTest {
                 Optional.empty(),
                 Verdict.NOT_SETTLED,
                 false,
+                false,
                 Forecast.SILENT,
                 false,
                 false,

@@ -112,6 +112,7 @@ final class Reasons {
                 verdict,
                 all.settledAt(),
                 all.present(),
+                all.contradicted(),
                 all.planUsedUp(),
                 all.forecast(),
                 all.atResolution(),
