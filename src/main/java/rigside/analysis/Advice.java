@@ -79,7 +79,7 @@ record Advice(Wording wording, int n, boolean ended) {
         if (median == 1 && wording.setting().isPaired()) {
             return ": another round (one donning of each) settles it with a chance of "
                     + Figures.chance(forecast.nextLook().getAsDouble())
-                    + ", going on within the plan with "
+                    + ", the whole plan with "
                     + withinPlan
                     + ".";
         }

@@ -208,9 +208,7 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
 
     /** Of simulated campaigns: neither never nor always can be known from them. */
     private static String percent(double share) {
-        return share < 0.01
-                ? "less than 1 %"
-                : share > 0.99 ? "more than 99 %" : Math.round(100 * share) + " %";
+        return share < 0.01 ? "<1 %" : share > 0.99 ? ">99 %" : Math.round(100 * share) + " %";
     }
 
     /** A verdict in a word or three. */

@@ -47,7 +47,7 @@ class AdviceTest {
     void ofTheNextRoundItsOwnChanceIsSaid() {
         assertEquals(
                 "Not settled yet: another round (one donning of each) settles it with a chance of"
-                        + " 53 %, going on within the plan with 83 %.",
+                        + " 53 %, the whole plan with 83 %.",
                 next("rounds", 1, 1));
     }
 

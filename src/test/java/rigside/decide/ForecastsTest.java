@@ -161,12 +161,31 @@ class ForecastsTest {
 
     @Test
     void aPlanUsedUpSaysWhatANewOneWouldNeed() {
-        double[] d = {0.2, 0.0, 0.25, 0.1};
+        double[] d = {0.3, 0.05, 0.3, 0.15};
         Forecast forecast = Forecasts.paired(paired(3, 4), d, NO_SPREAD, random());
         assertEquals(0, forecast.settlesWithinPlan().getAsDouble());
         assertEquals(OptionalInt.empty(), forecast.median());
         assertEquals(Optional.of(Verdict.NOT_SETTLED), forecast.likely());
         assertTrue(forecast.needed().getAsInt() > 4);
+    }
+
+    /** The change seen stands so near the edge that it would take more rounds than a plan has. */
+    @Test
+    void moreRoundsThanAPlanMayHaveAreNotNamed() {
+        double[] d = {0.2, 0.0, 0.25, 0.1};
+        Forecast forecast = Forecasts.paired(paired(3, 4), d, NO_SPREAD, random());
+        assertEquals(OptionalInt.empty(), forecast.needed());
+    }
+
+    @Test
+    void ofManyLooksTheNextOneHasItsOwnChance() {
+        double[] d = {0.25, 0.22, 0.28};
+        Forecast all = Forecasts.paired(paired(3, 10), d, NO_SPREAD, random());
+        Forecast two = Forecasts.paired(paired(3, 4), d, NO_SPREAD, random());
+        assertEquals(
+                two.settlesWithinPlan().getAsDouble(), two.nextLook().getAsDouble(), "one look");
+        assertTrue(all.nextLook().getAsDouble() < all.settlesWithinPlan().getAsDouble());
+        assertTrue(all.nextLook().getAsDouble() > 0);
     }
 
     @Test
