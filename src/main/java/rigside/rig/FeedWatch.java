@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rigside.rig.FeedTrouble.Kind;
@@ -208,46 +207,9 @@ final class FeedWatch {
         return nonsense;
     }
 
-    /**
-     * The readings of a signal in a window, with the settling time left out.
-     *
-     * @param span when
-     */
+    /** The readings of a signal in a window, with the settling time left out. */
     Sample sample(Signal signal, Span span) {
-        if (readings.hasForgotten(span.from())) {
-            return Sample.of(List.of(), 0);
-        }
-        List<Reading> inside = readings.between(span.from(), span.to());
-        boolean told = !feed.form().sides().isEmpty();
-        long settling = Math.round(feed.settling() * NANOS);
-        if (told) {
-            return Sample.of(settled(signal, span, settling), 0);
-        }
-        long from = span.from() + (span.switched() ? settling : 0);
-        double seconds = Math.max(0, (span.to() - from) / NANOS);
-        double expected = feed.perSecond().orElse(0) * seconds;
-        return Sample.of(inside.stream().filter(each -> each.at() >= from).toList(), expected);
-    }
-
-    /** Readings on one side of the tube, from some time after it was switched there. */
-    private List<Reading> settled(Signal signal, Span span, long settling) {
-        List<Reading> kept = new ArrayList<>();
-        Optional<Signal> side = Optional.empty();
-        long since = Long.MIN_VALUE / 2;
-        for (Reading each : readings.between(span.from() - settling, span.to())) {
-            if (side.isPresent() && !side.equals(each.side())) {
-                since = each.at();
-            }
-            side = each.side();
-            boolean counts =
-                    each.at() >= span.from()
-                            && side.equals(Optional.of(signal))
-                            && each.at() - since >= settling;
-            if (counts) {
-                kept.add(each);
-            }
-        }
-        return kept;
+        return new Sampling(feed, readings).of(signal, span);
     }
 
     /** What it reads now, in its unit; empty when nothing came lately. */

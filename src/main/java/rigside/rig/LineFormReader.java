@@ -3,6 +3,7 @@ package rigside.rig;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import rigside.yaml.Entry;
@@ -36,24 +37,7 @@ final class LineFormReader {
                 "name another separator: semicolon, tab or space");
         Value<LineForm.Shape> shape =
                 columns
-                        ? fields.optional("column")
-                                .line()
-                                .must(
-                                        text -> !text.matches("0+"),
-                                        text -> "'column' is 0",
-                                        "columns are counted from 1")
-                                .must(
-                                        text ->
-                                                text.equals("1")
-                                                        || fields.optional("separator").isGiven(),
-                                        text -> "a line of several columns needs its separator",
-                                        "add a line 'separator: comma', or semicolon, tab, space")
-                                .map(
-                                        text ->
-                                                new LineForm.Columns(
-                                                        separator.orElse(Separator.NONE),
-                                                        Column.of(text),
-                                                        sides.toOptional().flatMap(Sides::column)))
+                        ? columns(fields, separator, sides)
                         : shape(pattern(fields.optional("pattern")), sides);
         return shape.map(
                 each ->
@@ -64,16 +48,47 @@ final class LineFormReader {
                                 sides.map(Sides::words).orElse(Map.of())));
     }
 
+    private static Value<LineForm.Shape> columns(
+            Fields fields, Value<Separator> separator, Value<Sides> sides) {
+        boolean separated = fields.optional("separator").isGiven();
+        return fields.optional("column")
+                .line()
+                .must(
+                        text -> !text.matches("0+"),
+                        text -> "'column' is 0",
+                        "columns are counted from 1")
+                .must(
+                        text -> separated || text.equals("1"),
+                        text -> "a line of several columns needs its separator",
+                        "add a line 'separator: comma', or semicolon, tab, space")
+                .map(
+                        text ->
+                                new LineForm.Columns(
+                                        separator.orElse(Separator.NONE),
+                                        Column.of(text),
+                                        sides.toOptional().flatMap(Sides::column)));
+    }
+
     private static Value<LineForm.Shape> shape(Value<Pattern> pattern, Value<Sides> sides) {
         return pattern.must(
-                        each -> each.pattern().contains("(?<value>"),
+                        each -> hasGroup(each, "value"),
                         each -> "'pattern' has no group named value",
                         "write (?<value>...) around the number")
                 .must(
-                        each -> !sides.isPresent() || each.pattern().contains("(?<side>"),
+                        each -> !sides.isPresent() || hasGroup(each, "side"),
                         each -> "'pattern' has no group named side",
                         "write (?<side>...) around the word that 'side' explains")
                 .map(LineForm.Named::new);
+    }
+
+    /** Asked of a pattern that matches nothing too, since only a match knows its groups. */
+    private static boolean hasGroup(Pattern pattern, String name) {
+        try {
+            Matcher matcher = Pattern.compile("(?:" + pattern.pattern() + "\n)|").matcher("");
+            return matcher.find() && matcher.start(name) >= -1;
+        } catch (IllegalArgumentException none) {
+            return false;
+        }
     }
 
     private static Value<Pattern> pattern(Entry entry) {

@@ -124,6 +124,7 @@ class RigFileTest {
                 "parity: even|parity: mark|unknown word 'mark' for 'parity'",
                 "pattern: 'P *(?<value>[-+0-9.]+)'|pattern: '(?<value>['|no regular expression",
                 "pattern: 'P *(?<value>[-+0-9.]+)'|pattern: '[0-9]+'|no group named value",
+                "pattern: 'P *(?<value>[-+0-9.]+)'|pattern: '\\(?<value>x'|no group named value",
                 "unit: mbar|unit: /cm3|11:11: 'unit' is '/cm3', must be a pressure",
                 "unit: mbar|unit: bar|unknown unit 'bar'",
                 "scale: -1|scale: 0|'scale' is 0",
