@@ -102,8 +102,9 @@ final class Comparisons {
     private Judged judged(
             Gathered gathered, Condition condition, Optional<Comparison.Settled> recorded) {
         Course course = setting.course(gathered.stated());
-        Conclusion halved = setting.course(gathered.halved()).conclusion();
-        boolean open = isUnresolvedOnBothSides(condition);
+        Course ofHalved = setting.course(gathered.halved());
+        Conclusion halved = ofHalved.conclusion();
+        boolean open = isUnresolvedOnBothSides(condition, settledBy(course, ofHalved, gathered));
         boolean boundedAgrees = halved.equals(course.conclusion()) && !open;
         List<Gathered> unstruck =
                 alternatives.stream()
@@ -155,20 +156,31 @@ final class Comparisons {
                 .toList();
     }
 
+    /** The rounds by which both ways had settled, since a verdict stays; all while one has not. */
+    private List<Integer> settledBy(Course stated, Course halved, Gathered gathered) {
+        if (stated.settling().isEmpty() || halved.settling().isEmpty()) {
+            return rounds;
+        }
+        int n = Math.max(stated.settling().get().n(), halved.settling().get().n());
+        return rounds.subList(0, Math.min(rounds.size(), gathered.roundsUntil(n)));
+    }
+
     /**
      * Taken at half on both sides, "at least" against "at least" keeps its ratio: their agreement
      * says nothing.
      */
-    private boolean isUnresolvedOnBothSides(Condition condition) {
-        return isUnresolved(condition.id()) && isUnresolved(state.protocol().reference().id());
+    private boolean isUnresolvedOnBothSides(Condition condition, List<Integer> of) {
+        return isUnresolved(condition.id(), of)
+                && isUnresolved(state.protocol().reference().id(), of);
     }
 
-    private boolean isUnresolved(String condition) {
+    private boolean isUnresolved(String condition, List<Integer> of) {
         return values.stream()
                 .anyMatch(
                         value ->
                                 value.counts()
                                         && value.unresolved()
+                                        && of.contains(value.round())
                                         && value.condition().equals(condition));
     }
 

@@ -26,8 +26,9 @@ import rigside.session.State;
  * is, since the tester reads it off the two concentrations anyway and a slipped mask has to be
  * noticed. "Until the session ends" means until nothing can be entered any more: the session waits
  * to be closed, or is closed. While the result is concealed, not even a verdict is out: only how
- * many rounds are done and whether the session goes on, as the last look says. Failed checks,
- * abandoned and struck donnings are the tester's own doing and always shown.
+ * many rounds are done and whether the session goes on, as the last look says. Flags of single
+ * trials wait for both. Failed checks, abandoned and struck donnings are the tester's own doing and
+ * always shown.
  *
  * @param trialClock whether clocks and times of trials may be shown
  * @param result whether values and comparisons may be shown

@@ -63,6 +63,22 @@ class BoundedTest {
     }
 
     @Test
+    void aVerdictReachedBeforeStaysWhenTheCounterResolvesNothingLater() {
+        Bench bench = Bench.plain();
+        double[] disc = {6.1, 6.3, 6.2, 6.15};
+        for (int round = 1; round <= 4; round++) {
+            bench.donning(round, "bare", 40 + 0.5 * round, 5, 300);
+            bench.donning(round, "disc", disc[round - 1], 5, 300).look();
+        }
+        assertEquals(Verdict.MEANINGFUL_DIFFERENCE, bench.comparison("fit").verdict());
+        bench.donning(5, "bare", 1, 5, 300).donning(5, "disc", 1, 5, 300).look();
+        Comparison later = bench.comparison("fit");
+        assertEquals(Verdict.MEANINGFUL_DIFFERENCE, later.verdict());
+        assertTrue(later.isContradicted());
+        assertTrue(later.boundedAgrees());
+    }
+
+    @Test
     void whereTheReadingsDisagreeNothingIsSettled() {
         // Fit factors near 950 against at least 2000: meaningful at a factor of 2 only when what is
         // bounded is taken as better than stated.

@@ -210,6 +210,43 @@ class FlagsTest {
     }
 
     @Test
+    void anOrderThatIsNotBalancedIsSaidNotToCancelOut() {
+        Bench bench = Bench.plain();
+        for (int round = 1; round <= 7; round++) {
+            if (round <= 5) {
+                bench.donning(round, "bare", 20, 5, 300);
+                bench.donning(round, "disc", 20, 6, 320 + round % 3);
+            } else {
+                bench.donning(round, "disc", 20, 6, 301 + round % 2);
+                bench.donning(round, "bare", 20, 5, 317);
+            }
+        }
+        List<Flag> flags = bench.measure("effort").flags();
+        String order = flags.get(kinds(flags).indexOf(Flag.Kind.ORDER)).reason();
+        assertTrue(
+                order.endsWith(
+                        "The bare mask came first in 5 rounds and second in 2, so it does not quite"
+                                + " cancel out; longer rests between donnings may help."),
+                order);
+    }
+
+    @Test
+    void amongSeveralComparisonsTheFarOneIsNamed() {
+        StringBuilder rows = new StringBuilder();
+        for (int at = 0; at < BARE.length; at++) {
+            rows.append(at + 1).append(",plain,").append(BARE[at]).append('\n');
+            rows.append(at + 1).append(",felt,").append(BARE[(at + 2) % 7] + 0.4).append('\n');
+            rows.append(at + 1).append(",disc,").append(DISC[at]).append('\n');
+        }
+        Flag flag = only(Terms.PAIRED.of(rows.toString()).flags(), Flag.Kind.FAR_VALUE);
+        assertTrue(
+                flag.reason().startsWith("Round 4 stands apart (disc against plain): the value is"),
+                flag.reason());
+        assertEquals(1, flag.whatIf().size());
+        assertEquals("disc", flag.whatIf().get(0).then().condition());
+    }
+
+    @Test
     void tiringWithinDonningsIsPooledOverThem() {
         Bench bench = Bench.plain();
         for (int round = 1; round <= 4; round++) {
