@@ -20,12 +20,14 @@ public final class SpokenCommand implements AutoCloseable {
     /** Longer than any cue takes to say. */
     private static final long PATIENCE_SECONDS = 10;
 
+    /** How often it is asked whether something else is to be said. */
+    private static final long LOOK_MILLIS = 20;
+
     private final String command;
     private final long patienceMillis;
     private final Executor worker;
     private final Runnable end;
     private final AtomicInteger latest = new AtomicInteger();
-    private final AtomicReference<Process> speaking = new AtomicReference<>();
     private final AtomicReference<Optional<String>> trouble =
             new AtomicReference<>(Optional.empty());
     private volatile boolean failed;
@@ -59,10 +61,9 @@ public final class SpokenCommand implements AutoCloseable {
         return new SpokenCommand(command, patienceMillis, worker, () -> {});
     }
 
-    /** Says the words, as soon as it can; what waited to be said is dropped. */
+    /** Says the words, as soon as it can; what is said now or waits to be is dropped. */
     public void say(String words) {
         int turn = latest.incrementAndGet();
-        cut();
         worker.execute(
                 () -> {
                     if (turn == latest.get()) {
@@ -83,22 +84,37 @@ public final class SpokenCommand implements AutoCloseable {
                             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                             .redirectError(ProcessBuilder.Redirect.DISCARD)
                             .start();
-            speaking.set(process);
-            if (turn != latest.get()) {
+            try {
+                write(process, words);
+                boolean ended = ends(process, turn);
+                if (turn == latest.get()) {
+                    judge(process, ended);
+                }
+            } finally {
                 kill(process);
-            }
-            write(process, words);
-            if (!process.waitFor(patienceMillis, TimeUnit.MILLISECONDS)) {
-                kill(process);
-                fail("it takes longer than " + patienceMillis / 1000.0 + " s");
-            } else if (process.exitValue() != 0 && turn == latest.get()) {
-                fail("it ends with " + process.exitValue());
             }
         } catch (IOException broken) {
             fail(broken.getMessage());
-        } catch (InterruptedException ended) {
-            cut();
+        } catch (InterruptedException closing) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Whether it ends by itself, in time and before something else is to be said. */
+    private boolean ends(Process process, int turn) throws InterruptedException {
+        for (long left = patienceMillis; left > 0 && turn == latest.get(); left -= LOOK_MILLIS) {
+            if (process.waitFor(Math.min(left, LOOK_MILLIS), TimeUnit.MILLISECONDS)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void judge(Process process, boolean ended) {
+        if (!ended) {
+            fail("it takes longer than " + patienceMillis / 1000.0 + " s");
+        } else if (process.exitValue() != 0) {
+            fail("it ends with " + process.exitValue());
         }
     }
 
@@ -124,16 +140,11 @@ public final class SpokenCommand implements AutoCloseable {
         }
     }
 
-    private void cut() {
-        Process process = speaking.get();
-        if (process != null) {
-            kill(process);
-        }
-    }
-
     private static void kill(Process process) {
-        process.descendants().forEach(ProcessHandle::destroyForcibly);
-        process.destroyForcibly();
+        if (process.isAlive()) {
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly();
+        }
     }
 
     @Override

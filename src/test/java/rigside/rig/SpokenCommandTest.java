@@ -1,11 +1,13 @@
 package rigside.rig;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
@@ -69,5 +71,28 @@ class SpokenCommandTest {
         spoken.say("stop");
         work.forEach(Runnable::run);
         assertEquals("stop\n", Files.readString(heard));
+    }
+
+    /** The command says the rest of it only after a minute; it is cut by the one that follows. */
+    @Test
+    void whatIsBeingSaidIsCutByWhatIsSaidLater() throws IOException {
+        Path heard = folder.resolve("heard");
+        Queue<Runnable> work = new ArrayDeque<>();
+        String command =
+                "read words; echo $words >> '"
+                        + heard
+                        + "'; if [ \"$words\" = long ]; then sleep 60; fi";
+        SpokenCommand spoken = SpokenCommand.on(work::add, command, PATIENCE_MILLIS);
+        spoken.say("long");
+        Thread voice = new Thread(work.remove());
+        voice.start();
+        while (!Files.exists(heard)) {
+            Thread.onSpinWait();
+        }
+        spoken.say("stop");
+        assertTimeoutPreemptively(Duration.ofSeconds(30), () -> voice.join());
+        work.remove().run();
+        assertEquals("long\nstop\n", Files.readString(heard));
+        assertEquals(Optional.empty(), spoken.trouble());
     }
 }
