@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
  * <p>An inhalation begins at the last zero crossing before the suction passes a threshold, an
  * exhalation at the last one before the pressure passes it on the other side (zero crossings with
  * hysteresis): noise about zero, and a rest between breaths, make no breaths. The threshold is
- * {@link #HYSTERESIS} of the usual swing. Only whole breaths count: one that had begun when the
+ * {@link #HYSTERESIS} of the usual amplitude. Only whole breaths count: one that had begun when the
  * trace did, was not followed by another, or has a gap in it is left out.
  *
  * @param breaths in time order
@@ -20,6 +20,12 @@ import java.util.function.ToDoubleFunction;
 public record FreeBreathing(List<Breath> breaths, int broken) {
     /** Share of the usual amplitude; ours, no source. Breaths shallower than it are not seen. */
     static final double HYSTERESIS = 0.2;
+
+    /** A smaller usual amplitude is a gauge in still air, not breathing; ours, no source. */
+    static final double SHALLOWEST_PA = 2;
+
+    /** Nobody breathes 75 times a minute: what is shorter is noise; ours, no source. */
+    static final double SHORTEST_SECONDS = 0.8;
 
     public FreeBreathing {
         breaths = List.copyOf(breaths);

@@ -18,12 +18,17 @@ record Turns(double inhalation, double exhalation, double end) {
 
     /** The turning moments of the whole breaths of a trace without gaps. */
     static List<Turns> of(TimedTrace trace) {
-        double threshold = FreeBreathing.HYSTERESIS * amplitude(trace);
-        Walk walk = new Walk(trace, threshold);
+        double amplitude = amplitude(trace);
+        if (!(amplitude >= FreeBreathing.SHALLOWEST_PA)) {
+            return List.of();
+        }
+        Walk walk = new Walk(trace, FreeBreathing.HYSTERESIS * amplitude);
         for (int i = 1; i < trace.readings().size(); i++) {
             walk.read(i);
         }
-        return List.copyOf(walk.found);
+        return walk.found.stream()
+                .filter(t -> t.end() - t.inhalation() >= FreeBreathing.SHORTEST_SECONDS)
+                .toList();
     }
 
     /**

@@ -132,6 +132,8 @@ class FreeBreathingTest {
                         new TimedTrace(List.of(), 1),
                         Traces.even(0, 0, 10, t -> 5),
                         Traces.even(0, 60, 10, t -> 0),
+                        Traces.uneven(0, 600, 10, 1, 2, t -> 3),
+                        Traces.uneven(0, 600, 50, 10, 2, t -> 3),
                         Traces.even(0, 60, 10, t -> -t))) {
             FreeBreathing none = FreeBreathing.of(trace, zero);
             assertEquals(List.of(), none.breaths());
