@@ -141,6 +141,42 @@ class ForecastsTest {
         }
     }
 
+    /**
+     * Half of many values seen, one look at the end: the power formula for a known spread. The
+     * final mean is normal about the present one with variance sigma^2 / n_final when half is seen
+     * (predictive power; Jennison and Turnbull 2000, chapter 10, from memory). Not knowing sigma
+     * moves it by less than 0.003.
+     */
+    @ParameterizedTest(name = "mean {0} above the edge in final standard errors, {1} matters")
+    @CsvSource({"2.5, INCREASE", "1.0, INCREASE", "-1.5, INCREASE", "-2.5, DECREASE", "0, EITHER"})
+    void halfWayThroughManyValuesTheChanceIsThatOfThePowerFormula(
+            double distance, Matters matters) {
+        int seen = 200;
+        int all = 2 * seen;
+        double error = 1 / Math.sqrt(all);
+        Rules rules =
+                new Rules(Schedule.paired(List.of(all)), 0.05, 2, Band.symmetric(1), matters, 0);
+        double edge = matters == Matters.DECREASE ? -1 : 1;
+        double[] d = new double[seen];
+        // Mean and standard deviation exactly as wished.
+        double size = Math.sqrt((seen - 1.0) / seen);
+        Arrays.setAll(d, i -> edge + distance * error + (i % 2 == 0 ? size : -size));
+        double c = rules.criticalValues()[0];
+        double above = NoncentralT.normalUpper(c - distance);
+        double below = NoncentralT.normalUpper(c + distance);
+        Forecast forecast = Forecasts.paired(rules, d, NO_SPREAD, random());
+        double exact = above + below;
+        assertEquals(
+                exact,
+                forecast.settlesWithinPlan().getAsDouble(),
+                4 * Math.sqrt(exact * (1 - exact) / 10_000) + 0.003);
+        double meaningful = matters == Matters.DECREASE ? below : above;
+        assertEquals(
+                meaningful,
+                forecast.meaningful(),
+                4 * Math.sqrt(meaningful * (1 - meaningful) / 10_000) + 0.003);
+    }
+
     @Test
     void aSettledQuestionNeedsNothingMore() {
         double[] d = {0.3, 0.301, 0.299};
