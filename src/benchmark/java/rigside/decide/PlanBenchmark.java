@@ -35,7 +35,7 @@ public class PlanBenchmark {
     private long seed = 1;
 
     private static Rules rules(Schedule schedule) {
-        return new Rules(schedule, 0.05, 2, Band.symmetric(BAND), Matters.EITHER, 0);
+        return new Rules(schedule, 0.05, 2, new Band(-BAND, BAND), Matters.EITHER, 0);
     }
 
     /** Critical values of 20 looks at pairs, computed anew: limit 100 ms. */

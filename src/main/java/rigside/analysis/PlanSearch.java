@@ -9,18 +9,20 @@ import rigside.decide.FixedDesign;
 import rigside.decide.Outlook;
 import rigside.decide.Planning;
 import rigside.decide.Rules;
-import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 
 /**
  * Looks for plans that settle as often as wished, both with nothing different and with twice the
- * meaningful difference.
+ * meaningful difference in every direction that matters.
  *
  * @param terms of the plan as it is
  * @param settle the wished chance to settle, in (0, 1)
  * @param seed of the campaigns
  */
 record PlanSearch(PlanTerms terms, double settle, long seed) {
+
+    /** The difference that is to be settled as often as none, in meaningful ones. */
+    static final int TWICE = 2;
 
     /** More trials than this in one donning are no longer the same wearer: own judgement. */
     private static final int MOST_TRIALS = 20;
@@ -56,9 +58,11 @@ record PlanSearch(PlanTerms terms, double settle, long seed) {
         return shortest(terms);
     }
 
-    /** The cheapest rounds and trials a donning. */
+    /** The cheapest rounds and trials a donning, with looks as they are. */
     Optional<Found> cheapest() {
-        return IntStream.rangeClosed(1, MOST_TRIALS)
+        int planned = terms.trials().orElseThrow().perDonning();
+        return IntStream.concat(IntStream.rangeClosed(1, MOST_TRIALS), IntStream.of(planned))
+                .distinct()
                 .mapToObj(terms::withTrials)
                 .flatMap(plan -> shortest(plan).stream())
                 .reduce((best, next) -> next.seconds() < best.seconds() ? next : best);
@@ -78,16 +82,16 @@ record PlanSearch(PlanTerms terms, double settle, long seed) {
                 });
     }
 
-    /** Twice the meaningful difference, in a direction that matters. */
-    double twice() {
-        return terms.setting().compared().matters() == Measure.Compared.Matters.DECREASE ? -2 : 2;
+    /** The shortest plan that looks as they are leave room for. */
+    int least() {
+        return Math.max(terms.setting().plan().fewest(), terms.setting().perRound());
     }
 
     private Optional<Found> shortest(PlanTerms plan) {
         int fewest = plan.setting().plan().fewest();
         OptionalInt enough =
                 Planning.fewestOf(
-                        Math.max(fewest, plan.setting().perRound()),
+                        least(),
                         Plan.MOST_ROUNDS,
                         most -> {
                             Rules rules = plan.withRounds(fewest, most).rules();
@@ -111,6 +115,9 @@ record PlanSearch(PlanTerms terms, double settle, long seed) {
     }
 
     private DoubleStream truths() {
-        return DoubleStream.of(0, terms.setting().trueDifference(twice()));
+        return DoubleStream.concat(
+                DoubleStream.of(0),
+                terms.signs().stream()
+                        .mapToDouble(sign -> terms.setting().trueDifference(TWICE * sign)));
     }
 }

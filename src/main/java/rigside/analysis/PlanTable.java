@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import rigside.decide.CriticalValues;
+import rigside.decide.Outlook;
 import rigside.decide.Planning;
 import rigside.decide.Rules;
 import rigside.decide.Schedule;
-import rigside.protocol.Measure;
 
 /**
  * What a plan can be expected to bring, before any donning.
@@ -51,7 +51,6 @@ public record PlanTable(
      * @param meaningful share settled on a meaningful difference
      * @param noMeaningful share settled on no meaningful difference
      * @param unsettled share not settled when the plan is used up
-     * @param wrong share settled on what is not so
      * @param meanRounds rounds used on average
      * @param ninetiethRounds rounds that nine of ten campaigns do not exceed
      * @param benchSeconds time at the bench on average; empty when no cost is known
@@ -63,7 +62,6 @@ public record PlanTable(
             double meaningful,
             double noMeaningful,
             double unsettled,
-            double wrong,
             double meanRounds,
             int ninetiethRounds,
             OptionalDouble benchSeconds,
@@ -97,15 +95,10 @@ public record PlanTable(
         return looks;
     }
 
-    /** Both directions where they differ, else increases only. */
+    /** Both directions unless they are mirror images, then increases only. */
     private static List<Double> multiples(PlanTerms terms) {
-        Measure.Compared compared = terms.setting().compared();
-        boolean mirrored =
-                compared.matters() == Measure.Compared.Matters.EITHER
-                        && Math.abs(compared.bandLow() + compared.bandHigh())
-                                < 1e-9 * compared.bandHigh();
         List<Double> multiples = new ArrayList<>();
-        for (int i = MULTIPLES.size() - 1; i > 0 && !mirrored; i--) {
+        for (int i = MULTIPLES.size() - 1; i > 0 && !terms.isMirrored(); i--) {
             multiples.add(-MULTIPLES.get(i));
         }
         multiples.addAll(MULTIPLES);
@@ -115,7 +108,7 @@ public record PlanTable(
     /** Every true difference is played with the same random numbers. */
     private static Outcome outcome(PlanTerms terms, double multiple, long seed) {
         double truth = terms.setting().trueDifference(multiple);
-        rigside.decide.Outlook outlook =
+        Outlook outlook =
                 Planning.outlook(
                         terms.rules(),
                         truth,
@@ -130,7 +123,6 @@ public record PlanTable(
                 outlook.meaningful(),
                 outlook.noMeaningful(),
                 outlook.unsettled(),
-                outlook.wrong(),
                 rounds,
                 outlook.ninetiethRounds() / perRound,
                 terms.roundSeconds().isPresent()

@@ -1,9 +1,8 @@
 package rigside.analysis;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rigside.decide.Band;
-import rigside.decide.Matters;
 import rigside.decide.Rules;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Measure;
@@ -141,13 +140,25 @@ public record PlanTerms(
 
     /** The rules before any value: how finely values are read plays a part for differences only. */
     Rules rules() {
-        return new Rules(
-                setting.schedule(),
-                setting.alpha(),
-                setting.plan().exponent(),
-                new Band(setting.compared().bandLow(), setting.compared().bandHigh()),
-                Matters.valueOf(setting.compared().matters().name()),
-                setting.scale().isRatio() ? 0 : setting.measure().resolution());
+        return setting.rules(setting.scale().isRatio() ? 0 : setting.measure().resolution());
+    }
+
+    /**
+     * Whether a decrease is to an increase as its mirror image, so that one sign speaks for both.
+     */
+    boolean isMirrored() {
+        Measure.Compared compared = setting.compared();
+        return compared.matters() == Measure.Compared.Matters.EITHER
+                && Math.abs(compared.bandLow() + compared.bandHigh()) < 1e-9 * compared.bandHigh();
+    }
+
+    /** The signs of a difference that matters; of mirror images only the increase. */
+    List<Integer> signs() {
+        return switch (setting.compared().matters()) {
+            case EITHER -> isMirrored() ? List.of(1) : List.of(-1, 1);
+            case INCREASE -> List.of(1);
+            case DECREASE -> List.of(-1);
+        };
     }
 
     /** The same with other numbers of rounds. */

@@ -110,8 +110,17 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
 
     /** The rules, with the step these values are read to. */
     Rules rules(Rows rows) {
+        return rules(schedule(rows), rows.resolution());
+    }
+
+    /** The rules with the looks as planned, for values read to this step. */
+    Rules rules(double resolution) {
+        return rules(schedule(), resolution);
+    }
+
+    private Rules rules(Schedule schedule, double resolution) {
         return new Rules(
-                schedule(rows),
+                schedule,
                 alpha(),
                 plan.exponent(),
                 new Band(compared().bandLow(), compared().bandHigh()),
@@ -120,7 +129,7 @@ record Setting(Measure measure, Plan plan, int sharing, int perRound) {
                     case INCREASE -> Matters.INCREASE;
                     case DECREASE -> Matters.DECREASE;
                 },
-                rows.resolution());
+                resolution);
     }
 
     /** All looks at these values, in order. */

@@ -8,6 +8,8 @@ import rigside.protocol.BenchTime;
 
 /** A plan's table as lines of text, no wider than 80 columns but for the sentences. */
 final class PlanText {
+    private static final String HEAD = "%-15s %7s %9s %7s %7s %8s  %-10s %9s";
+
     private PlanText() {}
 
     static String of(PlanTable table) {
@@ -19,12 +21,24 @@ final class PlanText {
                     format("%11d  %14.3f  %20.5f", look.round(), look.critical(), look.nominalP()));
         }
         lines.add("");
+        lines.add(format(HEAD, "", "", "", "", "", "9 of 10", "", "all"));
         lines.add(
-                "if the truth is  meaningful    none  open  rounds  9 of 10  bench      all hold");
+                format(HEAD, "", "", "does not", "", "rounds", "need at", "time at", "intervals"));
+        lines.add(
+                format(
+                        HEAD,
+                        "if the truth is",
+                        "matters",
+                        "matter",
+                        "open",
+                        "mean",
+                        "most",
+                        "the bench",
+                        "hold it"));
         for (PlanTable.Outcome outcome : table.outcomes()) {
             lines.add(
                     format(
-                            "%-15s %10s %7s %5s %7.1f %8d  %-10s %8s",
+                            "%-15s %7s %9s %7s %7.1f %8d  %-10s %9s",
                             truth(outcome),
                             percent(outcome.meaningful()),
                             percent(outcome.noMeaningful()),
@@ -36,10 +50,8 @@ final class PlanText {
                                     : "-",
                             percent(outcome.coverage())));
         }
-        lines.add(
-                "(shares of simulated comparisons in percent: settled as a meaningful difference,");
-        lines.add("as none, still open at the end; rounds on average and in 9 of 10; time at the");
-        lines.add("bench; how often all intervals together hold the truth)");
+        lines.add("(shares of simulated comparisons: settled that the difference matters, settled");
+        lines.add("that it does not, still open at the end)");
         lines.add("");
         table.advice().forEach(sentence -> lines.add("- " + sentence));
         return String.join("\n", lines) + "\n";
@@ -54,8 +66,12 @@ final class PlanText {
         return value + format(" (%s x)", format("%.1f", multiple));
     }
 
+    /** Of simulated comparisons, of which none or all is not never or always. */
     private static String percent(double share) {
-        return format("%.1f", 100 * share);
+        if (share < 0.0005) {
+            return "<0.1 %";
+        }
+        return share >= 0.9995 ? ">99.9 %" : format("%.1f %%", 100 * share);
     }
 
     private static String format(String pattern, Object... values) {

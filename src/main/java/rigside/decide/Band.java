@@ -17,9 +17,4 @@ public record Band(double low, double high) {
                     "band from " + low + " to " + high + " must reach from below 0 to above 0");
         }
     }
-
-    /** Equally wide on both sides of 0: on the log scale, 1/ratio to ratio. */
-    public static Band symmetric(double margin) {
-        return new Band(-margin, margin);
-    }
 }

@@ -1,6 +1,5 @@
 package rigside.decide;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -16,8 +15,6 @@ import java.util.OptionalInt;
  * @param high the ninetieth percentile of the same; empty likewise
  * @param meaningful chance of settling on a meaningful difference; 0 when nothing can be said
  * @param noMeaningful chance of settling on no meaningful difference; 0 when nothing can be said
- * @param likely the likeliest of the two settling verdicts and {@code NOT_SETTLED}; empty when
- *     nothing can be said
  * @param needed when settling within the plan is less likely than not: about how many rounds in all
  *     a plan would need to settle in 8 of 10 cases, were change and spread just as seen; empty
  *     otherwise, and when more than {@link Forecasts#FARTHEST} would be needed
@@ -30,7 +27,6 @@ public record Forecast(
         OptionalInt high,
         double meaningful,
         double noMeaningful,
-        Optional<Verdict> likely,
         OptionalInt needed) {
 
     /** Nothing can be said yet. */
@@ -43,6 +39,5 @@ public record Forecast(
                     OptionalInt.empty(),
                     0,
                     0,
-                    Optional.empty(),
                     OptionalInt.empty());
 }

@@ -155,7 +155,6 @@ public final class Forecasts {
                 further(rules, reference, other, settledAt, 0.9),
                 (double) meaningful / CAMPAIGNS,
                 (double) noMeaningful / CAMPAIGNS,
-                Optional.of(likeliest(meaningful, noMeaningful)),
                 settles < 0.5
                         ? new Needed(rules, otherMean - referenceMean, spread).rounds(WISHED)
                         : OptionalInt.empty());
@@ -171,18 +170,7 @@ public final class Forecasts {
                 OptionalInt.of(0),
                 meaningful ? 1 : 0,
                 meaningful ? 0 : 1,
-                Optional.of(verdict),
                 OptionalInt.empty());
-    }
-
-    private static Verdict likeliest(int meaningful, int noMeaningful) {
-        int open = CAMPAIGNS - meaningful - noMeaningful;
-        if (open >= meaningful && open >= noMeaningful) {
-            return Verdict.NOT_SETTLED;
-        }
-        return meaningful >= noMeaningful
-                ? Verdict.MEANINGFUL_DIFFERENCE
-                : Verdict.NO_MEANINGFUL_DIFFERENCE;
     }
 
     /** Further values until this share of the campaigns has settled. */

@@ -93,15 +93,6 @@ public record VarianceParts(
     }
 
     /**
-     * The variance of the mean of one donning with this many trials.
-     *
-     * @param trials at least 1
-     */
-    public double ofDonningMean(int trials) {
-        return donning + trial / trials;
-    }
-
-    /**
      * Degrees of freedom of the untruncated donning variance, a difference of mean squares
      * (Satterthwaite 1946): rough when the difference is small; 0 when it is not above 0.
      */

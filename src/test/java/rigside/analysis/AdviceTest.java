@@ -3,7 +3,6 @@ package rigside.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -64,7 +63,6 @@ class AdviceTest {
                         OptionalInt.of(high),
                         0.5,
                         0.3,
-                        Optional.of(Verdict.MEANINGFUL_DIFFERENCE),
                         OptionalInt.empty());
         return new Advice(new Wording(setting, "disc", "bare"), 4, false)
                 .next(Verdict.NOT_SETTLED, false, false, false, false, forecast);

@@ -15,6 +15,8 @@ import rigside.protocol.Plan;
 class PlanTableTest {
 
     private static final double BAND = Math.log(1.1);
+    private static final String BOTH =
+            " both when nothing differs and when the difference is twice the meaningful one";
 
     /**
      * The file operating_characteristics.json of the tests of {@code decide} (2e6 campaigns a row;
@@ -37,7 +39,6 @@ class PlanTableTest {
         PlanTable.Outcome twice = at(table, 2);
         assertEquals(1.21, twice.truth(), 1e-12);
         assertTrue(twice.meaningful() > 0.6 && twice.meaningful() < 0.75, twice.toString());
-        assertEquals(0, twice.wrong(), 0.001);
         // On the edge half of alpha is claimed, as the reference says.
         assertEquals(0.025, at(table, 1).meaningful(), 0.002);
         assertTrue(none.benchSeconds().isEmpty());
@@ -86,15 +87,21 @@ class PlanTableTest {
                                 0.8,
                                 1)
                         .advice();
-        assertTrue(advice.get(0).startsWith("this plan settles hardly ever (1 %)"), advice.get(0));
-        assertTrue(advice.get(1).matches("with (4\\d|50) rounds it settles .*|no plan .*"));
+        assertTrue(
+                advice.get(0).matches("this plan settles hardly ever \\((1 %|less than 1 %)\\).*"),
+                advice.get(0));
+        assertTrue(
+                advice.get(1)
+                        .matches(
+                                "with looks from round 3 on no plan of up to 50 rounds settles in 8 of 10 cases both"
+                                        + " when nothing differs and .*"));
     }
 
     @Test
     void theLengthNamedSettlesAsOftenAsWishedAndOneLessDoesNot() {
         PlanTerms terms = terms(3, 10, 0.10, Compared.Matters.EITHER, Plan.Design.ROUNDS);
         String advice = PlanTable.of(terms, 0.8, 1).advice().get(1);
-        assertEquals("with 16 rounds it settles in 8 of 10 cases", advice);
+        assertEquals("with 16 rounds it settles in 8 of 10 cases" + BOTH, advice);
         // The search plays 10 000 campaigns, which is good to 0.004; neighbours differ by 0.03.
         assertTrue(settles(16) > 0.79, "16 rounds");
         assertTrue(settles(15) < 0.81, "15 rounds");
@@ -130,8 +137,10 @@ class PlanTableTest {
                 table.advice()
                         .get(1)
                         .matches(
-                                "with 16 rounds it settles in 8 of 10 cases, in about 2 h 1\\d min at"
-                                        + " the bench when nothing differs"),
+                                "with 16 rounds it settles in 8 of 10 cases"
+                                        + BOTH
+                                        + ", in about 2 h 1\\d min at the bench when nothing"
+                                        + " differs"),
                 table.advice().get(1));
         PlanTable.Outcome none = at(table, 0);
         assertEquals(600 * none.meanRounds(), none.benchSeconds().orElseThrow(), 1e-9);
@@ -151,11 +160,90 @@ class PlanTableTest {
 
     @Test
     void spreadsTooLargeForAnyPlanGetAWordInsteadOfANumber() {
-        String advice =
+        List<String> advice =
                 PlanTable.of(terms(3, 4, 1, Compared.Matters.EITHER, Plan.Design.ROUNDS), 0.8, 1)
-                        .advice()
-                        .get(1);
-        assertTrue(advice.startsWith("no plan of up to 50 rounds settles in 8 of 10"), advice);
+                        .advice();
+        assertEquals(
+                "with looks from round 3 on no plan of up to 50 rounds settles in 8 of 10 cases"
+                        + BOTH
+                        + ", nor does one looked at only once: a smaller spread is needed, or a"
+                        + " difference that matters only when larger",
+                advice.get(1));
+    }
+
+    @Test
+    void whatAllSimulatedCampaignsDidIsNotSaidToBeCertain() {
+        PlanTable table =
+                PlanTable.of(
+                        terms(3, 6, 0.001, Compared.Matters.EITHER, Plan.Design.ROUNDS), 0.8, 1);
+        assertEquals(0, table.outcomes().get(0).unsettled());
+        assertEquals(
+                "this plan settles nearly always (more than 99 %) when nothing differs, and nearly"
+                        + " always (more than 99 %) when the difference is twice the meaningful"
+                        + " one",
+                table.advice().get(0));
+    }
+
+    /** Exact, by the fixed design: what the looks cost is not laid to the rounds. */
+    @Test
+    void whereOnlyTheLooksAreTooManyTheOneLookThatSettlesIsNamed() {
+        PlanTerms terms = terms(3, 50, 0.2, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        List<String> advice = PlanTable.of(terms, 0.8, 1).advice();
+        assertEquals(
+                "with looks from round 3 on no plan of up to 50 rounds settles in 8 of 10 cases"
+                        + BOTH,
+                advice.get(1));
+        assertTrue(
+                advice.get(2)
+                        .matches(
+                                "decided beforehand and looked at only once, (49|50|4\\d) rounds"
+                                        + " would settle that often"),
+                advice.get(2));
+    }
+
+    @Test
+    void aPlanLookedAtOnlyAtItsEndIsNotCalledTheShortest() {
+        PlanTerms terms = terms(50, 50, 0.2, Compared.Matters.EITHER, Plan.Design.ROUNDS);
+        List<String> advice = PlanTable.of(terms, 0.8, 1).advice();
+        assertTrue(advice.stream().noneMatch(each -> each.contains("a shorter plan")));
+        assertTrue(advice.get(1).contains("no shorter one was tried"), advice.get(1));
+    }
+
+    /** The smaller side of the band is the harder one: its row and the first sentence agree. */
+    @Test
+    void ofTwoDirectionsThatMatterTheWorseIsReportedAndSearchedBy() {
+        PlanTerms terms = lopsided(3, 10, 0.1);
+        PlanTable table = PlanTable.of(terms, 0.8, 1);
+        double down = 1 - at(table, -2).unsettled();
+        assertTrue(down < 0.3, at(table, -2).toString());
+        assertTrue(1 - at(table, 2).unsettled() > 0.99);
+        assertTrue(
+                table.advice()
+                        .get(0)
+                        .endsWith(
+                                "("
+                                        + Math.round(100 * down)
+                                        + " %) when the difference is twice the meaningful decrease"
+                                        + " (an increase settles no less often)"),
+                table.advice().get(0));
+        String length = table.advice().get(1);
+        assertTrue(length.endsWith(BOTH + " in either direction"), length);
+        int most = Integer.parseInt(length.replaceAll("with (\\d+) rounds .*", "$1"));
+        assertTrue(1 - at(PlanTable.of(lopsided(3, most, 0.1), 0.8, 2), -2).unsettled() > 0.79);
+    }
+
+    private static PlanTerms lopsided(int fewest, int most, double spread) {
+        Compared compared =
+                new Compared(
+                        Compared.Scale.RATIO,
+                        Math.log(0.95),
+                        Math.log(2),
+                        "0.95 to 2",
+                        Compared.Matters.EITHER,
+                        true,
+                        OptionalDouble.empty());
+        Plan plan = Plan.bare(fewest, most, 0.95, 2, Plan.Design.ROUNDS);
+        return PlanTerms.of(compared, plan, spread, Optional.empty());
     }
 
     /** The spread of a round is that of a difference; of independent values that of one value. */

@@ -76,6 +76,7 @@ class PlanTest {
         assertTrue(text.contains("3 to 6 rounds, 95 % confidence over all looks together"), text);
         assertTrue(text.contains("spread (standard deviation) of one round's log ratio 0.0500"));
         assertTrue(text.contains("1.000 (none)"), text);
+        assertTrue(text.contains("if the truth is matters    matter    open    mean     most"));
         assertTrue(text.contains("- this plan settles "), text);
         for (String line : text.lines().filter(each -> each.contains("x)")).toList()) {
             assertTrue(line.length() <= 80, line);
@@ -231,8 +232,8 @@ class PlanTest {
         assertTrue(
                 out.toString()
                         .matches(
-                                "(?s).*- cheapest plan found that settles in 8 of 10 cases: at most"
-                                        + " \\d+ rounds with \\d+ trials a donning, about .* at the"
+                                "(?s).*- cheapest plan found that settles that often with looks from"
+                                        + " round 3 on: at most \\d+ rounds with \\d+ trials a donning, about .* at the"
                                         + " bench when nothing differs.*"),
                 out.toString());
     }

@@ -47,7 +47,7 @@ class CoverageTest {
     @MethodSource("designs")
     void theTruthIsMissedAtSomeLookAsOftenAsPromised(
             String name, Schedule schedule, double alpha, double exponent) {
-        Rules rules = new Rules(schedule, alpha, exponent, Band.symmetric(1), Matters.EITHER, 0);
+        Rules rules = new Rules(schedule, alpha, exponent, Bands.symmetric(1), Matters.EITHER, 0);
         RandomGenerator random = new SplittableRandom(17);
         double truth = 0.7;
         int missed = 0;
@@ -75,7 +75,7 @@ class CoverageTest {
     void atTheEdgeOfTheBandTheWrongClaimIsRare() {
         RandomGenerator random = new SplittableRandom(18);
         for (Matters matters : Matters.values()) {
-            Rules rules = new Rules(Schedule.paired(3, 10), 0.1, 2, Band.symmetric(1), matters, 0);
+            Rules rules = new Rules(Schedule.paired(3, 10), 0.1, 2, Bands.symmetric(1), matters, 0);
             double edge = matters == Matters.DECREASE ? -1 : 1;
             int claims = 0;
             for (int i = 0; i < CAMPAIGNS; i++) {

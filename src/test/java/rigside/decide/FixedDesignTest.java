@@ -74,7 +74,7 @@ class FixedDesignTest {
      */
     private static double equivalence(
             String design, double spread, double ratio, double limit, int n) {
-        Band band = Band.symmetric(Math.log(limit));
+        Band band = Bands.symmetric(Math.log(limit));
         return FixedDesign.of(
                         new Rules(schedule(design, n), 0.1, 2, band, Matters.EITHER, 0),
                         Math.log(ratio),
@@ -112,7 +112,7 @@ class FixedDesignTest {
                         Schedule.independent(12, 12),
                         0.05,
                         2,
-                        Band.symmetric(Math.log(1.25)),
+                        Bands.symmetric(Math.log(1.25)),
                         Matters.DECREASE,
                         0);
         FixedDesign design =
@@ -124,7 +124,7 @@ class FixedDesignTest {
     @ParameterizedTest(name = "truth {0}, spread {1}")
     @CsvSource({"0.3, 0.1", "-0.1, 0.05", "0.0953, 0.2", "0, 1e-3", "0.2, 5"})
     void whereOneDirectionMattersBothChancesAreNoncentralTails(double truth, double spread) {
-        Band band = Band.symmetric(Math.log(1.1));
+        Band band = Bands.symmetric(Math.log(1.1));
         Schedule schedule = Schedule.independent(5, 5);
         Rules increase = new Rules(schedule, 0.05, 2, band, Matters.INCREASE, 0);
         Rules decrease = new Rules(schedule, 0.05, 2, band, Matters.DECREASE, 0);
@@ -152,7 +152,7 @@ class FixedDesignTest {
                             paired ? Schedule.paired(n, n) : Schedule.independent(n, n),
                             row.get(3).doubleValue(),
                             2,
-                            Band.symmetric(1e-12),
+                            Bands.symmetric(1e-12),
                             Matters.EITHER,
                             0);
             FixedDesign design =
@@ -176,7 +176,7 @@ class FixedDesignTest {
         int campaigns = 40_000;
         for (Schedule schedule :
                 new Schedule[] {Schedule.paired(6, 6), Schedule.independent(4, 4)}) {
-            Rules rules = new Rules(schedule, 0.05, 2, Band.symmetric(0.1), matters, resolution);
+            Rules rules = new Rules(schedule, 0.05, 2, Bands.symmetric(0.1), matters, resolution);
             FixedDesign exact = FixedDesign.of(rules, truth, spread);
             Outlook played =
                     Planning.outlook(rules, truth, spread, campaigns, new SplittableRandom(3));
@@ -195,7 +195,7 @@ class FixedDesignTest {
     @Test
     void moreThanOneLookIsRefused() {
         Rules rules =
-                new Rules(Schedule.paired(3, 4), 0.05, 2, Band.symmetric(1), Matters.EITHER, 0);
+                new Rules(Schedule.paired(3, 4), 0.05, 2, Bands.symmetric(1), Matters.EITHER, 0);
         assertThrows(IllegalArgumentException.class, () -> FixedDesign.of(rules, 0, 1));
     }
 }

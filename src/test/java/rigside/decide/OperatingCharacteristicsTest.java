@@ -202,7 +202,7 @@ class OperatingCharacteristicsTest {
                 Schedule.paired(fewest, most),
                 0.05,
                 exponent,
-                Band.symmetric(BAND),
+                Bands.symmetric(BAND),
                 Matters.EITHER,
                 0);
     }

@@ -126,7 +126,7 @@ class PlanningTest {
 
     private static Rules rules(double exponent, Matters matters) {
         return new Rules(
-                Schedule.paired(3, 10), 0.05, exponent, Band.symmetric(Math.log(1.1)), matters, 0);
+                Schedule.paired(3, 10), 0.05, exponent, Bands.symmetric(Math.log(1.1)), matters, 0);
     }
 
     private static void assertShare(double expected, double actual) {

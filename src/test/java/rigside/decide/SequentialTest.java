@@ -32,7 +32,7 @@ class SequentialTest {
                     Schedule.paired(3, 10),
                     0.05,
                     2,
-                    Band.symmetric(Math.log(1.1)),
+                    Bands.symmetric(Math.log(1.1)),
                     Matters.EITHER,
                     0.01);
 
@@ -60,7 +60,7 @@ class SequentialTest {
                         paired ? Schedule.paired(fewest, most) : Schedule.independent(fewest, most),
                         entry.get("alpha").doubleValue(),
                         entry.get("rho").doubleValue(),
-                        Band.symmetric(Math.log(entry.get("ratio").doubleValue())),
+                        Bands.symmetric(Math.log(entry.get("ratio").doubleValue())),
                         Matters.EITHER,
                         0);
         double[] a = logs(entry.get("A"));
@@ -202,9 +202,10 @@ class SequentialTest {
     void aChangeOfUnitChangesNothingButTheUnit() {
         double[] d = {0.1, 0.12, 0.07, 0.2, 0.11};
         Rules pascal =
-                new Rules(Schedule.paired(3, 10), 0.05, 2, Band.symmetric(25), Matters.EITHER, 0);
+                new Rules(Schedule.paired(3, 10), 0.05, 2, Bands.symmetric(25), Matters.EITHER, 0);
         Rules millibar =
-                new Rules(Schedule.paired(3, 10), 0.05, 2, Band.symmetric(0.25), Matters.EITHER, 0);
+                new Rules(
+                        Schedule.paired(3, 10), 0.05, 2, Bands.symmetric(0.25), Matters.EITHER, 0);
         Interval small = Sequential.paired(millibar, d).interval().orElseThrow();
         Interval large =
                 Sequential.paired(pascal, Arrays.stream(d).map(x -> 100 * x).toArray())
@@ -250,7 +251,7 @@ class SequentialTest {
 
     private static Rules with(Schedule schedule, double resolution) {
         return new Rules(
-                schedule, 0.05, 2, Band.symmetric(Math.log(1.1)), Matters.EITHER, resolution);
+                schedule, 0.05, 2, Bands.symmetric(Math.log(1.1)), Matters.EITHER, resolution);
     }
 
     private static double[] logs(JsonNode values) {

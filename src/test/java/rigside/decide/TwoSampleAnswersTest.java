@@ -284,7 +284,7 @@ class TwoSampleAnswersTest {
         answers.assertLimits("ci_1_minus_2alpha", interval.lower(), interval.upper(), se);
         assertEquals(
                 answers.take("equivalent").booleanValue(),
-                Verdicts.of(interval, Band.symmetric(margin), Matters.EITHER)
+                Verdicts.of(interval, Bands.symmetric(margin), Matters.EITHER)
                         == Verdict.NO_MEANINGFUL_DIFFERENCE);
     }
 
@@ -297,7 +297,7 @@ class TwoSampleAnswersTest {
                 paired
                         ? Schedule.paired(a.length, a.length)
                         : Schedule.independent(List.of(new Schedule.Arms(a.length, b.length)));
-        Rules rules = new Rules(schedule, alpha, 2, Band.symmetric(1), Matters.EITHER, 0);
+        Rules rules = new Rules(schedule, alpha, 2, Bands.symmetric(1), Matters.EITHER, 0);
         double[] d = new double[a.length];
         Arrays.setAll(d, i -> paired ? b[i] - a[i] : 0);
         Finding finding =

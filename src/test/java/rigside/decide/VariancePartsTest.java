@@ -130,7 +130,6 @@ class VariancePartsTest {
         VarianceParts parts = new VarianceParts(2, 0, -0.5, 2, 1, 3, 4);
         assertEquals(7, parts.bestTrials(5, 1, 7));
         assertEquals(1, parts.bestTrials(0, 1, 7));
-        assertEquals(0.5, parts.ofDonningMean(4));
     }
 
     @Test
