@@ -98,7 +98,8 @@ final class EfficiencyStudy {
 
     private static double chance(Setting setting, int n) {
         Rules rules =
-                new Rules(Schedule.paired(n, n), ALPHA, 2, Band.symmetric(EDGE), Matters.EITHER, 0);
+                new Rules(
+                        Schedule.paired(n, n), ALPHA, 2, Bands.symmetric(EDGE), Matters.EITHER, 0);
         return FixedDesign.of(rules, Math.log(setting.ratio()), setting.spread() / Math.sqrt(2))
                 .settles();
     }

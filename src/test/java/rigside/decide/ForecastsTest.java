@@ -154,7 +154,7 @@ class ForecastsTest {
         int all = 2 * seen;
         double error = 1 / Math.sqrt(all);
         Rules rules =
-                new Rules(Schedule.paired(List.of(all)), 0.05, 2, Band.symmetric(1), matters, 0);
+                new Rules(Schedule.paired(List.of(all)), 0.05, 2, Bands.symmetric(1), matters, 0);
         double edge = matters == Matters.DECREASE ? -1 : 1;
         double[] d = new double[seen];
         // Mean and standard deviation exactly as wished.
