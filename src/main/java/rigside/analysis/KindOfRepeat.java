@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rigside.decide.ExactLimits;
 import rigside.decide.Limits;
 import rigside.decide.Summary;
 import rigside.decide.VarianceParts;
@@ -17,7 +18,9 @@ import rigside.protocol.Plan;
  * <p>With within-donning variance w (of one trial, pooled over donnings, on the analysis scale),
  * trials explain w times the mean of 1 / k, k the trials of each donning, of the variance of a
  * donning's value. The share of that in the variance seen between donnings (within rounds when
- * paired) says how much more trials could help at best.
+ * paired) says how much more trials could help at best. Both are estimates that share nothing, so
+ * the share has the limits of a ratio of variances; from a few rounds they are wide, and advice is
+ * given only where they clear what it says.
  *
  * @param setting what was fixed beforehand
  * @param parts the nested analysis of variance of all trials that count
@@ -30,6 +33,13 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
     private static final double LITTLE = 0.25;
 
     private static final double MUCH = 0.5;
+
+    /**
+     * Confidence of the limits that a share must keep to be told as a fact, two-sided and for one
+     * look: nothing is decided by it, so a hint wrong in one of ten cases each way is worth giving.
+     * A convention.
+     */
+    static final double LEVEL = 0.8;
 
     /** Donnings (rounds when paired) below which a spread between them says too little. */
     private static final int FEWEST = 3;
@@ -69,40 +79,58 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
             return Optional.empty();
         }
         double all = ofDonning(rows);
-        double between = Math.max(0, all - ofTrials);
-        double share = Math.min(1, ofTrials / all);
+        double share = ofTrials / all;
         // NaN, of values that do not spread at all, fails.
         if (!(share >= 0)) {
             return Optional.empty();
         }
-        if (share <= LITTLE) {
+        Limits limits =
+                ExactLimits.varianceRatio(share, parts.trialDf(), degreesOfFreedom(rows), LEVEL);
+        String best = best(Math.max(0, all - ofTrials));
+        if (limits.high() <= LITTLE) {
             return Optional.of(
-                    "More inhalations in this donning will not help: they explain only about "
-                            + Figures.percent(share)
+                    "More inhalations in this donning will not help: they explain "
+                            + (limits.high() > 0
+                                    ? "at most about " + Figures.percent(limits.high())
+                                    : "nothing that can be seen")
                             + " of the spread. Take the mask off and put it on again"
-                            + (isCosted() ? best(between) : "")
+                            + (isCosted() ? best : "")
                             + ".");
         }
-        if (share < MUCH) {
+        if (limits.low() >= MUCH) {
             return Optional.of(
-                    "About "
-                            + Figures.percent(share)
-                            + " of the spread comes from the inhalations within a donning, the rest"
-                            + " from putting the mask on: more of either helps"
-                            + best(between)
+                    atLeast(limits)
+                            + ": a plan with more of them in each donning would settle sooner"
+                            + best
                             + ".");
         }
         return Optional.of(
-                (between > 0
-                                ? "About "
-                                        + Figures.percent(share)
-                                        + " of the spread comes from the inhalations within a"
-                                        + " donning: "
-                                : "The inhalations within a donning explain all of the spread, and"
-                                        + " putting the mask on adds none that can be seen: ")
-                        + "a plan with more of them in each donning would settle sooner"
-                        + best(between)
-                        + ".");
+                limits.low() > LITTLE
+                        ? atLeast(limits) + ": more of them helps, as more donnings do" + best + "."
+                        : "It cannot be told yet which kind of repeat helps more: the inhalations"
+                                + " within a donning explain "
+                                + (limits.high() < 1
+                                        ? percent(limits.low())
+                                                + " to "
+                                                + Figures.percent(limits.high())
+                                        : percent(limits.low()) + " to all")
+                                + " of the spread ("
+                                + Figures.confidence(LEVEL)
+                                + " limits).");
+    }
+
+    private static String atLeast(Limits limits) {
+        return (limits.low() < 1 ? "At least about " + percent(limits.low()) : "All")
+                + " of the spread comes from the inhalations within a donning";
+    }
+
+    private static String percent(double share) {
+        return share < 0.005 ? "0 %" : Figures.percent(share);
+    }
+
+    /** Behind {@link #ofDonning}. */
+    private double degreesOfFreedom(Rows rows) {
+        return rows.other().size() - 1.0 + (setting.isPaired() ? 0 : rows.reference().size() - 1.0);
     }
 
     /**

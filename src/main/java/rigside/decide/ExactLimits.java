@@ -4,7 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.special.Gamma;
 
-/** Exact limits of shares, and the quantile that those of variances go by. */
+/** Exact limits of shares and of ratios of variances, and the quantile of variances. */
 public final class ExactLimits {
     private ExactLimits() {}
 
@@ -42,6 +42,35 @@ public final class ExactLimits {
             high *= 2;
         }
         return root(0, high, excess);
+    }
+
+    /**
+     * Exact limits for the ratio of two variances: the ratio seen over quantiles of F (Snedecor),
+     * found through the beta distribution as in {@link SpreadRatio}. They trust the normal shape.
+     *
+     * @param seen the ratio of the two estimates, which share nothing; at least 0, may be infinite
+     * @param df degrees of freedom of the upper one, above 0
+     * @param otherDf degrees of freedom of the lower one, above 0
+     * @param confidence two-sided, in (0, 1)
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static Limits varianceRatio(double seen, double df, double otherDf, double confidence) {
+        if (!(confidence > 0 && confidence < 1)) {
+            throw new IllegalArgumentException("confidence " + confidence + " must be in (0, 1)");
+        }
+        if (!(seen >= 0 && df > 0 && otherDf > 0)) {
+            throw new IllegalArgumentException(
+                    "ratio " + seen + " with " + df + " and " + otherDf + " degrees of freedom");
+        }
+        double tail = (1 - confidence) / 2;
+        return new Limits(
+                seen / ratioQuantile(1 - tail, df, otherDf),
+                seen / ratioQuantile(tail, df, otherDf));
+    }
+
+    private static double ratioQuantile(double p, double df, double otherDf) {
+        double share = root(0, 1, x -> Beta.regularizedBeta(x, df / 2, otherDf / 2) - p);
+        return share / (1 - share) * otherDf / df;
     }
 
     /** Where a rising function passes 0, to the last digits. */

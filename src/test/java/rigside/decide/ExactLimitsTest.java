@@ -104,4 +104,27 @@ class ExactLimitsTest {
                 IllegalArgumentException.class,
                 () -> ExactLimits.binomialLower(passes, n, confidence));
     }
+
+    /** SciPy 1.17.1 stats.f.ppf. */
+    @ParameterizedTest
+    @CsvSource({
+        "6, 2, 9.325530454639292, 0.2887416119868394",
+        "20, 9, 2.29832236139197, 0.5089438477920591"
+    })
+    void limitsOfARatioOfVariancesGoByQuantilesOfF(
+            double df, double otherDf, double upper, double lower) {
+        Limits limits = ExactLimits.varianceRatio(0.7, df, otherDf, 0.8);
+        // The last digits of the incomplete beta function.
+        assertEquals(0.7 / upper, limits.low(), 1e-12);
+        assertEquals(0.7 / lower, limits.high(), 1e-12);
+    }
+
+    @Test
+    void aRatioOfVariancesNeedsFreedomOnBothSides() {
+        assertThrows(IllegalArgumentException.class, () -> ExactLimits.varianceRatio(1, 0, 2, 0.8));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> ExactLimits.varianceRatio(Double.NaN, 2, 2, 0.8));
+        assertThrows(IllegalArgumentException.class, () -> ExactLimits.varianceRatio(1, 2, 2, 1));
+    }
 }
