@@ -92,7 +92,17 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
         }
     }
 
-    private static String bound(ConditionSummary summary, double confidence) {
+    /** None where a value is only bounded: how far up it lies widens the spread without limit. */
+    private String bound(ConditionSummary summary, double confidence) {
+        if (values.stream()
+                .anyMatch(
+                        each ->
+                                each.counts()
+                                        && each.bounded()
+                                        && each.condition().equals(summary.condition()))) {
+            return ", with no figure by their spread, since some fit factors are only known as \"at"
+                    + " least\"";
+        }
         if (summary.n() < FEWEST_FOR_A_BOUND || !(summary.spread().orElse(1) > 1)) {
             return "";
         }

@@ -370,6 +370,20 @@ class AnalysisTest {
     }
 
     @Test
+    void noBoundFromTheSpreadIsGivenWhereAFitFactorIsOnlyBounded() {
+        Bench bench = Bench.plain().round(1, 5, 5.5);
+        bench.donning(2, "bare", 25, 5, 300).donning(3, "bare", 1, 5, 300);
+        bench.take(new Event.RepeatsEnded("enough"));
+        assertTrue(
+                Bench.says(
+                        bench.measure("fit").remarks(),
+                        "of donnings reach 100 by their count, with no figure by their spread, since"
+                                + " some fit factors are only known as \"at least\" (figures for one"
+                                + " look"),
+                bench.measure("fit").remarks().toString());
+    }
+
+    @Test
     void moreInhalationsAreAdvisedAgainstWhenDonningsDiffer() {
         Bench bench = Bench.plain().round(1, 5, 5.5).round(2, 6, 5.9).round(3, 5.2, 6.2);
         assertTrue(
