@@ -37,7 +37,9 @@ record Advice(Wording wording, int n, boolean ended) {
                     + " repeats alone will not settle it.";
         }
         if (planUsedUp) {
-            return "The plan is used up, and going on under it would break its promise."
+            return "The plan is used up, and going on under it the "
+                    + Figures.confidence(wording.setting().plan().confidence())
+                    + " would no longer be true."
                     + needed(forecast);
         }
         if (ended) {

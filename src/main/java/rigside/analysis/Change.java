@@ -1,5 +1,8 @@
 package rigside.analysis;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import rigside.decide.Conclusion;
@@ -17,6 +20,9 @@ import rigside.protocol.Measure.Compared.Matters;
  * @param judged what its looks led to
  */
 record Change(Wording wording, Judged judged) {
+
+    /** A smaller share says no more than that it is small. */
+    private static final double LEAST = 0.01;
 
     String sentence() {
         if (judged.verdict().settled()) {
@@ -50,19 +56,9 @@ record Change(Wording wording, Judged judged) {
         if (!judged.course().conclusion().equals(reached)) {
             return stays + ", since a look on record settled it.";
         }
-        return stays + "; only striking out values could unsettle it, " + restsOn();
-    }
-
-    private String restsOn() {
-        List<Integer> needed = judged.otherwise().decisive();
-        return switch (needed.size()) {
-            case 0 -> "and no single round does: without any one of them it would be the same.";
-            case 1 -> "since it needs round " + needed.get(0) + ".";
-            default ->
-                    needed.size() == latest().n()
-                            ? "since it needs every one of its rounds."
-                            : "since it needs each of rounds " + Figures.list(needed) + ".";
-        };
+        return stays
+                + "; only striking out values could unsettle it, "
+                + judged.otherwise().restsOn().clause();
     }
 
     private String tooFew() {
@@ -156,13 +152,17 @@ record Change(Wording wording, Judged judged) {
                 wording.setting().scale().isRatio()
                         ? Figures.three(100 * Math.expm1(rounding)) + " %"
                         : wording.ofScale(Figures.three(rounding));
-        String more =
+        String seen =
                 least < rounding * 1.001
-                        ? "spread by more than the " + floor + " that rounding alone can explain"
-                        : "differ from each other at all";
-        return isOpen()
-                ? "It could settle once the values " + more + "."
-                : nothing() + "the values would have had to " + more + ".";
+                        ? "they spread by no more than the "
+                                + floor
+                                + " that rounding alone can explain"
+                        : "they do not differ from each other at all";
+        return (isOpen()
+                        ? "It could settle once the values are read finer: "
+                        : nothing() + "the values would have had to be read finer, since ")
+                + seen
+                + ".";
     }
 
     /** How far the interval is from what would settle it. */
@@ -196,7 +196,51 @@ record Change(Wording wording, Judged judged) {
                         + beyond;
         return (isOpen() ? "It would settle " : nothing() + "it would have settled ")
                 + either
-                + ".";
+                + "."
+                + narrow(interval);
+    }
+
+    /**
+     * How narrow an interval this estimate would need. A figure about the values there are: none is
+     * given for the next one, which would be worn with it in mind.
+     */
+    private String narrow(Interval interval) {
+        double room = room(interval.estimate());
+        double share = room / (interval.upper() - interval.estimate());
+        Scale scale = wording.setting().scale();
+        String low = Figures.three(scale.outward(interval.estimate() - room));
+        String high = Figures.three(scale.outward(interval.estimate() + room));
+        if (low.equals(high)) {
+            return " With the estimate where it is, at the edge of what matters, hardly any interval"
+                    + (isOpen() ? " is" : " would have been")
+                    + " narrow enough.";
+        }
+        return " With the estimate where it is, the interval would have "
+                + (isOpen() ? "to be" : "had to be")
+                + " within "
+                + wording.ofScale(low + " to " + high)
+                + ": a spread "
+                + (share < LEAST
+                        ? "less than a hundredth as large"
+                        : "at most "
+                                + new BigDecimal(share)
+                                        .round(new MathContext(2, RoundingMode.DOWN))
+                                        .toPlainString()
+                                + " times as large")
+                + (isOpen() ? " would do that now." : " would have done that.");
+    }
+
+    /**
+     * How far from the estimate, on the scale of the analysis, the nearest limit is that settles.
+     */
+    private double room(double estimate) {
+        double toLow = Math.abs(estimate - wording.setting().compared().bandLow());
+        double toHigh = Math.abs(wording.setting().compared().bandHigh() - estimate);
+        return switch (wording.setting().compared().matters()) {
+            case EITHER -> Math.min(toLow, toHigh);
+            case INCREASE -> toHigh;
+            case DECREASE -> toLow;
+        };
     }
 
     private String below(String which, double limit, double edge) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
@@ -140,20 +141,49 @@ final class Comparisons {
                         unstruck.stream()
                                 .map(each -> setting.course(each.stated()).conclusion())
                                 .toList(),
-                        verdict.settled() ? decisive(condition, course, halved) : List.of()));
+                        verdict.settled() ? restsOn(condition, course, halved) : RestsOn.NOTHING));
     }
 
-    /** Striking out a donning takes its whole round out until it is done again. */
-    private List<Integer> decisive(Condition condition, Course course, Conclusion halved) {
-        return rounds.stream()
-                .filter(
-                        out -> {
-                            List<Integer> kept =
-                                    rounds.stream().filter(each -> !each.equals(out)).toList();
-                            Gathered without = gathered(values, kept, condition);
-                            return !leadsTo(without, course.conclusion(), halved);
-                        })
-                .toList();
+    /**
+     * Striking out a donning takes its whole round out until it is done again; striking out an
+     * entry takes its value, and where values stand for themselves leaves the other of the round.
+     */
+    private RestsOn restsOn(Condition condition, Course course, Conclusion halved) {
+        Predicate<Gathered> differs = each -> !leadsTo(each, course.conclusion(), halved);
+        List<Integer> needed =
+                rounds.stream().filter(out -> differs.test(without(out, condition))).toList();
+        if (setting.isPaired()) {
+            return RestsOn.rounds(needed, course.latest().n());
+        }
+        List<DonningValue> used =
+                values.stream()
+                        .filter(each -> each.counts() && rounds.contains(each.round()))
+                        .filter(
+                                each ->
+                                        each.condition().equals(condition.id())
+                                                || each.condition()
+                                                        .equals(state.protocol().reference().id()))
+                        .toList();
+        List<Integer> donnings =
+                Watched.donnings(
+                        used.stream()
+                                .filter(
+                                        out ->
+                                                needed.contains(out.round())
+                                                        || differs.test(without(out, condition)))
+                                .toList());
+        return setting.isByTrial()
+                ? RestsOn.donnings(donnings, used.size())
+                : RestsOn.values(donnings, used.size());
+    }
+
+    private Gathered without(int round, Condition condition) {
+        return gathered(values, rounds.stream().filter(each -> each != round).toList(), condition);
+    }
+
+    private Gathered without(DonningValue out, Condition condition) {
+        return gathered(
+                values.stream().filter(each -> !each.equals(out)).toList(), rounds, condition);
     }
 
     /** The rounds by which both ways had settled, since a verdict stays; all while one has not. */
@@ -218,9 +248,10 @@ final class Comparisons {
         Map<String, String> titles = new LinkedHashMap<>();
         state.protocol().conditions().forEach(each -> titles.put(each.id(), each.title()));
         return Flags.of(
-                new Worn(setting, values, rounds, titles),
+                new Watched(setting, values, rounds, titles),
                 new WhatIfs(
                         comparisons,
-                        (condition, left) -> without(condition, Set.copyOf(Worn.donnings(left)))));
+                        (condition, left) ->
+                                without(condition, Set.copyOf(Watched.donnings(left)))));
     }
 }

@@ -18,7 +18,7 @@ import rigside.decide.Trend;
  * itself would mix the two. When independent, one slope common to all conditions, each about its
  * own mean.
  */
-record Drifts(Worn worn) {
+record Drifts(Watched watched) {
 
     /** Below this a slope over trials says too little: own judgement. */
     private static final int LEAST_FREEDOM = 4;
@@ -27,8 +27,8 @@ record Drifts(Worn worn) {
 
     List<Flag> all() {
         List<Flag> flags = new ArrayList<>();
-        if (worn.setting().isPaired()) {
-            worn.others().forEach(each -> ofDifferences(each).ifPresent(flags::add));
+        if (watched.setting().isPaired()) {
+            watched.others().forEach(each -> ofDifferences(each).ifPresent(flags::add));
             ofRounds().ifPresent(flags::add);
         } else {
             ofConditions().ifPresent(flags::add);
@@ -38,22 +38,22 @@ record Drifts(Worn worn) {
     }
 
     private Optional<Flag> ofDifferences(String condition) {
-        List<Worn.Pair> pairs = worn.pairs(condition);
-        double[] rounds = Worn.numbers(pairs, Worn.Pair::round);
-        double[] differences = Worn.numbers(pairs, worn::difference);
-        return line(List.of(rounds), List.of(differences), Worn.roundingOfPairs(pairs))
+        List<Watched.Pair> pairs = watched.pairs(condition);
+        double[] rounds = Watched.numbers(pairs, Watched.Pair::round);
+        double[] differences = Watched.numbers(pairs, watched::difference);
+        return line(List.of(rounds), List.of(differences), Watched.roundingOfPairs(pairs))
                 .map(
                         line -> {
-                            Wording wording = worn.wording(condition);
+                            Wording wording = watched.wording(condition);
                             return flag(
                                     Flag.Kind.ROUND_TREND,
-                                    "What "
+                                    "The effect of "
                                             + wording.condition()
-                                            + " changes drifts over the rounds: it goes "
+                                            + " drifts over the rounds: it goes "
                                             + wording.ofScale(ends(line, rounds, differences))
                                             + (isRatio() ? " times" : "")
                                             + LINE
-                                            + Worn.chance(line.p())
+                                            + Watched.chance(line.p())
                                             + ". One figure for all rounds then says too little:"
                                             + " ask what changed on the way, such as wear,"
                                             + " tiredness or the room.");
@@ -63,19 +63,19 @@ record Drifts(Worn worn) {
     /** The means of the rounds in which every condition has a value. */
     private Optional<Flag> ofRounds() {
         SortedMap<Integer, List<Double>> whole = new TreeMap<>();
-        for (String condition : worn.titles().keySet()) {
-            for (DonningValue value : worn.of(condition)) {
+        for (String condition : watched.titles().keySet()) {
+            for (DonningValue value : watched.of(condition)) {
                 whole.computeIfAbsent(value.round(), first -> new ArrayList<>())
-                        .add(worn.inward(value));
+                        .add(watched.inward(value));
             }
         }
-        whole.values().removeIf(each -> each.size() < worn.titles().size());
-        double[] rounds = Worn.numbers(List.copyOf(whole.keySet()), round -> round);
+        whole.values().removeIf(each -> each.size() < watched.titles().size());
+        double[] rounds = Watched.numbers(List.copyOf(whole.keySet()), round -> round);
         double[] values =
-                Worn.numbers(
+                Watched.numbers(
                         List.copyOf(whole.values()),
                         all -> all.stream().mapToDouble(each -> each).average().orElseThrow());
-        double floor = Worn.rounding(worn.values()) / Math.sqrt(worn.titles().size());
+        double floor = Watched.rounding(watched.values()) / Math.sqrt(watched.titles().size());
         return line(List.of(rounds), List.of(values), floor)
                 .map(
                         line ->
@@ -89,14 +89,14 @@ record Drifts(Worn worn) {
     private Optional<Flag> ofConditions() {
         List<double[]> rounds = new ArrayList<>();
         List<double[]> values = new ArrayList<>();
-        for (String condition : worn.titles().keySet()) {
-            List<DonningValue> of = worn.of(condition);
-            rounds.add(Worn.numbers(of, DonningValue::round));
-            values.add(Worn.numbers(of, worn::inward));
+        for (String condition : watched.titles().keySet()) {
+            List<DonningValue> of = watched.of(condition);
+            rounds.add(Watched.numbers(of, DonningValue::round));
+            values.add(Watched.numbers(of, watched::inward));
         }
         double[] all = rounds.stream().flatMapToDouble(Arrays::stream).toArray();
         double[] numbers = values.stream().flatMapToDouble(Arrays::stream).toArray();
-        return line(rounds, values, Worn.rounding(worn.values()))
+        return line(rounds, values, Watched.rounding(watched.values()))
                 .map(
                         line ->
                                 flag(
@@ -108,25 +108,25 @@ record Drifts(Worn worn) {
     }
 
     private String drifting(TTest line, double[] rounds, double[] values) {
-        Wording wording = worn.wording(worn.others().get(0));
+        Wording wording = watched.wording(watched.others().get(0));
         return Figures.sentence(wording.subject())
                 + ", all conditions taken together, drifts over the rounds: "
                 + wording.withUnit(ends(line, rounds, values))
                 + LINE
-                + Worn.chance(line.p());
+                + Watched.chance(line.p());
     }
 
     private Optional<Flag> ofTrials() {
         List<double[]> places = new ArrayList<>();
         List<double[]> times = new ArrayList<>();
-        for (DonningValue value : worn.values()) {
-            int[] at = worn.trials(value);
+        for (DonningValue value : watched.values()) {
+            int[] at = watched.trials(value);
             places.add(Arrays.stream(at).asDoubleStream().toArray());
             times.add(
                     Arrays.stream(at)
                             .mapToDouble(
                                     each ->
-                                            worn.setting()
+                                            watched.setting()
                                                     .scale()
                                                     .inward(
                                                             value.parts()
@@ -135,7 +135,7 @@ record Drifts(Worn worn) {
                                                                     .orElseThrow()))
                             .toArray());
         }
-        return line(places, times, Worn.rounding(worn.values()))
+        return line(places, times, Watched.rounding(watched.values()))
                 .map(
                         line ->
                                 flag(
@@ -144,7 +144,7 @@ record Drifts(Worn worn) {
                                                 + step(line.estimate())
                                                 + " than the one before, all donnings taken"
                                                 + " together, "
-                                                + Worn.chance(line.p())
+                                                + Watched.chance(line.p())
                                                 + ". Longer rests, or one inhalation to get used"
                                                 + " to it that does not count, may help."));
     }
@@ -153,7 +153,8 @@ record Drifts(Worn worn) {
         String size =
                 isRatio()
                         ? Figures.two(100 * Math.abs(Math.expm1(slope))) + " %"
-                        : worn.wording(worn.others().get(0)).withUnit(Figures.two(Math.abs(slope)));
+                        : watched.wording(watched.others().get(0))
+                                .withUnit(Figures.two(Math.abs(slope)));
         return "about " + size + (slope < 0 ? " less" : " longer");
     }
 
@@ -161,12 +162,12 @@ record Drifts(Worn worn) {
             List<double[]> places, List<double[]> values, double rounding) {
         long enough = values.stream().filter(each -> each.length > 1).count();
         int freedom = values.stream().mapToInt(each -> Math.max(0, each.length - 1)).sum() - 1;
-        int least = values.size() == 1 ? Worn.FEWEST - 2 : LEAST_FREEDOM;
+        int least = values.size() == 1 ? Watched.FEWEST - 2 : LEAST_FREEDOM;
         if (enough == 0 || freedom < least) {
             return Optional.empty();
         }
         return Optional.of(Trend.within(places, values, rounding))
-                .filter(line -> line.flagged(Worn.ALPHA));
+                .filter(line -> line.flagged(Watched.ALPHA));
     }
 
     /** Where the line through the mean begins and ends. */
@@ -187,10 +188,10 @@ record Drifts(Worn worn) {
     }
 
     private boolean isRatio() {
-        return worn.setting().scale().isRatio();
+        return watched.setting().scale().isRatio();
     }
 
     private double outward(double analysed) {
-        return worn.setting().scale().outward(analysed);
+        return watched.setting().scale().outward(analysed);
     }
 }

@@ -12,7 +12,7 @@ import rigside.decide.Grubbs;
  * rounds when paired, the values of each condition otherwise; and single trials far from the others
  * of their donning.
  */
-record FarValues(Worn worn, WhatIfs whatIfs) {
+record FarValues(Watched watched, WhatIfs whatIfs) {
 
     /**
      * A value nearer to the mean of the others than this many times what rounding alone gives is
@@ -25,26 +25,26 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
 
     List<Flag> all() {
         List<Flag> flags = new ArrayList<>();
-        if (worn.setting().isByTrial()) {
-            worn.titles().keySet().forEach(each -> trialsOf(each, flags));
-        } else if (worn.setting().isPaired()) {
-            worn.others().forEach(each -> differences(each, flags));
+        if (watched.setting().isByTrial()) {
+            watched.titles().keySet().forEach(each -> trialsOf(each, flags));
+        } else if (watched.setting().isPaired()) {
+            watched.others().forEach(each -> differences(each, flags));
         } else {
-            worn.titles().keySet().forEach(each -> valuesOf(each, flags));
+            watched.titles().keySet().forEach(each -> valuesOf(each, flags));
         }
-        if (!worn.setting().isByTrial()) {
+        if (!watched.setting().isByTrial()) {
             trialsWithin(flags);
         }
         return List.copyOf(flags);
     }
 
     private void differences(String condition, List<Flag> flags) {
-        List<Worn.Pair> pairs = worn.pairs(condition);
-        double[] values = Worn.numbers(pairs, worn::difference);
-        Wording wording = worn.wording(condition);
-        for (Far far : far(values, Worn.roundingOfPairs(pairs), 1)) {
-            Worn.Pair pair = pairs.get(far.index());
-            String times = worn.setting().scale().isRatio() ? " times" : "";
+        List<Watched.Pair> pairs = watched.pairs(condition);
+        double[] values = Watched.numbers(pairs, watched::difference);
+        Wording wording = watched.wording(condition);
+        for (Far far : far(values, Watched.roundingOfPairs(pairs), 1)) {
+            Watched.Pair pair = pairs.get(far.index());
+            String times = watched.setting().scale().isRatio() ? " times" : "";
             flags.add(
                     new Flag(
                             Flag.Kind.FAR_VALUE,
@@ -58,11 +58,11 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
                                     + others(values, far.index(), wording)
                                     + times
                                     + ", "
-                                    + Worn.chance(far.chance())
+                                    + Watched.chance(far.chance())
                                     + ". Look at "
-                                    + Worn.notes(pair.both())
+                                    + Watched.notes(pair.both())
                                     + "; the round counts all the same.",
-                            Worn.donnings(pair.both()),
+                            Watched.donnings(pair.both()),
                             whatIfs.without(
                                     "without round " + pair.round(),
                                     List.of(condition),
@@ -71,26 +71,26 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
     }
 
     private void valuesOf(String condition, List<Flag> flags) {
-        List<DonningValue> values = worn.of(condition);
-        double[] numbers = Worn.numbers(values, worn::inward);
-        for (Far far : far(numbers, Worn.rounding(values), 1)) {
+        List<DonningValue> values = watched.of(condition);
+        double[] numbers = Watched.numbers(values, watched::inward);
+        for (Far far : far(numbers, Watched.rounding(values), 1)) {
             DonningValue value = values.get(far.index());
             String name =
                     value.donning() > 0
                             ? "donning " + value.donning()
-                            : "round " + value.round() + " of " + worn.titles().get(condition);
+                            : "round " + value.round() + " of " + watched.titles().get(condition);
             flags.add(
                     new Flag(
                             Flag.Kind.FAR_VALUE,
                             Figures.sentence(name)
                                     + (value.donning() > 0
-                                            ? " (" + worn.titles().get(condition) + ")"
+                                            ? " (" + watched.titles().get(condition) + ")"
                                             : "")
                                     + apart(numbers, far)
                                     + ". Look at "
-                                    + Worn.notes(List.of(value))
+                                    + Watched.notes(List.of(value))
                                     + "; the value counts all the same.",
-                            Worn.donnings(List.of(value)),
+                            Watched.donnings(List.of(value)),
                             whatIfs.without(
                                     "without " + name, concerned(condition), List.of(value))));
         }
@@ -101,15 +101,15 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
         List<DonningValue> owners = new ArrayList<>();
         List<Integer> trials = new ArrayList<>();
         List<Double> times = new ArrayList<>();
-        for (DonningValue value : worn.of(condition)) {
-            for (int at : worn.trials(value)) {
+        for (DonningValue value : watched.of(condition)) {
+            for (int at : watched.trials(value)) {
                 owners.add(value);
                 trials.add(at + 1);
                 times.add(inward(value.parts().get(at)));
             }
         }
-        double[] numbers = Worn.numbers(times, time -> time);
-        for (Far far : far(numbers, Worn.rounding(owners), 1)) {
+        double[] numbers = Watched.numbers(times, time -> time);
+        for (Far far : far(numbers, Watched.rounding(owners), 1)) {
             DonningValue owner = owners.get(far.index());
             flags.add(
                     trial(
@@ -126,17 +126,17 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
     /** As many tests as donnings with enough trials share the chance equally. */
     private void trialsWithin(List<Flag> flags) {
         List<DonningValue> many =
-                worn.titles().keySet().stream()
-                        .flatMap(condition -> worn.of(condition).stream())
-                        .filter(each -> worn.trials(each).length >= Worn.FEWEST)
+                watched.titles().keySet().stream()
+                        .flatMap(condition -> watched.of(condition).stream())
+                        .filter(each -> watched.trials(each).length >= Watched.FEWEST)
                         .toList();
         for (DonningValue value : many) {
-            int[] at = worn.trials(value);
+            int[] at = watched.trials(value);
             double[] numbers =
                     Arrays.stream(at)
                             .mapToDouble(each -> inward(value.parts().get(each)))
                             .toArray();
-            for (Far far : far(numbers, Worn.rounding(List.of(value)), many.size())) {
+            for (Far far : far(numbers, Watched.rounding(List.of(value)), many.size())) {
                 flags.add(trial(at[far.index()] + 1, value, apart(numbers, far), List.of()));
             }
         }
@@ -151,26 +151,26 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
                         + owner.donning()
                         + apart
                         + ". Look at "
-                        + Worn.notes(List.of(owner))
+                        + Watched.notes(List.of(owner))
                         + "; the trial counts all the same.",
-                Worn.donnings(List.of(owner)),
+                Watched.donnings(List.of(owner)),
                 whatIf);
     }
 
     private String apart(double[] numbers, Far far) {
-        Wording wording = worn.wording(worn.others().get(0));
+        Wording wording = watched.wording(watched.others().get(0));
         IntFunction<String> figure = at -> Figures.three(outward(numbers[at]));
         return " stands apart: "
                 + wording.withUnit(figure.apply(far.index()))
                 + ", the others "
                 + wording.withUnit(range(numbers, far.index()))
                 + ", "
-                + Worn.chance(far.chance());
+                + Watched.chance(far.chance());
     }
 
     /** Which comparison it is, where there are several. */
     private String named(Wording wording) {
-        return worn.others().size() == 1
+        return watched.others().size() == 1
                 ? ""
                 : " (" + wording.condition() + " against " + wording.reference() + ")";
     }
@@ -189,10 +189,10 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
     }
 
     private List<Far> far(double[] values, double rounding, int tests) {
-        if (values.length < Worn.FEWEST) {
+        if (values.length < Watched.FEWEST) {
             return List.of();
         }
-        Grubbs grubbs = Grubbs.of(values, Worn.ALPHA);
+        Grubbs grubbs = Grubbs.of(values, Watched.ALPHA);
         double chance = Math.min(1, tests * Grubbs.chance(values.length, grubbs.distance()));
         double off =
                 Math.abs(
@@ -200,7 +200,7 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
                                 - Arrays.stream(without(values, grubbs.index()))
                                         .average()
                                         .orElseThrow());
-        return chance < Worn.ALPHA && off > FAR_IN_ROUNDING * rounding
+        return chance < Watched.ALPHA && off > FAR_IN_ROUNDING * rounding
                 ? List.of(new Far(grubbs.index(), chance))
                 : List.of();
     }
@@ -214,14 +214,14 @@ record FarValues(Worn worn, WhatIfs whatIfs) {
 
     /** A value of the reference is in every comparison. */
     private List<String> concerned(String condition) {
-        return condition.equals(worn.reference()) ? worn.others() : List.of(condition);
+        return condition.equals(watched.reference()) ? watched.others() : List.of(condition);
     }
 
     private double inward(Part part) {
-        return worn.setting().scale().inward(part.value().orElseThrow());
+        return watched.setting().scale().inward(part.value().orElseThrow());
     }
 
     private double outward(double analysed) {
-        return worn.setting().scale().outward(analysed);
+        return watched.setting().scale().outward(analysed);
     }
 }

@@ -8,13 +8,13 @@ final class Flags {
 
     private Flags() {}
 
-    static List<Flag> of(Worn worn, WhatIfs whatIfs) {
-        List<Flag> far = new FarValues(worn, whatIfs).all();
+    static List<Flag> of(Watched watched, WhatIfs whatIfs) {
+        List<Flag> far = new FarValues(watched, whatIfs).all();
         return Stream.of(
                         far,
-                        new Drifts(worn).all(),
-                        new Spreads(worn, far).all(),
-                        new Orders(worn).all())
+                        new Drifts(watched).all(),
+                        new Spreads(watched, far).all(),
+                        new Orders(watched).all())
                 .flatMap(List::stream)
                 .toList();
     }

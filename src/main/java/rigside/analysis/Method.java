@@ -41,7 +41,9 @@ record Method(
         method.add(
                 "Forecast: 10 000 campaigns played on under the same rules, the true mean and spread"
                         + " drawn from what the values so far say of them (no prior knowledge).");
-        KindOfRepeat.of(setting, values).ifPresent(each -> method.add(each.components()));
+        if (setting.measure().kind() instanceof Measure.TimedInhalation) {
+            KindOfRepeat.of(setting, values).ifPresent(each -> method.add(each.components()));
+        }
         method.add(flags());
         return List.copyOf(method);
     }
@@ -153,7 +155,7 @@ record Method(
 
     private static String flags() {
         return "Flags, each where chance alone does it less than once in "
-                + Math.round(1 / Worn.ALPHA)
+                + Math.round(1 / Watched.ALPHA)
                 + " times: far values (Grubbs), straight-line drift over rounds and trials, spread"
                 + " (Pitman and Morgan in pairs, else F), order within rounds. None ever acts.";
     }

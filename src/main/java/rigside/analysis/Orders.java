@@ -10,49 +10,49 @@ import rigside.decide.TTest;
  * What is worn later in a round against what is worn earlier, whichever condition it is; by the
  * order in which the donnings that count were really begun.
  */
-record Orders(Worn worn) {
+record Orders(Watched watched) {
 
     /** Fewer rounds of one order say nothing of it: own judgement. */
     private static final int FEWEST_EACH = 2;
 
     List<Flag> all() {
         List<Flag> flags = new ArrayList<>();
-        worn.others().forEach(each -> of(each).ifPresent(flags::add));
+        watched.others().forEach(each -> of(each).ifPresent(flags::add));
         return List.copyOf(flags);
     }
 
     private Optional<Flag> of(String condition) {
-        List<Worn.Pair> pairs =
-                worn.pairs(condition).stream()
+        List<Watched.Pair> pairs =
+                watched.pairs(condition).stream()
                         .filter(pair -> pair.reference().donning() > 0)
                         .toList();
-        List<Worn.Pair> early =
+        List<Watched.Pair> early =
                 pairs.stream()
                         .filter(pair -> pair.reference().donning() < pair.other().donning())
                         .toList();
-        List<Worn.Pair> late = pairs.stream().filter(pair -> !early.contains(pair)).toList();
+        List<Watched.Pair> late = pairs.stream().filter(pair -> !early.contains(pair)).toList();
         if (Math.min(early.size(), late.size()) < FEWEST_EACH) {
             return Optional.empty();
         }
         TTest order =
                 OrderEffect.of(
-                        Worn.numbers(early, worn::difference),
-                        Worn.numbers(late, worn::difference),
-                        Worn.roundingOfPairs(pairs));
-        return order.flagged(Worn.ALPHA)
+                        Watched.numbers(early, watched::difference),
+                        Watched.numbers(late, watched::difference),
+                        Watched.roundingOfPairs(pairs));
+        return order.flagged(Watched.ALPHA)
                 ? Optional.of(flag(condition, order, early.size(), late.size()))
                 : Optional.empty();
     }
 
     private Flag flag(String condition, TTest order, int early, int late) {
-        Wording wording = worn.wording(condition);
+        Wording wording = watched.wording(condition);
         return new Flag(
                 Flag.Kind.ORDER,
                 "In what is worn second in a round "
-                        + wording.change(worn.setting().scale().outward(order.estimate()))
-                        + (worn.setting().scale().isRatio() ? " as" : " than")
+                        + wording.change(watched.setting().scale().outward(order.estimate()))
+                        + (watched.setting().scale().isRatio() ? " as" : " than")
                         + " in what is worn first, whichever condition it is, "
-                        + Worn.chance(order.p())
+                        + Watched.chance(order.p())
                         + ". "
                         + (early == late
                                 ? "Each came first equally often, so it cancels out"

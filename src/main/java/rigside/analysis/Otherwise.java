@@ -6,24 +6,22 @@ import rigside.decide.Conclusion;
 
 /**
  * What the values of one comparison say when they are taken in another way. A verdict needs the
- * first three to agree; the last tells what it rests on.
+ * first three to agree; the last tells what it cannot do without.
  *
  * @param halved with what the counter only bounded at half its penetration; empty where nothing is
  *     bounded
  * @param openOnBothSides whether each of the two conditions has a value of which the counter
  *     resolved nothing, so that their ratio is open
  * @param unstruck with what was struck out after a look taken back in: all of it, and each piece
- * @param decisive the rounds without which it would say something else, rising; looked for only
- *     where it is settled
+ * @param restsOn what it would not say the same without; looked for only where it is settled
  */
 record Otherwise(
         Optional<Conclusion> halved,
         boolean openOnBothSides,
         List<Conclusion> unstruck,
-        List<Integer> decisive) {
+        RestsOn restsOn) {
 
     Otherwise {
         unstruck = List.copyOf(unstruck);
-        decisive = List.copyOf(decisive);
     }
 }

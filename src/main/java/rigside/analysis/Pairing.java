@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import rigside.decide.Course;
@@ -33,7 +34,7 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
                         true,
                         false,
                         new Otherwise(
-                                Optional.empty(), false, List.of(), decisive(setting, course)));
+                                Optional.empty(), false, List.of(), restsOn(wording, course)));
         return judged.comparison(
                 wording,
                 new Judged.Ids(wording.condition(), wording.reference()),
@@ -43,22 +44,50 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
                 remarks(wording, rows));
     }
 
-    /** The rounds without whose values it would say something else. */
-    private List<Integer> decisive(Setting setting, Course course) {
+    /** What it would not say the same without: rounds, or single values in the other design. */
+    private RestsOn restsOn(Wording wording, Course course) {
+        Setting setting = wording.setting();
         if (course.settling().isEmpty()) {
-            return List.of();
+            return RestsOn.NOTHING;
         }
+        Predicate<Pairing> differs =
+                left ->
+                        !setting.course(left.rows(setting))
+                                .conclusion()
+                                .equals(course.conclusion());
         Pairing used = first(setting, setting.plan().most() + 1);
-        return Stream.of(used.reference(), used.other())
-                .flatMap(each -> each.keySet().stream())
-                .distinct()
-                .sorted()
-                .filter(
-                        round ->
-                                !setting.course(used.without(round).rows(setting))
-                                        .conclusion()
-                                        .equals(course.conclusion()))
-                .toList();
+        int n = course.latest().n();
+        if (setting.isPaired()) {
+            return RestsOn.rounds(
+                    used.reference().keySet().stream()
+                            .filter(
+                                    round ->
+                                            differs.test(
+                                                    new Pairing(
+                                                            without(used.reference(), round),
+                                                            without(used.other(), round))))
+                            .toList(),
+                    n);
+        }
+        List<String> needed = new ArrayList<>();
+        for (int round : used.reference().keySet()) {
+            if (differs.test(new Pairing(without(used.reference(), round), used.other()))) {
+                needed.add("round " + round + " of " + wording.reference());
+            }
+        }
+        for (int round : used.other().keySet()) {
+            if (differs.test(new Pairing(used.reference(), without(used.other(), round)))) {
+                needed.add("round " + round + " of " + wording.condition());
+            }
+        }
+        return RestsOn.lines(needed, 2 * n);
+    }
+
+    private static SortedMap<Integer, Double> without(
+            SortedMap<Integer, Double> values, int round) {
+        SortedMap<Integer, Double> left = new TreeMap<>(values);
+        left.remove(round);
+        return left;
     }
 
     /** So many values of each, the first; of pairs in the paired design. */
@@ -78,14 +107,6 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
                 .limit(most)
                 .forEach(each -> first.put(each.getKey(), each.getValue()));
         return first;
-    }
-
-    private Pairing without(int round) {
-        SortedMap<Integer, Double> one = new TreeMap<>(reference);
-        SortedMap<Integer, Double> two = new TreeMap<>(other);
-        one.remove(round);
-        two.remove(round);
-        return new Pairing(one, two);
     }
 
     private Rows rows(Setting setting) {
@@ -122,20 +143,17 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
                             + named(List.copyOf(lacking))
                             + ".");
         }
-        if (rows.reference().size() != rows.other().size()) {
-            remarks.add(
-                    "Values that have no partner yet wait for it: "
-                            + rows.reference().size()
-                            + " of "
-                            + wording.reference()
-                            + ", "
-                            + rows.other().size()
-                            + " of "
-                            + wording.condition()
-                            + ".");
-        }
         int most = setting.plan().most();
-        if (Math.min(rows.reference().size(), rows.other().size()) > most) {
+        int more = Math.min(most, rows.reference().size()) - Math.min(most, rows.other().size());
+        if (more != 0) {
+            remarks.add(
+                    Figures.count(Math.abs(more), "value", "values")
+                            + " of "
+                            + (more > 0 ? wording.reference() : wording.condition())
+                            + (Math.abs(more) == 1 ? " is" : " are")
+                            + " not used yet: a look takes as many of each.");
+        }
+        if (Math.max(rows.reference().size(), rows.other().size()) > most) {
             remarks.add("Values beyond the most the plan allows (" + most + ") are not used.");
         }
         return remarks;

@@ -1,6 +1,7 @@
 package rigside.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import rigside.decide.PairedSpread;
@@ -14,73 +15,80 @@ import rigside.decide.Summary;
  *
  * @param far what stands apart
  */
-record Spreads(Worn worn, List<Flag> far) {
+record Spreads(Watched watched, List<Flag> far) {
 
     List<Flag> all() {
         List<Flag> flags = new ArrayList<>();
         if (far.isEmpty()) {
-            worn.others().forEach(each -> of(each).ifPresent(flags::add));
+            watched.others().forEach(each -> of(each).ifPresent(flags::add));
         }
         return List.copyOf(flags);
     }
 
     private Optional<Flag> of(String condition) {
-        if (worn.setting().isPaired()) {
-            List<Worn.Pair> pairs = worn.pairs(condition);
+        if (watched.setting().isPaired()) {
+            List<Watched.Pair> pairs = watched.pairs(condition);
             return of(
                     condition,
-                    Worn.numbers(pairs, pair -> worn.inward(pair.reference())),
-                    Worn.numbers(pairs, pair -> worn.inward(pair.other())),
-                    Worn.roundingOfPairs(pairs) / Math.sqrt(2));
+                    Watched.numbers(pairs, pair -> watched.inward(pair.reference())),
+                    Watched.numbers(pairs, pair -> watched.inward(pair.other())),
+                    Watched.roundingOfPairs(pairs) / Math.sqrt(2));
         }
         return of(
                 condition,
-                values(worn.reference()),
+                values(watched.reference()),
                 values(condition),
-                Worn.rounding(worn.values()));
+                Watched.rounding(watched.values()));
     }
 
     /** What the verdict rests on: trials where each stands for itself. */
     private double[] values(String condition) {
-        List<DonningValue> values = worn.of(condition);
-        return worn.setting().isByTrial()
+        List<DonningValue> values = watched.of(condition);
+        return watched.setting().isByTrial()
                 ? values.stream()
                         .flatMap(each -> each.parts().stream())
                         .flatMapToDouble(part -> part.value().stream())
-                        .map(worn.setting().scale()::inward)
+                        .map(watched.setting().scale()::inward)
                         .toArray()
-                : Worn.numbers(values, worn::inward);
+                : Watched.numbers(values, watched::inward);
     }
 
     private Optional<Flag> of(
             String condition, double[] reference, double[] other, double rounding) {
-        if (Math.min(reference.length, other.length) < Worn.FEWEST) {
+        if (Math.min(reference.length, other.length) < Watched.FEWEST) {
             return Optional.empty();
         }
         double one = Math.max(Summary.of(reference).sd(), rounding);
         double two = Math.max(Summary.of(other).sd(), rounding);
         double p = chance(reference, other, one, two, rounding);
-        if (!(p < Worn.ALPHA)) {
+        if (!(p < Watched.ALPHA)) {
             return Optional.empty();
         }
         boolean more = two > one;
-        Wording wording = worn.wording(condition);
+        boolean varies = isVaried(reference) && isVaried(other);
+        Wording wording = watched.wording(condition);
         return Optional.of(
                 new Flag(
                         Flag.Kind.SPREAD,
                         Figures.sentence(more ? wording.condition() : wording.reference())
                                 + " spreads "
-                                + Figures.two(more ? two / one : one / two)
-                                + " times as much as "
-                                + (more ? wording.reference() : wording.condition())
-                                + " ("
-                                + size(Math.max(one, two))
-                                + " against "
-                                + size(Math.min(one, two))
-                                + "), "
-                                + Worn.chance(p)
+                                + (varies
+                                        ? Figures.two(more ? two / one : one / two)
+                                                + " times as much as "
+                                                + (more ? wording.reference() : wording.condition())
+                                                + " ("
+                                                + size(Math.max(one, two))
+                                                + " against "
+                                                + size(Math.min(one, two))
+                                                + "), "
+                                        : "by "
+                                                + size(Math.max(one, two))
+                                                + " while "
+                                                + (more ? wording.reference() : wording.condition())
+                                                + " does not vary, ")
+                                + Watched.chance(p)
                                 + ". "
-                                + (worn.setting().isPaired()
+                                + (watched.setting().isPaired()
                                         ? "The verdict rests on the differences within rounds and"
                                                 + " holds all the same"
                                         : "The interval takes both to spread alike: read it with"
@@ -90,10 +98,14 @@ record Spreads(Worn worn, List<Flag> far) {
                         List.of()));
     }
 
+    private static boolean isVaried(double[] values) {
+        return Arrays.stream(values).distinct().count() > 1;
+    }
+
     /** Where rounding is all the spread one of them has, its values go with no others. */
     private double chance(
             double[] reference, double[] other, double one, double two, double rounding) {
-        if (worn.setting().isPaired() && Math.min(one, two) > rounding) {
+        if (watched.setting().isPaired() && Math.min(one, two) > rounding) {
             return PairedSpread.of(reference, other).test().p();
         }
         return one > 0 && two > 0
@@ -104,8 +116,8 @@ record Spreads(Worn worn, List<Flag> far) {
     }
 
     private String size(double sd) {
-        return worn.setting().scale().isRatio()
+        return watched.setting().scale().isRatio()
                 ? Figures.two(100 * Math.sqrt(Math.expm1(sd * sd))) + " %"
-                : worn.wording(worn.others().get(0)).withUnit(Figures.two(sd));
+                : watched.wording(watched.others().get(0)).withUnit(Figures.two(sd));
     }
 }

@@ -42,7 +42,7 @@ record TableFlags(
                     all.forEach((round, value) -> lines.add(line(round, condition, value)));
                 });
         return Flags.of(
-                new Worn(setting, lines, List.copyOf(rounds), titles),
+                new Watched(setting, lines, List.copyOf(rounds), titles),
                 new WhatIfs(
                         comparisons,
                         (condition, left) ->

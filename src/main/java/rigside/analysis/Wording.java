@@ -178,29 +178,34 @@ record Wording(Setting setting, String condition, String reference) {
 
     private String where(Verdict verdict) {
         return switch (verdict) {
-            case MEANINGFUL_DIFFERENCE -> ", wholly beyond " + band("that matters");
+            case MEANINGFUL_DIFFERENCE -> ", wholly beyond " + band();
             case NO_MEANINGFUL_DIFFERENCE ->
                     switch (setting.compared().matters()) {
-                        case EITHER -> ", wholly inside " + band("that would matter");
+                        case EITHER ->
+                                ", wholly between "
+                                        + Figures.three(setting.band().low())
+                                        + " and "
+                                        + ofScale(Figures.three(setting.band().high()))
+                                        + ", too small to matter";
                         case INCREASE ->
                                 ", all below " + ofScale(Figures.three(setting.band().high()));
                         case DECREASE ->
                                 ", all above " + ofScale(Figures.three(setting.band().low()));
                     };
             case DIFFERENCE_SIZE_UNSETTLED ->
-                    ", off "
+                    ", clear of "
                             + (setting.scale().isRatio() ? "1" : "0")
-                            + " but not wholly beyond "
-                            + band("that matters");
+                            + " (no change), but not wholly beyond "
+                            + band();
             case NOT_SETTLED, TOO_FEW_ROUNDS -> "";
         };
     }
 
-    private String band(String matters) {
+    private String band() {
         String meaningful = setting.compared().meaningful();
         return meaningful.contains(" to ")
                 ? meaningful + ", the range too small to matter"
-                : "the " + meaningful + " " + matters;
+                : "the " + meaningful + " that matters";
     }
 
     /** A verdict as a clause: "a meaningful difference". */

@@ -5,12 +5,15 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
 import rigside.analysis.Flag;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
+import rigside.decide.Limits;
+import rigside.decide.Verdict;
 import rigside.desk.Happened;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
@@ -28,7 +31,7 @@ final class AnalysisText {
             comparison(each, lines);
         }
         analysis.flags().forEach(each -> flag(each, lines));
-        looks(analysis.comparisons(), lines);
+        looks(analysis.comparisons(), condition -> condition, lines);
         lines.add("- " + analysis.promise());
         return text(lines);
     }
@@ -62,7 +65,7 @@ final class AnalysisText {
         result.comparisons().forEach(each -> comparison(each, lines));
         result.conditions().forEach(each -> lines.add("  " + summary(state, each)));
         result.flags().forEach(each -> flag(each, lines));
-        looks(result.comparisons(), lines);
+        looks(result.comparisons(), condition -> title(state, condition), lines);
         if (!result.promise().isEmpty()) {
             lines.add("- " + result.promise());
         }
@@ -70,12 +73,8 @@ final class AnalysisText {
     }
 
     private static String summary(State state, ConditionSummary each) {
-        String title =
-                state.protocol()
-                        .condition(each.condition())
-                        .map(Condition::title)
-                        .orElse(each.condition());
-        StringBuilder line = new StringBuilder(title).append(": n ").append(each.n());
+        StringBuilder line =
+                new StringBuilder(title(state, each.condition())).append(": n ").append(each.n());
         each.mean()
                 .ifPresent(
                         mean ->
@@ -97,6 +96,10 @@ final class AnalysisText {
         return line.toString();
     }
 
+    private static String title(State state, String condition) {
+        return state.protocol().condition(condition).map(Condition::title).orElse(condition);
+    }
+
     private static void comparison(Comparison each, List<String> lines) {
         lines.add(each.sentence());
         lines.add(each.next());
@@ -115,24 +118,23 @@ final class AnalysisText {
         }
     }
 
-    private static void looks(List<Comparison> comparisons, List<String> lines) {
+    private static void looks(
+            List<Comparison> comparisons, UnaryOperator<String> title, List<String> lines) {
         for (Comparison each : comparisons) {
             for (Comparison.Seen look : each.looks()) {
                 lines.add(
-                        "  look at "
-                                + each.condition()
-                                + ", n "
+                        "  with "
                                 + look.n()
-                                + ": estimate "
+                                + " of each ("
+                                + title.apply(each.condition())
+                                + "): estimate "
                                 + rounded(look.estimate())
                                 + ", interval "
-                                + rounded(look.interval().low())
-                                + " to "
-                                + rounded(look.interval().high())
+                                + between(look.interval(), each.ratio())
                                 + ", critical value "
                                 + rounded(look.critical())
-                                + ", "
-                                + look.verdict().word());
+                                + ": "
+                                + words(look.verdict()));
             }
         }
     }
@@ -142,19 +144,35 @@ final class AnalysisText {
         each.estimate().ifPresent(estimate -> line.append(", estimate ").append(rounded(estimate)));
         each.interval()
                 .ifPresent(
-                        limits ->
-                                line.append(", interval ")
-                                        .append(rounded(limits.low()))
-                                        .append(" to ")
-                                        .append(rounded(limits.high())));
+                        limits -> line.append(", interval ").append(between(limits, each.ratio())));
         each.critical().ifPresent(c -> line.append(", critical value ").append(rounded(c)));
         line.append(", band ")
-                .append(rounded(each.band().low()))
-                .append(" to ")
-                .append(rounded(each.band().high()))
-                .append(", ")
-                .append(each.verdict().word());
+                .append(between(each.band(), each.ratio()))
+                .append(": ")
+                .append(words(each.verdict()));
         return line.toString();
+    }
+
+    /** Two limits; one that is nowhere has no number. */
+    private static String between(Limits limits, boolean ratio) {
+        boolean low = Double.isFinite(limits.low()) && !(ratio && limits.low() == 0);
+        boolean high = Double.isFinite(limits.high());
+        if (!low && !high) {
+            return "without ends";
+        }
+        return (low ? rounded(limits.low()) : "no lower end")
+                + " to "
+                + (high ? rounded(limits.high()) : "no upper end");
+    }
+
+    private static String words(Verdict verdict) {
+        return switch (verdict) {
+            case TOO_FEW_ROUNDS -> "too early to say";
+            case MEANINGFUL_DIFFERENCE -> "a meaningful difference";
+            case NO_MEANINGFUL_DIFFERENCE -> "no meaningful difference";
+            case DIFFERENCE_SIZE_UNSETTLED -> "a difference of unsettled size";
+            case NOT_SETTLED -> "not settled";
+        };
     }
 
     /** Four digits: more would claim a precision that no bench has. */

@@ -42,45 +42,59 @@ class ChangeTest {
                         paired.of(plain(3), values(14.6, 13.5, 15.2)),
                         "It would settle as no meaningful difference if the upper limit fell below"
                                 + " 1.10 (now 1.30), as a meaningful increase if the lower limit rose"
-                                + " above 1.10 (now 1.09)."),
+                                + " above 1.10 (now 1.09)."
+                                + " With the estimate where it is, the interval would have to be within 1.10 to 1.29:"
+                                + " a spread at most 0.93 times as large would do that now."),
                 Arguments.of(
                         "not settled, downwards",
                         paired.of(plain(3), values(11.9, 11.3, 12.4)),
                         "It would settle as no meaningful difference if the lower limit rose above"
                                 + " 0.909 (now 0.888), as a meaningful decrease if the upper limit"
-                                + " fell below 0.909 (now 1.08)."),
+                                + " fell below 0.909 (now 1.08)."
+                                + " With the estimate where it is, the interval would have to be within 0.909 to 1.06:"
+                                + " a spread at most 0.76 times as large would do that now."),
                 Arguments.of(
                         "both limits in the way, one beyond words",
                         paired.rounds(2, 6).of(plain(2), values(14.6, 9.5)),
                         "It would settle as no meaningful difference if the upper limit fell below"
                                 + " 1.10 (now above 1000) and the lower limit rose above 0.909 (now"
                                 + " below 0.001), as a meaningful increase if the lower limit rose"
-                                + " above 1.10 (now below 0.001)."),
+                                + " above 1.10 (now below 0.001)."
+                                + " With the estimate where it is, the interval would have to be within 0.914 to 1.10:"
+                                + " a spread less than a hundredth as large would do that now."),
                 Arguments.of(
                         "differences of independent values",
                         paired.difference("1").independent().of(plain(5), between),
                         "It would settle as no meaningful difference if the upper limit fell below"
                                 + " 1.00 (now 2.81), as a meaningful increase if the lower limit rose"
-                                + " above 1.00 (now -0.168)."),
+                                + " above 1.00 (now -0.168)."
+                                + " With the estimate where it is, the interval would have to be within 1.00 to 1.64:"
+                                + " a spread at most 0.21 times as large would do that now."),
                 Arguments.of(
                         "plan used up",
                         five.of(plain(5), between),
                         "Nothing changes it under this plan any more: it would have settled as no"
                                 + " meaningful difference if the upper limit had fallen below 1.10"
                                 + " (now 1.23), as a meaningful increase if the lower limit had risen"
-                                + " above 1.10 (now 0.998)."),
+                                + " above 1.10 (now 0.998)."
+                                + " With the estimate where it is, the interval would have had to be within 1.10 to 1.12:"
+                                + " a spread at most 0.077 times as large would have done that."),
                 Arguments.of(
                         "only an increase matters",
                         paired.matters(Matters.INCREASE).of(plain(4), between(4)),
                         "It would settle as no increase as large as 10 % if the upper limit fell"
                                 + " below 1.10 (now 1.52), as a meaningful increase if the lower limit"
-                                + " rose above 1.10 (now 0.822)."),
+                                + " rose above 1.10 (now 0.822)."
+                                + " With the estimate where it is, the interval would have to be within 1.10 to 1.14:"
+                                + " a spread at most 0.051 times as large would do that now."),
                 Arguments.of(
                         "only a decrease matters",
                         paired.matters(Matters.DECREASE).of(plain(4), between(4)),
                         "It would settle as no decrease as large as 10 % if the lower limit rose"
                                 + " above 0.909 (now 0.822), as a meaningful decrease if the upper"
-                                + " limit fell below 0.909 (now 1.52)."),
+                                + " limit fell below 0.909 (now 1.52)."
+                                + " With the estimate where it is, the interval would have to be within 0.909 to 1.37:"
+                                + " a spread at most 0.67 times as large would do that now."),
                 Arguments.of(
                         "settled by all its rounds",
                         paired.of(plain(4), values(14.6, 13.5, 15.2, 14.7)),
@@ -107,14 +121,14 @@ class ChangeTest {
                 Arguments.of(
                         "ratios at the last digit",
                         paired.of(values(5, 5, 5), values(6, 6, 6)),
-                        "It could settle once the values spread by more than the 0.754 % that"
-                                + " rounding alone can explain."),
+                        "It could settle once the values are read finer: they spread by no more"
+                                + " than the 0.754 % that rounding alone can explain."),
                 Arguments.of(
                         "differences at the last digit when the plan is used up",
                         paired.rounds(2, 3).difference("1").of(values(5, 5, 5), values(6, 6, 6)),
                         "Nothing changes it under this plan any more: the values would have had to"
-                                + " spread by more than the 0.0408 that rounding alone can"
-                                + " explain."));
+                                + " be read finer, since they spread by no more than the 0.0408 that"
+                                + " rounding alone can explain."));
     }
 
     private static double[] between(int rounds) {
@@ -125,6 +139,32 @@ class ChangeTest {
     @MethodSource("everyState")
     void whatWouldChangeAVerdictIsSaid(String state, Comparison comparison, String change) {
         assertEquals(change, comparison.words().change(), comparison.sentence());
+    }
+
+    /** Independent values: each is struck out by itself, the other of its round stays. */
+    @Test
+    void independentValuesAreTakenOutOneAtATime() {
+        Terms terms = Terms.PAIRED.independent();
+        double[] disc = values(17.6, 17.1, 18.2, 17.3);
+        String stays =
+                "It stays under this plan, whatever further rounds show; only striking out values"
+                        + " could unsettle it, ";
+        assertEquals(
+                stays + "and no single value does: without any one of them it would be the same.",
+                terms.of(plain(4), disc).words().change());
+        String all = stays + "since it needs every one of its values.";
+        assertEquals(all, terms.of(plain(3), Arrays.copyOf(disc, 3)).words().change());
+        assertEquals(
+                stays
+                        + "since it needs each of the values of round 1 of disc, round 2 of disc and"
+                        + " round 3 of disc.",
+                terms.of(plain(4), Arrays.copyOf(disc, 3)).words().change());
+        String plan = "fewest: 3\n  most: 10";
+        Bench bench = Bench.with(Map.of(plan, plan + "\n  design: independent"));
+        for (int round = 1; round <= 3; round++) {
+            bench.round(round, PLAIN[round - 1], disc[round - 1]);
+        }
+        assertChange(all, bench);
     }
 
     private static Bench fourRounds(double last) {
@@ -153,7 +193,9 @@ class ChangeTest {
         assertChange(
                 "Nothing changes it under this plan any more: it would have settled as no meaningful"
                         + " difference if the upper limit had fallen below 1.10 (now 1.43), as a"
-                        + " meaningful increase if the lower limit had risen above 1.10 (now 0.947).",
+                        + " meaningful increase if the lower limit had risen above 1.10 (now 0.947)."
+                        + " With the estimate where it is, the interval would have had to be within 1.10 to 1.23:"
+                        + " a spread at most 0.26 times as large would have done that.",
                 fourRounds(12.9).take(new Event.RepeatsEnded("tired")));
         assertChange(
                 "Nothing changes it under this plan any more: it has 1 of at least 3 rounds.",

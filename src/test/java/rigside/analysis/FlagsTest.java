@@ -160,7 +160,7 @@ class FlagsTest {
                 kinds(flags));
         // NumPy 2.4.6: polyfit of the log ratios over 1 to 7, at 1 and 7: 1.0029, 1.3274.
         assertEquals(
-                "What the mask with disc changes drifts over the rounds: it goes from 1.00 to 1.33"
+                "The effect of the mask with disc drifts over the rounds: it goes from 1.00 to 1.33"
                         + " times along a straight line, which chance alone does less than once in"
                         + " 1000 times. One figure for all rounds then says too little: ask what"
                         + " changed on the way, such as wear, tiredness or the room.",
@@ -281,6 +281,29 @@ class FlagsTest {
     }
 
     @Test
+    void aConditionThatDoesNotVaryGivesNoFactor() {
+        StringBuilder rows = new StringBuilder();
+        double[] other = {5.12, 6.34, 5.71, 7.02, 6.55, 5.93};
+        for (int at = 0; at < other.length; at++) {
+            rows.append(at + 1).append(",plain,5.0000\n");
+            rows.append(at + 1).append(",disc,").append(other[at]).append('\n');
+        }
+        Flag flag = only(Terms.PAIRED.of(rows.toString()).flags(), Flag.Kind.SPREAD);
+        // NumPy 2.4.6: standard deviation of the logarithms 0.1140, sqrt(expm1(s^2)) = 0.1144.
+        assertTrue(
+                flag.reason().startsWith("Disc spreads by 11 % while plain does not vary, which"),
+                flag.reason());
+    }
+
+    @Test
+    void howOftenChanceDoesItIsRoundedToTheNearest() {
+        assertEquals("which chance alone does about 4 times in 1000", Watched.chance(0.0041));
+        assertEquals("which chance alone does about once in 1000", Watched.chance(0.0012));
+        assertEquals(
+                "which chance alone does less than once in 1000 times", Watched.chance(0.0009));
+    }
+
+    @Test
     void tablesAreFlaggedByTheirRounds() {
         StringBuilder rows = new StringBuilder();
         for (int at = 0; at < BARE.length; at++) {
@@ -321,7 +344,7 @@ class FlagsTest {
                 flagged.merge(flag.kind(), 1, Integer::sum);
             }
         }
-        double slack = 4 * Math.sqrt(Worn.ALPHA * (1 - Worn.ALPHA) / sessions);
+        double slack = 4 * Math.sqrt(Watched.ALPHA * (1 - Watched.ALPHA) / sessions);
         for (Flag.Kind kind :
                 List.of(
                         Flag.Kind.FAR_VALUE,
@@ -329,13 +352,14 @@ class FlagsTest {
                         Flag.Kind.SPREAD,
                         Flag.Kind.ORDER)) {
             double share = (double) flagged.getOrDefault(kind, 0) / sessions;
-            assertEquals(Worn.ALPHA, share, slack, kind.toString());
+            assertEquals(Watched.ALPHA, share, slack, kind.toString());
         }
         double trends = (double) flagged.get(Flag.Kind.ROUND_TREND) / sessions;
-        assertEquals(2 * Worn.ALPHA, trends, slack * Math.sqrt(2), "of differences and of rounds");
+        assertEquals(
+                2 * Watched.ALPHA, trends, slack * Math.sqrt(2), "of differences and of rounds");
     }
 
-    private static Worn sound(Setting setting, Random random) {
+    private static Watched sound(Setting setting, Random random) {
         List<DonningValue> values = new ArrayList<>();
         for (int round = 1; round <= 8; round++) {
             double shared = 0.1 * random.nextGaussian();
@@ -350,7 +374,7 @@ class FlagsTest {
         Map<String, String> titles = new LinkedHashMap<>();
         titles.put("bare", "the bare mask");
         titles.put("disc", "the mask with disc");
-        return new Worn(setting, values, List.of(1, 2, 3, 4, 5, 6, 7, 8), titles);
+        return new Watched(setting, values, List.of(1, 2, 3, 4, 5, 6, 7, 8), titles);
     }
 
     private static DonningValue donning(

@@ -207,9 +207,9 @@ class AnalyseTest {
         int whatIf =
                 text.indexOf("  without round 4: Disc, compared with plain: the value is 1.12");
         int note = text.indexOf("  Only a view: a verdict reached by choosing values is none.");
-        int looks = text.indexOf("  look at disc, n 3: estimate 1.118, interval ");
+        int looks = text.indexOf("  with 3 of each (disc): estimate 1.118, interval ");
         assertTrue(0 < flag && flag < whatIf && whatIf < note && note < looks, text);
-        assertEquals(5, text.split("  look at disc, n ", -1).length - 1);
+        assertEquals(5, text.split(" of each [(]disc[)]: ", -1).length - 1);
     }
 
     @Test

@@ -18,7 +18,7 @@ import rigside.protocol.Measure;
  * @param rounds the complete rounds, rising
  * @param titles the words for each condition by id, the reference first
  */
-record Worn(
+record Watched(
         Setting setting,
         List<DonningValue> values,
         List<Integer> rounds,
@@ -41,7 +41,7 @@ record Worn(
         }
     }
 
-    Worn {
+    Watched {
         values = values.stream().filter(DonningValue::counts).toList();
         rounds = List.copyOf(rounds);
     }
@@ -122,7 +122,7 @@ record Worn(
 
     /** How often chance alone does what was noticed. */
     static String chance(double p) {
-        int inThousand = (int) Math.ceil(1000 * p);
+        long inThousand = Math.round(1000 * p);
         return "which chance alone does "
                 + (p < 0.001
                         ? "less than once in 1000 times"

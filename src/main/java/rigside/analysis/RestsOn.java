@@ -1,0 +1,58 @@
+package rigside.analysis;
+
+import java.util.List;
+
+/**
+ * What a settled comparison cannot do without: the pieces without any one of which it would say
+ * something else.
+ *
+ * @param piece what is taken out one at a time: "round", "value"
+ * @param of in front of one that is named: "round ", "the value of donning "
+ * @param ofMany in front of several: "rounds ", "the values of donnings "
+ * @param needed what they are called, in order
+ * @param all how many there are
+ */
+record RestsOn(String piece, String of, String ofMany, List<?> needed, int all) {
+
+    /** Nothing is looked for, since it is not settled. */
+    static final RestsOn NOTHING = new RestsOn("", "", "", List.of(), 0);
+
+    RestsOn {
+        needed = List.copyOf(needed);
+    }
+
+    static RestsOn rounds(List<Integer> needed, int all) {
+        return new RestsOn("round", "round ", "rounds ", needed, all);
+    }
+
+    /** Donnings that each give one value. */
+    static RestsOn values(List<Integer> needed, int all) {
+        return new RestsOn(
+                "value", "the value of donning ", "the values of donnings ", needed, all);
+    }
+
+    /** Donnings that each give several. */
+    static RestsOn donnings(List<Integer> needed, int all) {
+        return new RestsOn("donning", "donning ", "donnings ", needed, all);
+    }
+
+    /** Lines of a table, "round 3 of plain". */
+    static RestsOn lines(List<String> needed, int all) {
+        return new RestsOn("value", "the value of ", "the values of ", needed, all);
+    }
+
+    /** The end of a sentence about striking out. */
+    String clause() {
+        if (needed.isEmpty()) {
+            return "and no single "
+                    + piece
+                    + " does: without any one of them it would be the same.";
+        }
+        if (needed.size() == 1) {
+            return "since it needs " + of + needed.get(0) + ".";
+        }
+        return needed.size() == all
+                ? "since it needs every one of its " + piece + "s."
+                : "since it needs each of " + ofMany + Figures.list(needed) + ".";
+    }
+}
