@@ -28,7 +28,7 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
 
     private static final int WORD = 26;
 
-    private static final int CHANCE = 20;
+    private static final int CHANCE = 14;
 
     /** How much room a comparison takes. */
     enum Room {

@@ -6,8 +6,6 @@ import java.util.List;
 /** The protocols to start from, and below them the sessions. */
 record HomeLists(HomeView view, int columns, Glyphs signs) {
 
-    private static final int ROUND = 22;
-
     /** The lists with the selected line in sight. */
     List<Line> lines(int room) {
         List<Line> lines = new ArrayList<>();
@@ -42,12 +40,16 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
 
     private Line protocol(HomeView.ProtocolItem item) {
         String title = item.title().isEmpty() ? item.name() : item.title();
-        Line name = Line.of(title).cut(columns - ROUND - 5, signs.cut());
-        Line right =
-                item.problems() == 0
-                        ? Line.of(Tone.QUIET, item.round())
-                        : Line.of(Tone.WARN, "! " + Texts.count(item.problems(), "problem"));
-        return name.padded(columns - ROUND - 4, Tone.PLAIN).plus(right);
+        int right = view.protocols().stream().mapToInt(each -> right(each).width()).max().orElse(0);
+        int room = columns - right - 7;
+        return Line.of(title).cut(room, signs.cut()).padded(room + 2, Tone.PLAIN).plus(right(item));
+    }
+
+    /** How long a round takes, or that the file has problems. */
+    private static Line right(HomeView.ProtocolItem item) {
+        return item.problems() == 0
+                ? Line.of(Tone.QUIET, item.round())
+                : Line.of(Tone.WARN, "! " + Texts.count(item.problems(), "problem"));
     }
 
     private Line session(HomeView.SessionItem item) {
@@ -56,9 +58,12 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
                 Line.of(item.open() ? Tone.STRONG : Tone.QUIET, sign)
                         .plus(item.when() + "  ")
                         .plus(item.title());
-        int right = Math.max(ROUND, Clean.width(Clean.text(item.state())) + 1);
-        return name.cut(columns - right - 5, signs.cut())
-                .padded(columns - right - 4, Tone.PLAIN)
-                .plus(item.state());
+        int right =
+                view.sessions().stream()
+                        .mapToInt(each -> Clean.width(Clean.text(each.state())))
+                        .max()
+                        .orElse(0);
+        int room = columns - right - 7;
+        return name.cut(room, signs.cut()).padded(room + 2, Tone.PLAIN).plus(item.state());
     }
 }

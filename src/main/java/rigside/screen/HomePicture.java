@@ -28,19 +28,24 @@ record HomePicture(HomeView view, int columns, int rows) {
     }
 
     private Picture home() {
-        HomeLists lists = new HomeLists(view, columns >= WIDE ? columns / 2 : columns, signs());
+        HomeLists lists = new HomeLists(view, columns >= WIDE ? lists() : columns, signs());
         int room = Picture.room(rows, top(), bottom());
         List<Line> body =
                 columns >= WIDE
                         ? Line.beside(
                                 lists.lines(room),
-                                columns / 2 + 2,
-                                Scene.cut(detail(columns / 2 - 4), room, "[v]"),
+                                lists() + 2,
+                                Scene.cut(detail(columns - lists() - 4), room, "[v]"),
                                 signs().cut())
                         : narrow(lists, room);
         Picture picture = Picture.fixed(rows, top(), body, bottom(), signs());
         int last = Math.max(0, view.protocols().size() + view.sessions().size() - 1);
         return new Picture(picture.lines(), new View.Seen(last, room, view.selected() >= last));
+    }
+
+    /** The lists' share of a wide window: their titles are long, the details wrap. */
+    private int lists() {
+        return columns * 3 / 5;
     }
 
     /** The details below the lists, in at least a third of the room. */

@@ -1,7 +1,10 @@
 package rigside.screen;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import rigside.analysis.Comparison;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
@@ -41,23 +44,42 @@ record MethodPicture(Scene scene) {
         }
         List<MeasureResult> measures =
                 shown.measures().stream().filter(each -> !each.comparisons().isEmpty()).toList();
+        Set<String> shared = shared(measures);
         return Scene.stack(
                 title,
                 scene.columns() >= SIDE_BY_SIDE && measures.size() > 1
-                        ? sideBySide(measures)
-                        : below(measures));
+                        ? sideBySide(measures, shared)
+                        : below(measures, shared),
+                shared.isEmpty()
+                        ? List.of()
+                        : Line.stacked(
+                                List.of(Line.of(Tone.STRONG, "How all of it is reckoned")),
+                                items(scene, 2, List.copyOf(shared))));
     }
 
-    private List<Line> below(List<MeasureResult> measures) {
+    /** What is said of every measure alike is said once. */
+    private static Set<String> shared(List<MeasureResult> measures) {
+        Set<String> shared = new LinkedHashSet<>(method(measures.get(0)));
+        measures.forEach(measure -> shared.retainAll(method(measure)));
+        return measures.size() > 1 ? shared : Set.of();
+    }
+
+    private static List<String> method(MeasureResult measure) {
+        return Stream.concat(measure.method().stream(), Stream.of(measure.promise()))
+                .filter(each -> !each.isBlank())
+                .toList();
+    }
+
+    private List<Line> below(List<MeasureResult> measures, Set<String> shared) {
         List<Line> lines = new ArrayList<>();
         for (MeasureResult measure : measures) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
-            lines.addAll(measure(scene, measure));
+            lines.addAll(measure(scene, measure, shared));
         }
         return lines;
     }
 
-    private List<Line> sideBySide(List<MeasureResult> measures) {
+    private List<Line> sideBySide(List<MeasureResult> measures, Set<String> shared) {
         int half = (scene.columns() - GAP) / 2;
         Scene column = scene.columns(half);
         List<Line> lines = new ArrayList<>();
@@ -65,17 +87,17 @@ record MethodPicture(Scene scene) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
             lines.addAll(
                     Line.beside(
-                            measure(column, measures.get(at)),
+                            measure(column, measures.get(at), shared),
                             half + GAP,
                             at + 1 < measures.size()
-                                    ? measure(column, measures.get(at + 1))
+                                    ? measure(column, measures.get(at + 1), shared)
                                     : List.of(),
                             scene.signs().cut()));
         }
         return lines;
     }
 
-    private static List<Line> measure(Scene scene, MeasureResult measure) {
+    private static List<Line> measure(Scene scene, MeasureResult measure, Set<String> shared) {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(Tone.STRONG, measure.measure().title()));
         for (Comparison comparison : measure.comparisons()) {
@@ -85,23 +107,38 @@ record MethodPicture(Scene scene) {
                             Tone.STRONG,
                             comparison.sentence(),
                             scene.columns()));
-            lines.addAll(said(scene, "in technical words", comparison.words().technical()));
-            lines.addAll(said(scene, "what would change this", comparison.words().change()));
+            lines.addAll(
+                    said(scene, "in technical words", List.of(comparison.words().technical())));
+            lines.addAll(
+                    said(scene, "what would change this", List.of(comparison.words().change())));
         }
-        lines.addAll(said(scene, "how it is reckoned", String.join(" ", measure.method())));
-        lines.addAll(said(scene, "what the confidence covers", measure.promise()));
+        lines.addAll(
+                said(
+                        scene,
+                        "how it is reckoned",
+                        method(measure).stream().filter(each -> !shared.contains(each)).toList()));
         return List.copyOf(lines);
     }
 
-    /** A quiet heading with its text; nothing where there is none. */
-    private static List<Line> said(Scene scene, String heading, String text) {
-        if (text.isBlank()) {
-            return List.of();
-        }
-        return Line.stacked(
-                List.of(Line.of(Tone.QUIET, "  " + heading)),
-                Wrap.lines(text, scene.columns() - 4).stream()
-                        .map(line -> line.indented(4))
-                        .toList());
+    /** A quiet heading with its texts; nothing where there are none. */
+    private static List<Line> said(Scene scene, String heading, List<String> texts) {
+        List<Line> items = items(scene, 4, texts);
+        return items.isEmpty()
+                ? List.of()
+                : Line.stacked(List.of(Line.of(Tone.QUIET, "  " + heading)), items);
+    }
+
+    private static List<Line> items(Scene scene, int indent, List<String> texts) {
+        return texts.stream()
+                .filter(text -> !text.isBlank())
+                .flatMap(
+                        text ->
+                                Wrap.hanging(
+                                        Line.of(" ".repeat(indent)),
+                                        Tone.PLAIN,
+                                        text,
+                                        scene.columns())
+                                        .stream())
+                .toList();
     }
 }
