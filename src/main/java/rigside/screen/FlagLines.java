@@ -17,23 +17,13 @@ final class FlagLines {
                 lines.addAll(line(scene, measure.measure().title() + ": ", flag));
             }
         }
-        return headed(lines);
+        return lines.isEmpty() ? lines : Line.stacked(heading(), lines);
     }
 
-    /** The flags of one measure. */
-    static List<Line> of(Scene scene, MeasureResult measure) {
-        return headed(
-                measure.flags().stream().flatMap(flag -> line(scene, "", flag).stream()).toList());
-    }
-
-    private static List<Line> headed(List<Line> lines) {
-        return lines.isEmpty()
-                ? List.of()
-                : Line.stacked(
-                        List.of(
-                                Line.of(Tone.STRONG, "Worth a second look")
-                                        .plus(Tone.QUIET, "  nothing is left out because of it")),
-                        lines);
+    private static List<Line> heading() {
+        return List.of(
+                Line.of(Tone.STRONG, "Worth a second look")
+                        .plus(Tone.QUIET, "  nothing is left out because of it"));
     }
 
     private static List<Line> line(Scene scene, String title, Flag flag) {

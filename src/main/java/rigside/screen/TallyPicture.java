@@ -47,6 +47,7 @@ record TallyPicture(Scene scene) {
                 head(),
                 found,
                 Verdicts.beside(scene),
+                FlagLines.of(scene),
                 recorded.stream().flatMap(each -> SummaryTable.of(scene, each).stream()).toList(),
                 Outcomes.of(scene),
                 Remarks.of(scene));
@@ -128,11 +129,7 @@ record TallyPicture(Scene scene) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
             List<Line> found = Verdicts.of(first, measure, ComparisonPicture.Room.ROOMY);
             lines.addAll(
-                    Line.beside(
-                            Scene.stack(found, FlagLines.of(first, measure)),
-                            left + GAP,
-                            details(second, measure),
-                            scene.signs().cut()));
+                    Line.beside(found, left + GAP, details(second, measure), scene.signs().cut()));
         }
         return List.copyOf(lines);
     }
@@ -158,9 +155,7 @@ record TallyPicture(Scene scene) {
 
     private static List<Line> whole(Scene scene, MeasureResult measure) {
         return Scene.stack(
-                Verdicts.of(scene, measure, ComparisonPicture.Room.ROOMY),
-                details(scene, measure),
-                FlagLines.of(scene, measure));
+                Verdicts.of(scene, measure, ComparisonPicture.Room.ROOMY), details(scene, measure));
     }
 
     private Shown shown() {
