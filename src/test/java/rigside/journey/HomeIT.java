@@ -38,7 +38,7 @@ class HomeIT {
                     .press("q")
                     .sees("open, 0 rounds")
                     .press("v")
-                    .sees("every value is invented")
+                    .sees("Tally  0 rounds complete")
                     .press("Enter")
                     .sees("go on with it")
                     .press("q")

@@ -205,7 +205,7 @@ final class Journey implements AutoCloseable {
 
     /** The journal's last line. */
     String lastEvent() {
-        List<String> lines = journal();
+        List<String> lines = journal().stream().filter(line -> !isOf("cued", line)).toList();
         return lines.get(lines.size() - 1);
     }
 
