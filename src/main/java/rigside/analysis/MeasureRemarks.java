@@ -86,14 +86,14 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                                 + " of donnings reach "
                                 + Figures.three(level.value())
                                 + " by their count"
-                                + bound(each, confidence)
+                                + bound(each, level, confidence)
                                 + " (figures for one look, not for looking after every round).");
             }
         }
     }
 
     /** None where a value is only bounded: how far up it lies widens the spread without limit. */
-    private String bound(ConditionSummary summary, double confidence) {
+    private String bound(ConditionSummary summary, Measure.Level level, double confidence) {
         if (values.stream()
                 .anyMatch(
                         each ->
@@ -108,8 +108,13 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
         }
         double[] logs = summary.values().stream().mapToDouble(Math::log).toArray();
         return ", and at least "
-                + Figures.percent(COVERED)
+                + Figures.percent(
+                        Tolerance.shareReaching(logs, Math.log(level.value()), confidence))
                 + " of them an overall "
+                + Figures.three(level.value())
+                + " and "
+                + Figures.percent(COVERED)
+                + " an overall "
                 + Figures.three(Math.exp(Tolerance.lowerBound(logs, COVERED, confidence)))
                 + " by their spread";
     }

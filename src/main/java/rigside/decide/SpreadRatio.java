@@ -12,29 +12,6 @@ import org.apache.commons.math3.special.Beta;
  */
 public record SpreadRatio(double f, double otherDf, double referenceDf) {
 
-    /**
-     * The other condition's variance over that of the reference.
-     *
-     * @param reference values of the reference, at least 2
-     * @param other values of the other condition, at least 2
-     * @throws IllegalArgumentException if a condition has fewer than two values
-     */
-    public static SpreadRatio of(double[] reference, double[] other) {
-        if (reference.length < 2 || other.length < 2) {
-            throw new IllegalArgumentException(
-                    "a spread needs two values, there are "
-                            + reference.length
-                            + " and "
-                            + other.length);
-        }
-        double otherDf = other.length - 1.0;
-        double referenceDf = reference.length - 1.0;
-        return new SpreadRatio(
-                Sample.squares(other) / otherDf / (Sample.squares(reference) / referenceDf),
-                otherDf,
-                referenceDf);
-    }
-
     /** The other condition's standard deviation in units of the reference's. */
     public double ratio() {
         return Math.sqrt(f);

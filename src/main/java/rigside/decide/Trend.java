@@ -8,19 +8,6 @@ public final class Trend {
     private Trend() {}
 
     /**
-     * The slope a step: the least-squares line through the values in order, one step apart, and its
-     * t test with n - 2 degrees of freedom (any textbook of regression; values of R's lm).
-     *
-     * @param values at least 3, finite, in order
-     * @throws IllegalArgumentException if there are fewer than three values
-     */
-    public static TTest of(double[] values) {
-        double[] places = new double[values.length];
-        Arrays.setAll(places, at -> at);
-        return within(List.of(places), List.of(values), 0);
-    }
-
-    /**
      * The slope common to several groups, each about its own mean: the least-squares line through
      * values and places centred within their group, with values - groups - 1 degrees of freedom
      * (analysis of covariance with one slope, any textbook; values of R's lm with the group as a

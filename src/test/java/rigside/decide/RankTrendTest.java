@@ -38,7 +38,7 @@ class RankTrendTest {
     }
 
     private static void lines(Answers linear, double[] y) {
-        TTest trend = Trend.of(y);
+        TTest trend = line(y);
         linear.assertClose("slope", trend.estimate());
         linear.assertClose("standard_error", trend.standardError());
         linear.assertClose("t", trend.t());
@@ -46,6 +46,13 @@ class RankTrendTest {
         linear.assertClose("df", trend.degreesOfFreedom());
         double square = trend.t() * trend.t();
         linear.assertClose("r_squared", square / (square + trend.degreesOfFreedom()));
+    }
+
+    /** Least squares through values one step apart. */
+    static TTest line(double... y) {
+        double[] places = new double[y.length];
+        Arrays.setAll(places, at -> at);
+        return Trend.within(List.of(places), List.of(y), 0);
     }
 
     private static void ranks(Answers ranks, double[] y) {
@@ -112,7 +119,7 @@ class RankTrendTest {
     @Test
     void ofFourRoundsRanksCannotFlagAnything() {
         double[] rising = {1, 1.4, 1.9, 2.1};
-        assertTrue(Trend.of(rising).flagged(0.05));
+        assertTrue(line(rising).flagged(0.05));
         assertFalse(atLeast(4, 6) < 0.05);
         assertEquals(2.0 / 24, atLeast(4, 6), 1e-15);
         assertEquals(2.0 / 120, atLeast(5, 10), 1e-15);

@@ -79,10 +79,12 @@ class StudyTest {
 
     @Test
     void anObviousDifferenceCostsFewerRoundsThanTheFixedDesignAsSure() {
-        EfficiencyStudy.Setting easy = EfficiencyStudy.SETTINGS.get(9);
-        EfficiencyStudy.Result result = EfficiencyStudy.result(easy, 9, CAMPAIGNS);
+        EfficiencyStudy.Setting easy = EfficiencyStudy.SETTINGS.get(8);
+        EfficiencyStudy.Result result = EfficiencyStudy.result(easy, 8, CAMPAIGNS);
         assertTrue(result.settles() > 0.99);
         assertTrue(result.rounds() >= easy.fewest() && result.rounds() < easy.most());
-        assertTrue(result.fixed() <= easy.most());
+        // 6.14 against 8.4 and more, in the table.
+        assertTrue(result.saved(result.enough()) > 0.2);
+        assertTrue(result.fixed() >= result.enough());
     }
 }

@@ -14,9 +14,9 @@ class TrendTest {
 
     @Test
     void aTrendNeedsThreeValuesAndSomeSpread() {
-        assertThrows(IllegalArgumentException.class, () -> Trend.of(new double[] {1, 2}));
-        assertFalse(Trend.of(new double[] {3, 3, 3}).flagged(0.05));
-        assertTrue(Trend.of(new double[] {1, 2, 3}).flagged(0.05));
+        assertThrows(IllegalArgumentException.class, () -> RankTrendTest.line(new double[] {1, 2}));
+        assertFalse(RankTrendTest.line(new double[] {3, 3, 3}).flagged(0.05));
+        assertTrue(RankTrendTest.line(new double[] {1, 2, 3}).flagged(0.05));
     }
 
     /**

@@ -245,7 +245,7 @@ class TwoSampleAnswersTest {
 
     /** F, its tail, and limits for the ratio of the variances: where F over them has each tail. */
     private static void spreads(Answers answers, double[] a, double[] b) {
-        SpreadRatio ratio = SpreadRatio.of(a, b);
+        SpreadRatio ratio = SpreadRatioTest.ratio(a, b);
         answers.assertClose("F", ratio.f());
         answers.assertClose("df1", ratio.otherDf());
         answers.assertClose("df2", ratio.referenceDf());
