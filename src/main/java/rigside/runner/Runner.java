@@ -7,32 +7,23 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import rigside.analysis.Analysis;
 import rigside.analysis.Looks;
 import rigside.analysis.Shown;
-import rigside.measure.Quantity;
-import rigside.measure.Unit;
-import rigside.protocol.Step;
-import rigside.rig.Asked;
 import rigside.rig.Cue;
 import rigside.rig.FeedState;
 import rigside.rig.FeedTrouble;
 import rigside.rig.Reading;
 import rigside.rig.Rig;
 import rigside.rig.Signal;
-import rigside.session.Activity;
 import rigside.session.Event;
 import rigside.session.Evolve;
 import rigside.session.Input;
-import rigside.session.Procedure;
 import rigside.session.Respond;
 import rigside.session.Response;
-import rigside.session.Slot;
-import rigside.session.Source;
 import rigside.session.State;
 
 /**
@@ -46,6 +37,7 @@ public final class Runner {
 
     private final Ledger ledger;
     private final Rig rig;
+    private final RigAnswers answers;
     private final Supplier<ZonedDateTime> wall;
     private State state;
     private long lastTick;
@@ -61,6 +53,7 @@ public final class Runner {
     private Runner(Ledger ledger, Rig rig, Supplier<ZonedDateTime> wall, State state, long at) {
         this.ledger = ledger;
         this.rig = rig;
+        this.answers = new RigAnswers(rig);
         this.wall = wall;
         this.state = state;
         this.lastTick = at;
@@ -198,7 +191,7 @@ public final class Runner {
         while (last instanceof Result.Done done) {
             events.addAll(done.events());
             cues.addAll(done.cues());
-            Optional<Due> due = due(at);
+            Optional<RigAnswers.Due> due = answers.due(state, at);
             if (due.isEmpty()) {
                 return new Result.Done(events, cues);
             }
@@ -236,10 +229,7 @@ public final class Runner {
      */
     public OptionalLong next() {
         OptionalLong cue = Cues.next(state, lastTick);
-        OptionalLong end =
-                state.activity() instanceof Activity.Pulling pulling
-                        ? pullEnd(pulling)
-                        : OptionalLong.empty();
+        OptionalLong end = answers.next(state);
         return LongStream.concat(cue.stream(), end.stream()).filter(at -> at > lastTick).min();
     }
 
@@ -263,48 +253,6 @@ public final class Runner {
         } catch (IOException full) {
             // The cue was given all the same.
         }
-    }
-
-    /** An input the rig gives, and when. */
-    private record Due(Input input, long at) {}
-
-    private Optional<Due> due(long now) {
-        Activity activity = state.activity();
-        if (activity instanceof Activity.Filling filling) {
-            return reading(filling.slot()).map(input -> new Due(input, now));
-        }
-        if (activity instanceof Activity.Pulling pulling) {
-            OptionalLong end = pullEnd(pulling);
-            if (end.isPresent() && end.getAsLong() <= now) {
-                double seconds = answer(RigQuestions.pull(state, pulling)).orElseThrow();
-                return Optional.of(new Due(new Input.PullEnded(seconds), end.getAsLong()));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private OptionalLong pullEnd(Activity.Pulling pulling) {
-        OptionalDouble seconds = answer(RigQuestions.pull(state, pulling));
-        return seconds.isPresent()
-                ? OptionalLong.of(pulling.startedAt() + Math.round(seconds.getAsDouble() * 1e9))
-                : OptionalLong.empty();
-    }
-
-    private Optional<Input> reading(Slot slot) {
-        OptionalDouble si = answer(RigQuestions.reading(state, slot));
-        if (si.isEmpty()) {
-            return Optional.empty();
-        }
-        Step.Exercises step = (Step.Exercises) Procedure.step(state, slot.place());
-        Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
-        Source source = rig.simulated() ? Source.SIMULATED : Source.INSTRUMENT;
-        return Optional.of(
-                new Input.ReadingArrived(
-                        slot, new Quantity(unit.fromSi(si.getAsDouble()), unit), source));
-    }
-
-    private OptionalDouble answer(Optional<Asked> asked) {
-        return asked.isPresent() ? rig.answer(asked.get()) : OptionalDouble.empty();
     }
 
     /**

@@ -25,17 +25,10 @@ final class Windows {
                 .map(exercise -> exercise.ambient().get(slot.window()))
                 .flatMap(
                         window ->
-                                span(
+                                sample(
                                         state,
                                         slot.place(),
-                                        slot.exercise(),
-                                        window,
-                                        switched(
-                                                state,
-                                                slot.place(),
-                                                slot.exercise(),
-                                                window,
-                                                true)));
+                                        new Taken(slot.exercise(), window, true)));
     }
 
     static Optional<Span> mask(State state, Slot.Mask slot) {
@@ -43,17 +36,10 @@ final class Windows {
                 .flatMap(Exercise::mask)
                 .flatMap(
                         window ->
-                                span(
+                                sample(
                                         state,
                                         slot.place(),
-                                        slot.exercise(),
-                                        window,
-                                        switched(
-                                                state,
-                                                slot.place(),
-                                                slot.exercise(),
-                                                window,
-                                                false)));
+                                        new Taken(slot.exercise(), window, false)));
     }
 
     static Optional<Span> pressure(State state, Slot.Pressure slot) {
@@ -87,15 +73,15 @@ final class Windows {
      * Whether the sample before it in the step was taken on the other side of the tube; before the
      * first one the tube may have been anywhere.
      */
-    private static boolean switched(
-            State state, Place place, int exercise, Window window, boolean ambient) {
+    private static boolean switched(State state, Place place, Taken sample) {
         List<Taken> all = taken(((Exercises) Procedure.step(state, place)).exercises());
-        Taken wanted = new Taken(exercise, window, ambient);
-        int at = 0;
-        while (!all.get(at).equals(wanted)) {
-            at++;
-        }
-        return at == 0 || all.get(at - 1).ambient() != ambient;
+        int at = all.indexOf(sample);
+        return at == 0 || all.get(at - 1).ambient() != sample.ambient();
+    }
+
+    private static Optional<Span> sample(State state, Place place, Taken sample) {
+        return span(
+                state, place, sample.exercise(), sample.window(), switched(state, place, sample));
     }
 
     private static List<Taken> taken(List<Exercise> exercises) {

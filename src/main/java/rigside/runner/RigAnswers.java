@@ -1,0 +1,74 @@
+package rigside.runner;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.protocol.Step;
+import rigside.rig.Asked;
+import rigside.rig.Rig;
+import rigside.session.Activity;
+import rigside.session.Input;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.State;
+
+/** What the rig gives to a session by itself: readings that are waited for, the end of a pull. */
+record RigAnswers(Rig rig) {
+    private static final double NANOS = 1e9;
+
+    /** An input the rig gives, and when. */
+    record Due(Input input, long at) {}
+
+    /** What the rig gives until now; empty when it has to be typed, or nothing is asked. */
+    Optional<Due> due(State state, long now) {
+        Activity activity = state.activity();
+        if (activity instanceof Activity.Filling filling) {
+            return reading(state, filling.slot()).map(input -> new Due(input, now));
+        }
+        if (activity instanceof Activity.Pulling pulling) {
+            OptionalDouble seconds = answer(RigQuestions.pull(state, pulling));
+            if (seconds.isPresent() && end(pulling, seconds.getAsDouble()) <= now) {
+                return Optional.of(
+                        new Due(
+                                new Input.PullEnded(seconds.getAsDouble()),
+                                end(pulling, seconds.getAsDouble())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** When the rig next gives something by itself, in nanoseconds of session time, if it knows. */
+    OptionalLong next(State state) {
+        if (state.activity() instanceof Activity.Pulling pulling) {
+            OptionalDouble seconds = answer(RigQuestions.pull(state, pulling));
+            if (seconds.isPresent()) {
+                return OptionalLong.of(end(pulling, seconds.getAsDouble()));
+            }
+        }
+        return OptionalLong.empty();
+    }
+
+    private static long end(Activity.Pulling pulling, double seconds) {
+        return pulling.startedAt() + Math.round(seconds * NANOS);
+    }
+
+    private Optional<Input> reading(State state, Slot slot) {
+        OptionalDouble si = answer(RigQuestions.reading(state, slot));
+        if (si.isEmpty()) {
+            return Optional.empty();
+        }
+        Step.Exercises step = (Step.Exercises) Procedure.step(state, slot.place());
+        Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
+        Source source = rig.simulated() ? Source.SIMULATED : Source.INSTRUMENT;
+        return Optional.of(
+                new Input.ReadingArrived(
+                        slot, new Quantity(unit.fromSi(si.getAsDouble()), unit), source));
+    }
+
+    private OptionalDouble answer(Optional<Asked> asked) {
+        return asked.isPresent() ? rig.answer(asked.get()) : OptionalDouble.empty();
+    }
+}
