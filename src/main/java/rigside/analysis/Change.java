@@ -150,8 +150,8 @@ record Change(Wording wording, Judged judged) {
         double least = latest().interval().orElseThrow().standardError() * Math.sqrt(information);
         String floor =
                 wording.setting().scale().isRatio()
-                        ? Figures.three(100 * Math.expm1(rounding)) + " %"
-                        : wording.ofScale(Figures.three(rounding));
+                        ? Digits.three(100 * Math.expm1(rounding)) + " %"
+                        : wording.ofScale(Digits.three(rounding));
         String seen =
                 least < rounding * 1.001
                         ? "they spread by no more than the "
@@ -208,8 +208,8 @@ record Change(Wording wording, Judged judged) {
         double room = room(interval.estimate());
         double share = room / (interval.upper() - interval.estimate());
         Scale scale = wording.setting().scale();
-        String low = Figures.three(scale.outward(interval.estimate() - room));
-        String high = Figures.three(scale.outward(interval.estimate() + room));
+        String low = Digits.three(scale.outward(interval.estimate() - room));
+        String high = Digits.three(scale.outward(interval.estimate() + room));
         if (low.equals(high)) {
             return " With the estimate where it is, at the edge of what matters, hardly any interval"
                     + (isOpen() ? " is" : " would have been")
@@ -254,7 +254,7 @@ record Change(Wording wording, Judged judged) {
     private String moved(String which, double analysedLimit, double analysedEdge, String how) {
         double limit = wording.setting().scale().outward(analysedLimit);
         double edge = wording.setting().scale().outward(analysedEdge);
-        List<String> figures = Figures.apart(edge, limit);
+        List<String> figures = Digits.apart(edge, limit);
         String verb =
                 isOpen() ? how : how.replace("fell", "had fallen").replace("rose", "had risen");
         return "the "

@@ -152,9 +152,9 @@ record Drifts(Watched watched) {
     private String step(double slope) {
         String size =
                 isRatio()
-                        ? Figures.two(100 * Math.abs(Math.expm1(slope))) + " %"
+                        ? Digits.two(100 * Math.abs(Math.expm1(slope))) + " %"
                         : watched.wording(watched.others().get(0))
-                                .withUnit(Figures.two(Math.abs(slope)));
+                                .withUnit(Digits.two(Math.abs(slope)));
         return "about " + size + (slope < 0 ? " less" : " longer");
     }
 

@@ -159,7 +159,7 @@ record FarValues(Watched watched, WhatIfs whatIfs) {
 
     private String apart(double[] numbers, Far far) {
         Wording wording = watched.wording(watched.others().get(0));
-        IntFunction<String> figure = at -> Figures.three(outward(numbers[at]));
+        IntFunction<String> figure = at -> Digits.three(outward(numbers[at]));
         return " stands apart: "
                 + wording.withUnit(figure.apply(far.index()))
                 + ", the others "
@@ -183,8 +183,8 @@ record FarValues(Watched watched, WhatIfs whatIfs) {
         double[] others = without(numbers, but);
         double least = outward(Arrays.stream(others).min().orElseThrow());
         double most = outward(Arrays.stream(others).max().orElseThrow());
-        String low = Figures.three(least);
-        String high = Figures.three(most);
+        String low = Digits.three(least);
+        String high = Digits.three(most);
         return low.equals(high) ? low : low + " to " + high;
     }
 

@@ -10,43 +10,7 @@ import java.util.stream.DoubleStream;
 /** Numbers within sentences. */
 final class Figures {
 
-    /** Beyond these, two numbers are one. */
-    private static final int MOST_DIGITS = 9;
-
     private Figures() {}
-
-    /** Three significant digits, zeros kept: 1.20, 0.909, 153, 1270. */
-    static String three(double value) {
-        return digits(value, 3);
-    }
-
-    /** Two significant digits: for what is known roughly. */
-    static String two(double value) {
-        return digits(value, 2);
-    }
-
-    /** Two numbers with the same digits, three or as many more as it takes to tell them apart. */
-    static List<String> apart(double one, double other) {
-        int digits = 3;
-        while (digits < MOST_DIGITS && digits(one, digits).equals(digits(other, digits))) {
-            digits++;
-        }
-        return List.of(digits(one, digits), digits(other, digits));
-    }
-
-    private static String digits(double value, int digits) {
-        if (value == 0 || !Double.isFinite(value)) {
-            return value == 0 ? "0" : String.valueOf(value);
-        }
-        BigDecimal rounded =
-                new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
-        if (Math.abs(value) >= 1e9 || Math.abs(value) < 1e-4) {
-            return rounded.toString();
-        }
-        int whole = rounded.precision() - rounded.scale();
-        return rounded.setScale(Math.max(0, digits - whole), RoundingMode.UNNECESSARY)
-                .toPlainString();
-    }
 
     /**
      * Numbers with the decimal places that give the first of them three digits, so that they can be
@@ -56,7 +20,7 @@ final class Figures {
         boolean everyday = Math.abs(first) >= 1e-6 && Math.abs(first) < 1e6;
         int places = everyday ? Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(first)))) : -1;
         return DoubleStream.concat(DoubleStream.of(first), DoubleStream.of(more))
-                .mapToObj(each -> everyday ? places(each, places) : three(each))
+                .mapToObj(each -> everyday ? places(each, places) : Digits.three(each))
                 .toList();
     }
 

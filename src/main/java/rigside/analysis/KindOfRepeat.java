@@ -172,7 +172,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
                                 + MOST_TRIALS
                                 + ", would tell most")
                 + " (now "
-                + Figures.two(perDonning).replaceAll("\\.0$", "")
+                + Digits.two(perDonning).replaceAll("\\.0$", "")
                 + ")";
     }
 
@@ -194,7 +194,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
         return factor > 1.05
                 ? " With donnings as different as seen here, an interval that speaks for new ones"
                         + " would be about "
-                        + Figures.two(factor)
+                        + Digits.two(factor)
                         + " times as wide."
                 : "";
     }
@@ -234,9 +234,9 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
     private String size(double variance) {
         if (setting.scale().isRatio()) {
             double share = Math.sqrt(Math.expm1(variance));
-            return share > 1 ? "over 100 %" : Figures.two(100 * share) + " %";
+            return share > 1 ? "over 100 %" : Digits.two(100 * share) + " %";
         }
-        return (Figures.two(Math.sqrt(variance)) + " " + setting.measure().unit().symbol()).strip();
+        return (Digits.two(Math.sqrt(variance)) + " " + setting.measure().unit().symbol()).strip();
     }
 
     /** Trial times on the analysis scale, by condition and donning, of the donnings that count. */

@@ -84,7 +84,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                                         ExactLimits.binomialLower(
                                                 each.reached(), judged, confidence))
                                 + " of donnings reach "
-                                + Figures.three(level.value())
+                                + Digits.three(level.value())
                                 + " by their count"
                                 + bound(each, level, confidence)
                                 + " (figures for one look, not for looking after every round).");
@@ -111,11 +111,11 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                 + Figures.percent(
                         Tolerance.shareReaching(logs, Math.log(level.value()), confidence))
                 + " of them an overall "
-                + Figures.three(level.value())
+                + Digits.three(level.value())
                 + " and "
                 + Figures.percent(COVERED)
                 + " an overall "
-                + Figures.three(Math.exp(Tolerance.lowerBound(logs, COVERED, confidence)))
+                + Digits.three(Math.exp(Tolerance.lowerBound(logs, COVERED, confidence)))
                 + " by their spread";
     }
 
@@ -130,7 +130,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                                 + " of "
                                 + Figures.count(each.n(), "donning reaches", "donnings reach")
                                 + " the required fit factor "
-                                + Figures.three(level.value())
+                                + Digits.three(level.value())
                                 + (level.rule() == Measure.Level.Rule.EVERY_EXERCISE
                                         ? " in every exercise"
                                         : " overall")
@@ -171,12 +171,12 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
         double resistance = TimedInhalation.resistance(pressure, seconds, volume);
         return title(summary.condition())
                 + ": mean flow "
-                + Figures.three(
+                + Digits.three(
                         Unit.LITRE_PER_MINUTE.fromSi(TimedInhalation.meanFlow(volume, seconds)))
                 + " L/min, resistance "
-                + Figures.three(Unit.PASCAL_SECOND_PER_LITRE.fromSi(resistance))
+                + Digits.three(Unit.PASCAL_SECOND_PER_LITRE.fromSi(resistance))
                 + " Pa s/L; estimated pressure drop at 85 L/min "
-                + Figures.three(TimedInhalation.estimatedDropAt85LitresPerMinute(resistance))
+                + Digits.three(TimedInhalation.estimatedDropAt85LitresPerMinute(resistance))
                 + " Pa (an estimate that takes the resistance as the same at every flow).";
     }
 
@@ -193,12 +193,12 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
 
     private String leak(ConditionSummary summary, double fitFactor) {
         double share = TimedInhalation.possibleLeakShare(fitFactor);
-        String percent = Figures.three(100 * share) + " %";
+        String percent = Digits.three(100 * share) + " %";
         return title(summary.condition())
                 + ": up to about "
                 + percent
                 + " of the flow may have leaked past the seal (fit factor "
-                + Figures.three(fitFactor)
+                + Digits.three(fitFactor)
                 + ")"
                 + (share > LEAK_WARNING
                         ? ". Warning: a leak makes breathing look easier than it is."

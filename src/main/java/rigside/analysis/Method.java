@@ -80,7 +80,7 @@ record Method(
     }
 
     private String spending() {
-        String power = Figures.three(setting.plan().exponent()).replaceAll("\\.?0+$", "");
+        String power = Digits.three(setting.plan().exponent()).replaceAll("\\.?0+$", "");
         return "The error is spent as the share of the plan that is done to the power "
                 + power
                 + " (Kim and DeMets 1987); what has accrued by the first look is spent there.";
@@ -101,8 +101,8 @@ record Method(
 
     private String band() {
         Wording wording = new Wording(setting, "", "");
-        String low = wording.ofScale(Figures.three(setting.band().low()));
-        String high = wording.ofScale(Figures.three(setting.band().high()));
+        String low = wording.ofScale(Digits.three(setting.band().low()));
+        String high = wording.ofScale(Digits.three(setting.band().high()));
         String half = Figures.confidence(setting.alpha() / 2);
         return switch (setting.compared().matters()) {
             case EITHER ->

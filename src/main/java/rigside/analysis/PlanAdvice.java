@@ -180,7 +180,7 @@ final class PlanAdvice {
                     "the look after "
                             + PlanSentences.counted(terms.setting(), fewest)
                             + " needs "
-                            + Figures.three(first)
+                            + Digits.three(first)
                             + " standard errors and settles hardly anything: begin looking one"
                             + " later");
         }

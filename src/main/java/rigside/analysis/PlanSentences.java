@@ -69,9 +69,9 @@ final class PlanSentences {
     private static String spread(PlanTerms terms) {
         String unit = terms.setting().measure().unit().symbol();
         boolean ratio = terms.setting().scale().isRatio();
-        String one = Figures.three(terms.spread()) + (ratio || unit.isEmpty() ? "" : " " + unit);
+        String one = Digits.three(terms.spread()) + (ratio || unit.isEmpty() ? "" : " " + unit);
         String round =
-                Figures.three(terms.roundSpread()) + (ratio || unit.isEmpty() ? "" : " " + unit);
+                Digits.three(terms.roundSpread()) + (ratio || unit.isEmpty() ? "" : " " + unit);
         String of = ratio ? " log " : " ";
         return terms.setting().isPaired()
                 ? "spread (standard deviation) of one round's"

@@ -73,7 +73,7 @@ record Spreads(Watched watched, List<Flag> far) {
                         Figures.sentence(more ? wording.condition() : wording.reference())
                                 + " spreads "
                                 + (varies
-                                        ? Figures.two(more ? two / one : one / two)
+                                        ? Digits.two(more ? two / one : one / two)
                                                 + " times as much as "
                                                 + (more ? wording.reference() : wording.condition())
                                                 + " ("
@@ -117,7 +117,7 @@ record Spreads(Watched watched, List<Flag> far) {
 
     private String size(double sd) {
         return watched.setting().scale().isRatio()
-                ? Figures.two(100 * Math.sqrt(Math.expm1(sd * sd))) + " %"
-                : watched.wording(watched.others().get(0)).withUnit(Figures.two(sd));
+                ? Digits.two(100 * Math.sqrt(Math.expm1(sd * sd))) + " %"
+                : watched.wording(watched.others().get(0)).withUnit(Digits.two(sd));
     }
 }

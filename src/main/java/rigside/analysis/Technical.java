@@ -25,7 +25,7 @@ record Technical(Setting setting, Rows rows, Course course) {
                     + counts(new Schedule.Arms(rows.reference().size(), rows.other().size()))
                     + (Double.isNaN(latest.estimate())
                             ? ""
-                            : ": " + centre() + " " + Figures.three(latest.estimate()))
+                            : ": " + centre() + " " + Digits.three(latest.estimate()))
                     + "; no interval before the first look at "
                     + counts(schedule.looks().get(0).arms())
                     + ".";
@@ -99,6 +99,6 @@ record Technical(Setting setting, Rows rows, Course course) {
                 + " to "
                 + figures.get(3)
                 + " with c = "
-                + Figures.three(interval.critical());
+                + Digits.three(interval.critical());
     }
 }

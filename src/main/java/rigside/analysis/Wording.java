@@ -1,5 +1,6 @@
 package rigside.analysis;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,12 +41,13 @@ record Wording(Setting setting, String condition, String reference) {
                     + setting.plan().fewest()
                     + ".";
         }
+        List<String> digits = digits(estimate, interval.get());
         return against
-                + change(estimate)
+                + change(estimate, digits.get(0))
                 + " ("
                 + Figures.confidence(setting.plan().confidence())
                 + " interval "
-                + figures(interval.get())
+                + figures(interval.get(), digits)
                 + where(verdict)
                 + "): "
                 + judgement(verdict)
@@ -115,15 +117,19 @@ record Wording(Setting setting, String condition, String reference) {
 
     /** An estimate as what it means: "inhaling takes 1.20 times as long". */
     String change(double estimate) {
+        return change(estimate, Digits.three(estimate));
+    }
+
+    private String change(double estimate, String digits) {
         boolean timed = setting.measure().kind() instanceof Measure.TimedInhalation;
         String verb = timed ? "inhaling takes " : subject() + " is ";
         if (setting.scale().isRatio()) {
-            return verb + Figures.three(estimate) + " times as " + (timed ? "long" : "high");
+            return verb + digits + " times as " + (timed ? "long" : "high");
         }
         if (estimate == 0) {
             return verb + (timed ? "as long" : "as high");
         }
-        String size = withUnit(Figures.three(Math.abs(estimate)));
+        String size = withUnit(estimate < 0 ? digits.substring(1) : digits);
         return verb
                 + size
                 + (timed
@@ -141,17 +147,23 @@ record Wording(Setting setting, String condition, String reference) {
                         : title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1));
     }
 
-    private String figures(Limits limits) {
+    /** Of an estimate and its limits, told apart from each other and from the ends of the band. */
+    private List<String> digits(double estimate, Limits limits) {
+        Limits band = setting.band();
+        return Digits.apart(estimate, limits.low(), limits.high(), band.low(), band.high());
+    }
+
+    private String figures(Limits limits, List<String> digits) {
         boolean plain = !isBeyondWords(limits.low()) && !isBeyondWords(limits.high());
         return plain
-                ? ofScale(Figures.three(limits.low()) + " to " + Figures.three(limits.high()))
+                ? ofScale(digits.get(1) + " to " + digits.get(2))
                 : "from " + limit(limits.low()) + " to " + limit(limits.high());
     }
 
     /** One end of an interval. */
     String limit(double limit) {
         if (!isBeyondWords(limit)) {
-            return ofScale(Figures.three(limit));
+            return ofScale(Digits.three(limit));
         }
         if (setting.scale().isRatio()) {
             return limit < 1 ? "below 0.001" : "above 1000";
@@ -183,14 +195,14 @@ record Wording(Setting setting, String condition, String reference) {
                     switch (setting.compared().matters()) {
                         case EITHER ->
                                 ", wholly between "
-                                        + Figures.three(setting.band().low())
+                                        + Digits.three(setting.band().low())
                                         + " and "
-                                        + ofScale(Figures.three(setting.band().high()))
+                                        + ofScale(Digits.three(setting.band().high()))
                                         + ", too small to matter";
                         case INCREASE ->
-                                ", all below " + ofScale(Figures.three(setting.band().high()));
+                                ", all below " + ofScale(Digits.three(setting.band().high()));
                         case DECREASE ->
-                                ", all above " + ofScale(Figures.three(setting.band().low()));
+                                ", all above " + ofScale(Digits.three(setting.band().low()));
                     };
             case DIFFERENCE_SIZE_UNSETTLED ->
                     ", clear of "

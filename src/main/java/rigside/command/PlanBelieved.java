@@ -57,7 +57,9 @@ final class PlanBelieved {
     /** The spread of a round, which without a protocol has to be said. */
     double neededSpread(CommandLine command) {
         return OptionRules.positive(
-                command, "--spread", PlanOptions.needed(command, "--spread", spread));
+                command,
+                "--spread",
+                PlanOptions.needed(command, "--spread", spread, PlanOptions.NEEDED));
     }
 
     /** The spread of a round; empty when it is not said. */

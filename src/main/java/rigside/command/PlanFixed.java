@@ -8,7 +8,7 @@ import rigside.analysis.Meaningful;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 
-/** The options of {@code plan} that say what is fixed before the first donning. */
+/** The options that say what is fixed before the first donning, or before a table is looked at. */
 final class PlanFixed {
 
     @Option(
@@ -66,10 +66,14 @@ final class PlanFixed {
                             + " protocol says it itself")
     private Optional<String> design = Optional.empty();
 
-    /** The plan the options say by themselves. */
-    Plan plan(CommandLine command) {
-        int first = PlanOptions.needed(command, "--fewest", fewest);
-        int last = PlanOptions.needed(command, "--most", most);
+    /**
+     * The plan the options say by themselves.
+     *
+     * @param needed what is said of a missing one, see {@link PlanOptions#needed}
+     */
+    Plan plan(CommandLine command, String needed) {
+        int first = PlanOptions.needed(command, "--fewest", fewest, needed);
+        int last = PlanOptions.needed(command, "--most", most, needed);
         OptionRules.rounds(command, first, last);
         Plan typical =
                 Plan.bare(
@@ -96,15 +100,19 @@ final class PlanFixed {
                 exponent.map(power -> OptionRules.exponent(command, power)).orElse(own.exponent()));
     }
 
-    /** The comparison the options say by themselves. */
-    Compared compared(CommandLine command) {
+    /**
+     * The comparison the options say by themselves.
+     *
+     * @param needed what is said of a missing one, see {@link PlanOptions#needed}
+     */
+    Compared compared(CommandLine command, String needed) {
         Compared.Scale scale =
                 compare.map(
                                 word ->
                                         OptionRules.oneOf(
                                                 command, "--compare", word, Compared.Scale.class))
                         .orElse(Compared.Scale.RATIO);
-        String size = PlanOptions.needed(command, "--meaningful", meaningful);
+        String size = PlanOptions.needed(command, "--meaningful", meaningful, needed);
         Meaningful band = OptionRules.meaningful(command, size, scale);
         return over(
                 command,

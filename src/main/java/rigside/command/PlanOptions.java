@@ -13,6 +13,10 @@ import rigside.protocol.Protocol;
  * replace what it says.
  */
 final class PlanOptions {
+    static final String NEEDED =
+            "without a protocol %s is needed, as in: plan --fewest 3 --most 10 --meaningful 10%%"
+                    + " --spread 0.10";
+
     @Mixin private PlanFixed fixed;
     @Mixin private PlanBelieved believed;
 
@@ -24,8 +28,8 @@ final class PlanOptions {
     PlanTerms terms(CommandLine command) {
         PlanTerms terms =
                 PlanTerms.of(
-                        fixed.compared(command),
-                        fixed.plan(command),
+                        fixed.compared(command, NEEDED),
+                        fixed.plan(command, NEEDED),
                         believed.neededSpread(command),
                         believed.costs(command));
         return believed.weighingTrials(command, terms);
@@ -54,15 +58,12 @@ final class PlanOptions {
                                                 + " what you expect with --spread")));
     }
 
-    static <T> T needed(CommandLine command, String option, Optional<T> given) {
+    /**
+     * @param words what is said where it is missing, with a place for the option
+     */
+    static <T> T needed(CommandLine command, String option, Optional<T> given, String words) {
         return given.orElseThrow(
-                () ->
-                        new ParameterException(
-                                command,
-                                "without a protocol "
-                                        + option
-                                        + " is needed, as in: plan --fewest 3 --most 10"
-                                        + " --meaningful 10% --spread 0.10"));
+                () -> new ParameterException(command, String.format(words, option)));
     }
 
     static void refuse(CommandLine command, String option, Optional<?> given) {

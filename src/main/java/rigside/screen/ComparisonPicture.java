@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.analysis.Comparison;
+import rigside.analysis.Digits;
 import rigside.analysis.MeasureResult;
 import rigside.decide.Forecast;
 import rigside.decide.Verdict;
@@ -124,12 +125,10 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
     private Line look(Axis axis, Comparison.Seen look, boolean worded) {
         boolean paired = plan().design() == Plan.Design.ROUNDS;
         String label = paired ? "round " + look.n() : look.n() + " each";
+        List<String> digits =
+                Digits.apart(look.estimate(), look.interval().low(), look.interval().high());
         String figures =
-                String.format(
-                        "  %s (%s to %s)",
-                        Figures.three(look.estimate()),
-                        Figures.three(look.interval().low()),
-                        Figures.three(look.interval().high()));
+                String.format("  %s (%s to %s)", digits.get(0), digits.get(1), digits.get(2));
         Line row =
                 sign(look.verdict(), scene.signs())
                         .plus(String.format("%-" + LABEL + "s", label))

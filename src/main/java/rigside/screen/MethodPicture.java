@@ -15,8 +15,6 @@ record MethodPicture(Scene scene) {
     /** From this width on measures stand side by side. */
     private static final int SIDE_BY_SIDE = 110;
 
-    private static final int GAP = 4;
-
     static List<Line> of(Scene scene) {
         return new MethodPicture(scene).lines();
     }
@@ -48,7 +46,7 @@ record MethodPicture(Scene scene) {
         return Scene.stack(
                 title,
                 scene.columns() >= SIDE_BY_SIDE && measures.size() > 1
-                        ? sideBySide(measures, shared)
+                        ? scene.twoARow(measures, (column, each) -> measure(column, each, shared))
                         : below(measures, shared),
                 shared.isEmpty()
                         ? List.of()
@@ -75,24 +73,6 @@ record MethodPicture(Scene scene) {
         for (MeasureResult measure : measures) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
             lines.addAll(measure(scene, measure, shared));
-        }
-        return lines;
-    }
-
-    private List<Line> sideBySide(List<MeasureResult> measures, Set<String> shared) {
-        int half = (scene.columns() - GAP) / 2;
-        Scene column = scene.columns(half);
-        List<Line> lines = new ArrayList<>();
-        for (int at = 0; at < measures.size(); at += 2) {
-            lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
-            lines.addAll(
-                    Line.beside(
-                            measure(column, measures.get(at), shared),
-                            half + GAP,
-                            at + 1 < measures.size()
-                                    ? measure(column, measures.get(at + 1), shared)
-                                    : List.of(),
-                            scene.signs().cut()));
         }
         return lines;
     }

@@ -3,6 +3,7 @@ package rigside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import rigside.analysis.DonningValue;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Part;
@@ -28,6 +29,9 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, int size) {
 
     /** Longer lines are hard to find back in. */
     private static final int READABLE = 100;
+
+    /** Columns between two blocks side by side. */
+    private static final int BETWEEN = 4;
 
     /** Rows from which on there is room for more than one thing in big letters. */
     private static final int TALL = 26;
@@ -176,6 +180,25 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, int size) {
             seen.set(room - 1, Line.of(Tone.QUIET, "  (" + below + " more after)"));
         }
         return List.copyOf(seen);
+    }
+
+    /** Things two a row, each drawn in half of the width; a blank line between rows. */
+    <T> List<Line> twoARow(List<T> things, BiFunction<Scene, T, List<Line>> drawn) {
+        int half = (columns - BETWEEN) / 2;
+        Scene column = columns(half);
+        List<Line> lines = new ArrayList<>();
+        for (int at = 0; at < things.size(); at += 2) {
+            lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
+            lines.addAll(
+                    Line.beside(
+                            drawn.apply(column, things.get(at)),
+                            half + BETWEEN,
+                            at + 1 < things.size()
+                                    ? drawn.apply(column, things.get(at + 1))
+                                    : List.of(),
+                            signs().cut()));
+        }
+        return List.copyOf(lines);
     }
 
     /** What a measure lets be seen of the open donning. */

@@ -41,7 +41,7 @@ record TallyPicture(Scene scene) {
                 shown().measures().stream().filter(each -> each.comparisons().isEmpty()).toList();
         List<Line> found =
                 scene.columns() >= SIDE_BY_SIDE && compared.size() > 1
-                        ? sideBySide(compared)
+                        ? scene.twoARow(compared, TallyPicture::whole)
                         : split(compared);
         return Scene.stack(
                 head(),
@@ -134,25 +134,7 @@ record TallyPicture(Scene scene) {
         return List.copyOf(lines);
     }
 
-    /** Two measures a row, everything of one below its verdicts. */
-    private List<Line> sideBySide(List<MeasureResult> measures) {
-        int half = (scene.columns() - GAP) / 2;
-        Scene column = scene.columns(half);
-        List<Line> lines = new ArrayList<>();
-        for (int at = 0; at < measures.size(); at += 2) {
-            lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
-            lines.addAll(
-                    Line.beside(
-                            whole(column, measures.get(at)),
-                            half + GAP,
-                            at + 1 < measures.size()
-                                    ? whole(column, measures.get(at + 1))
-                                    : List.of(),
-                            scene.signs().cut()));
-        }
-        return List.copyOf(lines);
-    }
-
+    /** Everything of a measure below its verdicts. */
     private static List<Line> whole(Scene scene, MeasureResult measure) {
         return Scene.stack(
                 Verdicts.of(scene, measure, ComparisonPicture.Room.ROOMY), details(scene, measure));

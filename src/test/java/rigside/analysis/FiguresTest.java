@@ -10,22 +10,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FiguresTest {
 
     @ParameterizedTest
-    @CsvSource({
-        "1.2,1.20",
-        "1.5,1.50",
-        "0.90909,0.909",
-        "12.345,12.3",
-        "153.2,153",
-        "15324,15300",
-        "9.999,10.0",
-        "-0.0514,-0.0514",
-        "0,0"
-    })
-    void threeDigitsAreShown(double value, String figures) {
-        assertEquals(figures, Figures.three(value));
-    }
-
-    @ParameterizedTest
     @CsvSource({"0,0 %", "0.004,less than 1 %", "0.123,12 %", "0.996,more than 99 %", "1,100 %"})
     void aChanceIsNeverRoundedToCertainty(double share, String words) {
         assertEquals(words, Figures.percent(share));
