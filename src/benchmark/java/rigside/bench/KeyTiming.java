@@ -21,6 +21,8 @@ import java.util.stream.Stream;
  * pseudo-terminal at known moments, while the program behind it redraws a running exercise 20 times
  * a second. The program runs as a tester starts it; {@code script} (util-linux) gives the
  * pseudo-terminal, and its own delay counts against the program.
+ *
+ * <p>A measurement, no test: it waits by the clock, so that keys come at all phases of the drawing.
  */
 public final class KeyTiming {
     private static final long SEED = 25_112_026;
@@ -110,7 +112,7 @@ public final class KeyTiming {
             Thread.sleep(250);
         }
         for (int i = 1; i <= wanted; i++) {
-            press("exercise-started", '\r', i);
+            press("exercise-started", ' ', i);
             Thread.sleep(150 + random.nextInt(200));
             press("halted", '\u001b', i);
             Thread.sleep(20 + random.nextInt(60));

@@ -38,10 +38,16 @@ public final class Bench {
             Settings settings)
             throws NotOpened, IOException {
         try (Journal journal = Journal.create(sessions, opening.protocolName(), Wall.now())) {
-            // The opening's wall clock is read right after: the two tell the same moment.
-            SessionTime time = new SessionTime(System.nanoTime(), 0, opening.speed());
+            Moment begun = Moment.now();
+            SessionTime time = new SessionTime(begun.nanos(), 0, opening.speed());
             Starting starting =
-                    rig -> Runner.open(new JournalLedger(journal), rig, Wall::now, opening);
+                    rig ->
+                            Runner.open(
+                                    new JournalLedger(journal),
+                                    rig,
+                                    Wall::now,
+                                    opening,
+                                    begun.wall());
             sit(console, journal, opening, protocol, time, starting, settings, Optional.empty());
         }
     }
@@ -56,10 +62,10 @@ public final class Bench {
         try (Journal journal = Journal.open(folder)) {
             Recorded last = journal.events().get(journal.events().size() - 1);
             Event.SessionOpened opening = journal.state().opening().orElseThrow().event();
-            long origin = System.nanoTime();
-            long at = SessionClock.resumedAt(last, Wall.now());
+            Moment resumed = Moment.now();
+            long at = SessionClock.resumedAt(last, resumed.wall());
             Protocol protocol = journal.state().protocol();
-            SessionTime time = new SessionTime(origin, at, opening.speed());
+            SessionTime time = new SessionTime(resumed.nanos(), at, opening.speed());
             Starting starting =
                     rig ->
                             Runner.reopen(

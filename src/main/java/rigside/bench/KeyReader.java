@@ -34,12 +34,12 @@ final class KeyReader {
     }
 
     private void read() {
-        KeyType last = KeyType.Unknown;
-        while (last != KeyType.EOF) {
+        Pressed last = end(System.nanoTime());
+        do {
             KeyStroke key = next();
-            queue.add(new Pressed(key, System.nanoTime()));
-            last = key.getKeyType();
-        }
+            last = last.then(key, System.nanoTime());
+            queue.add(last);
+        } while (!last.isEnd());
     }
 
     /**
@@ -61,13 +61,17 @@ final class KeyReader {
             return Optional.ofNullable(queue.poll(waitNanos, TimeUnit.NANOSECONDS));
         } catch (InterruptedException asked) {
             Thread.currentThread().interrupt();
-            return Optional.of(new Pressed(END, System.nanoTime()));
+            return Optional.of(end(System.nanoTime()));
         }
+    }
+
+    private static Pressed end(long nanos) {
+        return new Pressed(END, nanos, Pressed.FIRST);
     }
 
     /** From now on the end of input is what is read. */
     void end() {
         queue.clear();
-        queue.add(new Pressed(END, System.nanoTime()));
+        queue.add(end(System.nanoTime()));
     }
 }

@@ -2,8 +2,10 @@ package rigside.bench;
 
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rigside.rig.SoundVolume;
 import rigside.screen.Action;
 import rigside.screen.Keys;
@@ -26,6 +28,15 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
     /** Nobody types more into one line; a terminal that pastes does. */
     private static final int LONGEST_TYPED = 500;
 
+    private static final Set<Action> REPEATED =
+            EnumSet.of(
+                    Action.UP,
+                    Action.DOWN,
+                    Action.PAGE_UP,
+                    Action.PAGE_DOWN,
+                    Action.LOUDER,
+                    Action.SOFTER);
+
     /** What {@code key} leads to. */
     static Reaction to(Ui ui, View view, KeyStroke key) {
         if (isLeave(key)) {
@@ -35,6 +46,15 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
         return Keys.action(view, key)
                 .map(action -> new Acting(quiet, view).on(action))
                 .orElseGet(() -> typed(quiet, view, key));
+    }
+
+    /**
+     * Whether a key held down does its work again and again: what is typed, and what moves or
+     * changes the volume. Enter never does: it may move now and confirm next.
+     */
+    static boolean repeats(View view, KeyStroke key) {
+        return key.getKeyType() != KeyType.Enter
+                && Keys.action(view, key).map(REPEATED::contains).orElse(true);
     }
 
     /** The end of input, and the key that ends any program. */

@@ -145,7 +145,11 @@ final class Sitting {
     /** Whether the session is left. */
     private boolean press(Pressed pressed) {
         watchClocks();
-        Reaction reaction = Reaction.to(ui, view(pressed.nanos()), pressed.key());
+        View view = view(pressed.nanos());
+        if (pressed.isRepeat(settings.bounceSeconds()) && !Reaction.repeats(view, pressed.key())) {
+            return false;
+        }
+        Reaction reaction = Reaction.to(ui, view, pressed.key());
         ui = reaction.ui();
         if (reaction.leaves()) {
             return leaves(pressed);

@@ -91,6 +91,15 @@ public final class Rigside implements Callable<Integer> {
     private String trigger;
 
     @Option(
+            names = "--bounce",
+            scope = ScopeType.INHERIT,
+            paramLabel = "SECONDS",
+            description =
+                    "presses of one key closer together than this are one press, as from a switch"
+                            + " that bounces or a key held down (0 to 0.7, default 0.15)")
+    private double bounce = Settings.USUAL_BOUNCE_SECONDS;
+
+    @Option(
             names = "--debug",
             scope = ScopeType.INHERIT,
             description = "print a stack trace when the program has a fault")
@@ -140,7 +149,7 @@ public final class Rigside implements Callable<Integer> {
     /**
      * How the bench looks and sounds.
      *
-     * @throws ParameterException if the key named cannot be the trigger
+     * @throws ParameterException if the key named cannot be the trigger, or presses would be lost
      */
     Settings settings() {
         Stroke key =
@@ -149,11 +158,16 @@ public final class Rigside implements Callable<Integer> {
                                 () ->
                                         new ParameterException(
                                                 spec.commandLine(), Trigger.refusal(trigger)));
+        if (!(bounce >= 0 && bounce <= Settings.MOST_BOUNCE_SECONDS)) {
+            throw new ParameterException(
+                    spec.commandLine(), "bounce '" + bounce + "' is not from 0 to 0.7 seconds");
+        }
         return new Settings(
                 Ability.of(System.getenv(), ascii, key),
                 mute ? SoundVolume.USUAL.toggled() : SoundVolume.USUAL,
                 speak.or(() -> Optional.ofNullable(System.getenv("RIGSIDE_SPEAK")))
                         .filter(command -> !command.isBlank()),
+                bounce,
                 Version.number());
     }
 }

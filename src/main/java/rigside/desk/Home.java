@@ -1,9 +1,10 @@
 package rigside.desk;
 
-import com.googlecode.lanterna.input.KeyStroke;
 import java.io.IOException;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rigside.bench.Bench;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
@@ -22,6 +23,10 @@ import rigside.screen.View;
 public final class Home {
     /** Nothing moves here: only a change of the window's size can want a new picture. */
     private static final long WAIT_NANOS = 250_000_000L;
+
+    /** What a key held down does again and again. */
+    private static final Set<HomeAction> MOVES =
+            EnumSet.of(HomeAction.UP, HomeAction.DOWN, HomeAction.PAGE_UP, HomeAction.PAGE_DOWN);
 
     private final Console console;
     private final Folders folders;
@@ -56,7 +61,7 @@ public final class Home {
             }
             Optional<Pressed> pressed = console.next(WAIT_NANOS);
             changed = pressed.isPresent();
-            left = pressed.isPresent() && (pressed.get().isEnd() || press(pressed.get().key()));
+            left = pressed.isPresent() && (pressed.get().isEnd() || press(pressed.get()));
         }
     }
 
@@ -78,9 +83,12 @@ public final class Home {
     }
 
     /** Whether the program is left. */
-    private boolean press(KeyStroke key) {
+    private boolean press(Pressed pressed) {
         HomeView view = desk.view(settings.style());
-        Optional<HomeAction> action = HomeKeys.action(view, key);
+        boolean repeated = pressed.isRepeat(settings.bounceSeconds());
+        Optional<HomeAction> action =
+                HomeKeys.action(view, pressed.key())
+                        .filter(known -> !repeated || MOVES.contains(known));
         desk = desk.silent();
         action.ifPresent(known -> act(known, HomeScreen.seen(view, console.size())));
         return action.equals(Optional.of(HomeAction.LEAVE));

@@ -32,9 +32,6 @@ import rigside.session.State;
  * <p>Times are nanoseconds of session time; they never run backwards within a session.
  */
 public final class Runner {
-    /** Of the real clock, whatever the speed of session time: hands and switches are real. */
-    private static final long BOUNCE_NANOS = 150_000_000L;
-
     private final Ledger ledger;
     private final Rig rig;
     private final RigAnswers answers;
@@ -42,7 +39,6 @@ public final class Runner {
     private State state;
     private long lastTick;
     private long lastKept;
-    private long lastTrigger = Long.MIN_VALUE / 2;
     private final Deque<FeedTrouble> notices = new ArrayDeque<>();
     private Optional<Unkept> unkept = Optional.empty();
     private Optional<Shown> shown = Optional.empty();
@@ -69,8 +65,24 @@ public final class Runner {
     public static Runner open(
             Ledger ledger, Rig rig, Supplier<ZonedDateTime> wall, Event.SessionOpened opening)
             throws IOException {
+        return open(ledger, rig, wall, opening, wall.get());
+    }
+
+    /**
+     * The same, with the moment at which session time began.
+     *
+     * @param begun that moment, on the clock on the wall
+     * @throws IOException if its first line cannot be kept
+     */
+    public static Runner open(
+            Ledger ledger,
+            Rig rig,
+            Supplier<ZonedDateTime> wall,
+            Event.SessionOpened opening,
+            ZonedDateTime begun)
+            throws IOException {
         Runner runner = new Runner(ledger, rig, wall, State.START, 0);
-        ledger.append(List.of(opening), wall.get(), 0);
+        ledger.append(List.of(opening), begun, 0);
         runner.state = Evolve.step(State.START, opening, 0);
         return runner;
     }
@@ -147,9 +159,6 @@ public final class Runner {
                 return kept;
             }
         }
-        if (input instanceof Input.TriggerPressed && bounces(at)) {
-            return new Result.Done(List.of(), List.of());
-        }
         // A key pressed, or a pull ended, just before something that is kept already.
         long when = Math.max(at, lastKept);
         Response response = Respond.to(state, input, when);
@@ -160,13 +169,6 @@ public final class Runner {
         return events.isEmpty()
                 ? new Result.Done(List.of(), List.of())
                 : keep(new Unkept(withLook(events, when), wall.get(), when));
-    }
-
-    /** A switch that bounces, and a key held down, press again sooner than a hand can. */
-    private boolean bounces(long at) {
-        boolean bounces = at - lastTrigger < BOUNCE_NANOS * state.speed();
-        lastTrigger = at;
-        return bounces;
     }
 
     /**

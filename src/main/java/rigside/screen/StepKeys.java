@@ -125,9 +125,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> waiting(Activity.Waiting activity) {
-        return activity.startedAt().isEmpty()
-                ? List.of(trigger(""), enter("start the clock"))
-                : List.of();
+        return activity.startedAt().isEmpty() ? triggerOrEnter("start the clock") : List.of();
     }
 
     @Override
@@ -135,9 +133,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         if (activity.startedAt().isPresent()) {
             return List.of();
         }
-        List<Key> keys = new ArrayList<>();
-        keys.add(trigger(""));
-        keys.add(enter("start the exercise"));
+        List<Key> keys = new ArrayList<>(triggerOrEnter("start the exercise"));
         keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
         keys.addAll(retake());
         return List.copyOf(keys);
@@ -145,10 +141,9 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> trialReady(Activity.TrialReady activity) {
-        return List.of(
-                trigger(""),
-                enter("start the lead-in"),
-                letters().key('l', "leave out", Action.LEAVE_OUT));
+        List<Key> keys = new ArrayList<>(triggerOrEnter("start the lead-in"));
+        keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        return List.copyOf(keys);
     }
 
     @Override
@@ -223,6 +218,12 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     private Key trigger(String help) {
         return Key.of(view.style().trigger(), help, Action.TRIGGER);
+    }
+
+    /** A foot switch may send Enter itself. */
+    private List<Key> triggerOrEnter(String help) {
+        Key enter = enter(help);
+        return enter.matches(view.style().trigger()) ? List.of(enter) : List.of(trigger(""), enter);
     }
 
     private List<Key> yesOrNo(String yes, String no) {

@@ -57,6 +57,8 @@ public record Stroke(KeyType type, char character, boolean ctrl) {
             case Escape -> "Esc";
             case ArrowUp -> "Up";
             case ArrowDown -> "Down";
+            case ArrowLeft -> "Left";
+            case ArrowRight -> "Right";
             case PageUp -> "PgUp";
             case PageDown -> "PgDn";
             default -> type.toString();

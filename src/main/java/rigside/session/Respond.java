@@ -29,6 +29,12 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
      */
     static final double ANTICIPATION_SECONDS = 0.5;
 
+    /**
+     * Nobody breathes out and begins to pull sooner after the press that started the lead-in: a
+     * second press within it is the first one held down.
+     */
+    static final double SHORTEST_LEAD_IN_SECONDS = 0.75;
+
     private static final double NANOS = 1e9;
 
     /** What {@code input}, coming in at {@code now}, leads to. */
@@ -77,7 +83,11 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     }
 
     private Response leadInTriggered(Activity.LeadIn lead) {
-        double left = trials(lead.place()).leadInSeconds() - secondsSince(lead.startedAt());
+        double since = secondsSince(lead.startedAt());
+        if (since < SHORTEST_LEAD_IN_SECONDS) {
+            return Response.nothing();
+        }
+        double left = trials(lead.place()).leadInSeconds() - since;
         return left > ANTICIPATION_SECONDS
                 ? refused("the lead-in is still counting down; press again when you begin to pull")
                 : Response.of(new Event.TrialStarted(lead.place(), lead.trial()));

@@ -30,6 +30,9 @@ class SittingTest {
     private final Kept kept = new Kept();
     private final Presses keys = new Presses();
 
+    /** The keys come at once, and are meant as they come. */
+    private double bounce;
+
     /** A journal in memory, whose disk can be full. */
     private static final class Kept implements Ledger {
         private final List<Event> events = new ArrayList<>();
@@ -67,6 +70,7 @@ class SittingTest {
                         new View.Style(View.Colours.NONE, false),
                         SoundVolume.USUAL,
                         Optional.empty(),
+                        bounce,
                         "test");
         try (Console console = new Console(terminal, keys, () -> {})) {
             Sitting.run(console, runner, time, settings, Optional.of("welcome back"));
@@ -124,6 +128,27 @@ class SittingTest {
         keys.press(KeyType.Enter).press(KeyType.EOF);
         sit();
         assertEquals(List.of("SessionOpened"), happened());
+    }
+
+    /** Thirty a second, as a terminal repeats it. */
+    @Test
+    void aKeyHeldDownIsOnePress() throws IOException {
+        bounce = 0.15;
+        for (int i = 0; i < 90; i++) {
+            keys.press(KeyType.Enter);
+        }
+        keys.press(KeyType.EOF);
+        sit();
+        assertEquals(List.of("SessionOpened", "CautionsAcknowledged", "SessionLeft"), happened());
+    }
+
+    @Test
+    void whatIsTypedMayRepeat() throws IOException {
+        bounce = 0.15;
+        keys.press(KeyType.Enter).type("WWW").press(KeyType.Enter).press(KeyType.EOF);
+        sit();
+        Event.EntryCaptured captured = (Event.EntryCaptured) kept.events.get(2);
+        assertEquals("WWW", captured.value().toString());
     }
 
     /** Up to the purge, which a press starts: with or without a sound device that is kept. */

@@ -16,10 +16,13 @@ class TriggerTest {
         assertEquals(Optional.of(Stroke.SPACE), Trigger.parse("Space"));
         assertEquals(Optional.of(Stroke.of(KeyType.PageDown)), Trigger.parse("pagedown"));
         assertEquals(Optional.of(Stroke.of(KeyType.F9)), Trigger.parse("F9"));
+        assertEquals(Optional.of(Stroke.of(KeyType.Enter)), Trigger.parse("enter"));
+        assertEquals(Optional.of(Stroke.of(KeyType.ArrowRight)), Trigger.parse("right"));
     }
 
     @Test
-    void aDigitOrSignMeansItself() {
+    void aDigitASignOrALetterWithoutAnotherUseMeansItself() {
+        assertEquals(Optional.of(Stroke.of('b')), Trigger.parse("B"));
         assertEquals(Optional.of(Stroke.of('1')), Trigger.parse("1"));
         assertEquals(Optional.of(Stroke.of('+')), Trigger.parse("+"));
     }
@@ -27,9 +30,7 @@ class TriggerTest {
     /** Each has another use, or could never arrive. */
     @ParameterizedTest(name = "\"{0}\"")
     @ValueSource(
-            strings = {
-                "", " ", "a", "Q", "?", "enter", "escape", "F1", "F13", "12", "\u00e9", "\t"
-            })
+            strings = {"", " ", "a", "Q", "?", "up", "escape", "F1", "F13", "12", "\u00e9", "\t"})
     void otherKeysAreNoTriggers(String name) {
         assertEquals(Optional.empty(), Trigger.parse(name));
     }

@@ -66,6 +66,11 @@ class RigsideTest {
                 Arguments.of(
                         "a fast bench", "run x --speed 9", "--speed goes with --simulated only"),
                 Arguments.of("a letter as trigger", "run x --trigger q", "'q' cannot be"),
+                Arguments.of(
+                        "presses that would be lost",
+                        "run x --bounce 1",
+                        "bounce '1.0' is not from 0 to 0.7 seconds"),
+                Arguments.of("a bounce below 0", "run x --bounce=-1", "bounce '-1.0' is not"),
                 Arguments.of("no seed", "rehearse x --into y", "'--seed=NUMBER'"),
                 Arguments.of("a seed of words", "run x --seed two", "'two' is not a whole number"));
     }

@@ -101,6 +101,29 @@ class RunnerTest {
                 1e-9);
     }
 
+    /** However long it takes until the opening is written. */
+    @Test
+    void theOpeningHasTheMomentAtWhichSessionTimeBegan() throws IOException {
+        List<ZonedDateTime> walls = new ArrayList<>();
+        Event.SessionOpened opening =
+                new Event.SessionOpened(
+                        "test",
+                        "small.yaml",
+                        Story.text("/session/small.yaml"),
+                        7,
+                        "typed",
+                        "",
+                        false,
+                        1);
+        Runner.open(
+                (events, wall, at) -> walls.add(wall),
+                Rig.typed(),
+                () -> MORNING.plusSeconds(9),
+                opening,
+                MORNING);
+        assertEquals(List.of(MORNING), walls);
+    }
+
     @Test
     void fastTimePassesInProportion() {
         assertEquals(100 + 30 * 7, new SessionTime(1000, 100, 30).of(1007));
