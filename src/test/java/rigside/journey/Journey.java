@@ -24,12 +24,18 @@ final class Journey implements AutoCloseable {
     private static final long AGAIN_NANOS = TimeUnit.SECONDS.toNanos(1);
 
     private static final long GLANCE_MILLIS = 20;
+
+    /** Longer than presses of one key are one, with what the terminal may add. */
+    private static final long HAND_NANOS = TimeUnit.MILLISECONDS.toNanos(180);
+
     static final String JAVA = Path.of(System.getProperty("java.home"), "bin/java") + "";
     static final String JAR = Path.of("target/rigside.jar").toAbsolutePath().toString();
 
     private final Path home;
     private final Path pid;
     private final Tmux terminal;
+    private String last = "";
+    private long lastAt;
 
     private Journey(Path home, int columns, int rows, List<String> environment) {
         this.home = home;
@@ -77,10 +83,17 @@ final class Journey implements AutoCloseable {
         return this;
     }
 
-    /** Presses keys one after another, by tmux's names for them. */
+    /**
+     * Presses keys one after another, by tmux's names for them; the same one as slowly as a hand.
+     */
     Journey press(String... keys) {
         for (String key : keys) {
+            while (key.equals(last) && System.nanoTime() < lastAt + HAND_NANOS) {
+                pause();
+            }
             terminal.press(key);
+            last = key;
+            lastAt = System.nanoTime();
         }
         return this;
     }
