@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  *     people read
  * @param geometric whether mean and spread are geometric: for ratios
  * @param mean arithmetic or geometric mean; empty without a value
+ * @param atLeast whether the counter only bounded one of the values, so that the mean is a lower
+ *     bound as well
  * @param spread standard deviation, or geometric standard deviation factor (1 or more); empty below
  *     two values
  * @param variation coefficient of variation as a share of the mean, from the logarithms when
@@ -26,6 +28,7 @@ public record ConditionSummary(
         List<Double> values,
         boolean geometric,
         OptionalDouble mean,
+        boolean atLeast,
         OptionalDouble spread,
         OptionalDouble variation,
         int reached,

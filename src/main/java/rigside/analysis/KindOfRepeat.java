@@ -44,9 +44,6 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
     /** Donnings (rounds when paired) below which a spread between them says too little. */
     private static final int FEWEST = 3;
 
-    /** More than that in one donning tires: own judgement. */
-    private static final int MOST_TRIALS = 10;
-
     /**
      * How long a donning takes, in trials, where the plan does not say: an example, said as one.
      */
@@ -162,14 +159,14 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
                         parts.trial(),
                         isCosted() ? plan.donningSeconds().getAsDouble() : FOR_EXAMPLE,
                         isCosted() ? plan.trialSeconds().getAsDouble() : 1,
-                        MOST_TRIALS);
+                        PlanSearch.MOST_TRIALS);
         return (isCosted()
                         ? "; for the time they take, "
                         : "; if a donning takes as long as ten inhalations, ")
-                + (best < MOST_TRIALS
+                + (best < PlanSearch.MOST_TRIALS
                         ? Figures.count(best, "trial", "trials") + " a donning would tell most"
                         : "as many trials a donning as do not tire, up to "
-                                + MOST_TRIALS
+                                + PlanSearch.MOST_TRIALS
                                 + ", would tell most")
                 + " (now "
                 + Digits.two(perDonning).replaceAll("\\.0$", "")

@@ -111,7 +111,7 @@ record Method(
                             + " to "
                             + high
                             + ", declared beforehand. Wholly beyond it the interval shows a"
-                            + " meaningful difference, wholly inside it none.";
+                            + " meaningful difference, wholly inside it no meaningful difference.";
             case INCREASE ->
                     "Only an increase matters: above "
                             + high

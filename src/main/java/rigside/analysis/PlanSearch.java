@@ -25,7 +25,7 @@ record PlanSearch(PlanTerms terms, double settle, long seed) {
     static final int TWICE = 2;
 
     /** More trials than this in one donning are no longer the same wearer: own judgement. */
-    private static final int MOST_TRIALS = 20;
+    static final int MOST_TRIALS = 10;
 
     /** Campaigns behind each plan tried: its chance is good to 0.005 (one sigma). */
     private static final int CAMPAIGNS = 10_000;

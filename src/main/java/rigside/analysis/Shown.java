@@ -133,6 +133,7 @@ public record Shown(
                 List.of(),
                 all.geometric(),
                 OptionalDouble.empty(),
+                false,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 0,

@@ -30,6 +30,7 @@ record Summaries(State state, Measure measure, List<DonningValue> values) {
                 read,
                 scale.isRatio(),
                 known(scale.outward(summary.mean())),
+                counting.stream().anyMatch(DonningValue::bounded),
                 known(scale.outward(sd)),
                 known(
                         scale.isRatio()

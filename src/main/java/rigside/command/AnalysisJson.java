@@ -90,6 +90,12 @@ final class AnalysisJson {
                 + number(each.critical())
                 + ",\"verdict\":"
                 + text(each.verdict().word())
+                + ",\"band\":"
+                + limits(each.band())
+                + ",\"sentence\":"
+                + text(each.sentence())
+                + ",\"next\":"
+                + text(each.next())
                 + ",\"plan_used_up\":"
                 + each.planUsedUp()
                 + ",\"forecast\":"

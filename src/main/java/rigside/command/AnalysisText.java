@@ -79,6 +79,7 @@ final class AnalysisText {
                 .ifPresent(
                         mean ->
                                 line.append(each.geometric() ? ", geometric mean " : ", mean ")
+                                        .append(each.atLeast() ? "at least " : "")
                                         .append(rounded(mean)));
         each.variation()
                 .ifPresent(

@@ -3,6 +3,7 @@ package rigside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import rigside.analysis.ConditionSummary;
+import rigside.analysis.Digits;
 import rigside.analysis.MeasureResult;
 
 /** One measure per condition: how many values, their mean, spread and places on one strip. */
@@ -59,7 +60,7 @@ record SummaryTable(Scene scene, MeasureResult result) {
                         .padded(name(), Tone.PLAIN);
         Line figures =
                 name.plus(String.format("%4d", condition.n()))
-                        .plus(Tone.STRONG, String.format("%9s", Figures.three(condition.mean())))
+                        .plus(Tone.STRONG, String.format("%9s", mean(condition)))
                         .plus(
                                 String.format("%9s", spread)
                                         + (hasVariation() ? String.format("%7s", variation) : "")
@@ -72,6 +73,13 @@ record SummaryTable(Scene scene, MeasureResult result) {
                                         condition.values(),
                                         condition.mean().orElse(Double.NaN),
                                         scene.signs()));
+    }
+
+    /** With the sign of a lower bound where it is only that. */
+    private static String mean(ConditionSummary condition) {
+        return condition.atLeast() && condition.mean().isPresent()
+                ? ">=" + Digits.threeAtLeast(condition.mean().getAsDouble())
+                : Figures.three(condition.mean());
     }
 
     /** How many donnings reach the level, where the protocol names one. */

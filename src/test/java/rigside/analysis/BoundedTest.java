@@ -23,6 +23,9 @@ class BoundedTest {
         assertEquals(4000 / 4.5, value.halved().orElseThrow(), 1e-9);
         assertTrue(value.parts().get(0).bounded());
         assertFalse(value.parts().get(1).bounded());
+        ConditionSummary bare = bench.measure("fit").conditions().get(0);
+        assertTrue(bare.atLeast(), "a mean of lower bounds is one");
+        assertFalse(bench.measure("inhalation").conditions().get(0).atLeast());
     }
 
     @Test

@@ -42,7 +42,7 @@ class MethodTest {
                                 + " often.",
                         "Too small to matter: from 0.909 to 1.10, declared beforehand. Wholly beyond"
                                 + " it the interval shows a meaningful difference, wholly inside it"
-                                + " none."),
+                                + " no meaningful difference."),
                 method.subList(0, 9));
     }
 

@@ -222,6 +222,11 @@ class AnalyseTest {
         for (String same : List.of("n", "estimate", "interval", "critical")) {
             assertEquals(comparison.get(same), last.get(same), same);
         }
+        assertEquals("[0.909090909091,1.1]", comparison.get("band").toString());
+        assertTrue(
+                comparison.get("sentence").textValue().startsWith("Settled after 3 rounds as"),
+                out.toString());
+        assertFalse(comparison.get("next").textValue().isBlank());
         assertTrue(comparison.get("technical").textValue().startsWith("Paired log ratios, n = 7"));
         assertTrue(comparison.get("change").textValue().startsWith("It "));
         JsonNode flag = json.get("flags").get(0);
