@@ -77,15 +77,16 @@ public record Shown(
     }
 
     /**
-     * Whether the value of an entry may be shown: facts of the session give nothing away, and what
-     * the tester typed is no secret; times are out with the clock, what the rig gave with the
-     * result.
+     * Whether the value of an entry may be shown: facts of the session and what a gate read give
+     * nothing away, and what the tester typed is no secret; times are out with the clock, what the
+     * rig gave with the result.
      */
     public boolean isOut(Entry entry) {
         if (entry.slot() instanceof Slot.Trial) {
             return trialClock;
         }
         return result
+                || entry.slot() instanceof Slot.Gate
                 || entry.source() == Source.TYPED
                 || entry.slot().place().stage() != Stage.DONNING;
     }

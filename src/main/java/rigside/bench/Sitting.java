@@ -111,6 +111,7 @@ final class Sitting {
         return activity instanceof Activity.LeadIn
                 || activity instanceof Activity.Pulling
                 || activity instanceof Activity.Resting
+                || (activity instanceof Activity.Gating gating && gating.startedAt().isPresent())
                 || (activity instanceof Activity.Waiting waiting && waiting.startedAt().isPresent())
                 || (activity instanceof Activity.Exercising exercising
                         && exercising.startedAt().isPresent());

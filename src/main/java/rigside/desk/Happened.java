@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import rigside.screen.SlotWords;
 import rigside.session.Captured;
+import rigside.session.Slot;
 import rigside.session.State;
 
 /**
  * What is worth knowing of a session beside its values, as lines under headings: failed checks,
- * what was left out and why, notes. All of it the tester's own doing, so none of it is concealed.
+ * what gates read, what was left out and why, notes. All of it the tester's own doing, so none of
+ * it is concealed.
  */
 public final class Happened {
     private Happened() {}
@@ -23,10 +25,12 @@ public final class Happened {
                 "Failed checks",
                 captured.failedChecks().stream()
                         .map(failed -> where(failed.place().donning()) + failed.text()));
+        section(lines, "Gates", new GatesRead(state).lines().stream());
         section(
                 lines,
                 "Left out",
                 captured.leftOut().stream()
+                        .filter(left -> !(left.slot() instanceof Slot.Gate))
                         .map(
                                 left ->
                                         where(left.slot().place().donning())

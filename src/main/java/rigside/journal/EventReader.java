@@ -124,6 +124,9 @@ final class EventReader {
             case "void-declined" -> new Event.VoidDeclined(in.integer("entry"));
             case "rest-finished" -> new Event.RestFinished(place(in));
             case "note-read" -> new Event.NoteRead(place(in));
+            case "gate-started" -> new Event.GateStarted(place(in), in.integer("gate"));
+            case "gate-finished" -> new Event.GateFinished(place(in), in.integer("gate"));
+            case "gate-interrupted" -> new Event.GateInterrupted(place(in), in.integer("gate"));
             case "entry-doubted" -> new Event.EntryDoubted(slot(in), value(in), in.text("why"));
             case "doubt-dropped" -> new Event.DoubtDropped(slot(in));
             case "entry-captured" ->
@@ -183,6 +186,7 @@ final class EventReader {
             case "mask" -> new Slot.Mask(place(in), in.integer("exercise"));
             case "pressure" -> new Slot.Pressure(place(in), in.integer("exercise"));
             case "trial" -> new Slot.Trial(place(in), in.integer("trial"));
+            case "gate" -> new Slot.Gate(place(in), in.integer("gate"));
             default -> throw Fields.unknown("kind", kind);
         };
     }

@@ -185,6 +185,21 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line gateStarted(Event.GateStarted event) {
+        return start("gate-started").put(event.place()).put("gate", event.gate());
+    }
+
+    @Override
+    public Line gateFinished(Event.GateFinished event) {
+        return start("gate-finished").put(event.place()).put("gate", event.gate());
+    }
+
+    @Override
+    public Line gateInterrupted(Event.GateInterrupted event) {
+        return start("gate-interrupted").put(event.place()).put("gate", event.gate());
+    }
+
+    @Override
     public Line entryDoubted(Event.EntryDoubted event) {
         return start("entry-doubted").put(event.slot()).put(event.value()).put("why", event.why());
     }

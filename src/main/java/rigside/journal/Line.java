@@ -113,6 +113,11 @@ record Line(ObjectNode node) {
             return start("trial", slot).put("trial", slot.trial());
         }
 
+        @Override
+        public Line gate(Slot.Gate slot) {
+            return start("gate", slot).put("gate", slot.gate());
+        }
+
         private Line start(String kind, Slot slot) {
             return line.put("kind", kind).put(slot.place());
         }

@@ -74,10 +74,24 @@ public final class Ambient {
      * @throws IllegalArgumentException if one is negative, NaN or infinite
      */
     public static boolean isZero(double count, double seconds) {
-        double allowed =
-                Math.max(
-                        1,
-                        Math.floor(Check.notNegative("length", seconds) / SECONDS_PER_FALSE_COUNT));
-        return seconds >= ZERO_CHECK_SECONDS && Check.notNegative("count", count) <= allowed;
+        return seconds >= ZERO_CHECK_SECONDS
+                && Check.notNegative("count", count) <= falseCounts(seconds);
+    }
+
+    /**
+     * The concentration in 1/m3 that a counter may show through such a filter: that of the counts
+     * {@link #isZero} allows.
+     *
+     * @param flow what it draws, in m3/s
+     * @throws IllegalArgumentException if one is not a finite number above 0
+     */
+    public static double mostForZero(double seconds, double flow) {
+        return falseCounts(seconds)
+                / (Check.positive("length", seconds) * Check.positive("flow", flow));
+    }
+
+    private static double falseCounts(double seconds) {
+        return Math.max(
+                1, Math.floor(Check.notNegative("length", seconds) / SECONDS_PER_FALSE_COUNT));
     }
 }

@@ -6,6 +6,7 @@ import rigside.protocol.Step.Countdown;
 import rigside.protocol.Step.Exercise;
 import rigside.protocol.Step.Exercises;
 import rigside.protocol.Step.Form;
+import rigside.protocol.Step.Gates;
 import rigside.protocol.Step.Note;
 import rigside.protocol.Step.Observations;
 import rigside.protocol.Step.Trials;
@@ -53,6 +54,9 @@ public final class BenchTime {
                     if (step instanceof Countdown countdown) {
                         return countdown.seconds();
                     }
+                    if (step instanceof Gates gates) {
+                        return lengths(gates);
+                    }
                     return step instanceof Exercises exercises ? lengths(exercises) : 0;
                 });
     }
@@ -73,6 +77,10 @@ public final class BenchTime {
 
     private static double lengths(Exercises step) {
         return step.exercises().stream().mapToDouble(Exercise::seconds).sum();
+    }
+
+    private static double lengths(Gates step) {
+        return step.gates().stream().mapToDouble(Gate::seconds).sum();
     }
 
     /** A rest stands between trials, so that the last one has none. */
@@ -125,6 +133,11 @@ public final class BenchTime {
                     @Override
                     public Double note(Note step) {
                         return SECONDS_PER_NOTE;
+                    }
+
+                    @Override
+                    public Double gates(Gates step) {
+                        return lengths(step) + step.gates().size() * SECONDS_PER_READING;
                     }
                 });
     }

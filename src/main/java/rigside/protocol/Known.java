@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 import rigside.yaml.Value;
@@ -37,6 +38,9 @@ final class Known {
     /** The ids of the measures, at their places. */
     final Map<String, Value<String>> measureIds = new HashMap<>();
 
+    /** The flows particle counters draw, in m3/s, of the fit factors that say it. */
+    final List<Double> flows = new ArrayList<>();
+
     final List<Feed> feeds = new ArrayList<>();
 
     /** The fields that measures take typed numbers from. */
@@ -50,6 +54,13 @@ final class Known {
         if (measure.isPresent()) {
             feeds.add(new Feed(measure, onlyFor));
         }
+    }
+
+    /** The flow of the counter in m3/s, where the file speaks of one. */
+    OptionalDouble flow() {
+        return flows.stream().distinct().count() == 1
+                ? OptionalDouble.of(flows.get(0))
+                : OptionalDouble.empty();
     }
 
     void addFact(Field fact) {

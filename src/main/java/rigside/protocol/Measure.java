@@ -69,8 +69,11 @@ public record Measure(
      * @param readingStep the smallest step a mask concentration can show, in 1/m3; 0 when not
      *     stated, and then the last digit tells
      * @param required the level to reach, if the protocol names one
+     * @param sampleFlow what the counter draws, in m3/s; 0 when not stated, and then nothing is
+     *     known of its counts
      */
-    public record FitFactor(double detectionLimit, double readingStep, Optional<Level> required)
+    public record FitFactor(
+            double detectionLimit, double readingStep, Optional<Level> required, double sampleFlow)
             implements Kind {
         @Override
         public <R> R match(Cases<R> cases) {

@@ -20,6 +20,7 @@ final class MeasureReader {
             Map.of(
                     "detection-limit", MeasureKind.FIT_FACTOR,
                     "required", MeasureKind.FIT_FACTOR,
+                    "sample-flow", MeasureKind.FIT_FACTOR,
                     "vital-capacity", MeasureKind.TIMED_INHALATION,
                     "field", MeasureKind.TYPED_NUMBER);
 
@@ -105,7 +106,7 @@ final class MeasureReader {
                     }
                 });
         return switch (kind) {
-            case FIT_FACTOR -> fitFactor(fields);
+            case FIT_FACTOR -> fitFactor(fields, known);
             case TIMED_INHALATION -> timedInhalation(fields, known);
             case PRESSURE_TRACE -> fields.value(new Measure.PressureTrace());
             case TYPED_NUMBER -> {
@@ -116,7 +117,7 @@ final class MeasureReader {
         };
     }
 
-    private static Value<Measure.FitFactor> fitFactor(Fields fields) {
+    private static Value<Measure.FitFactor> fitFactor(Fields fields, Known known) {
         Value<Double> limit =
                 concentration(
                         fields,
@@ -128,8 +129,21 @@ final class MeasureReader {
                         "resolution",
                         "write the smallest step its concentrations can show, such as '0.1 /cm3'");
         Value<Level> level = fields.optional("required").fields(MeasureReader::level);
+        Value<Double> flow = flow(fields.optional("sample-flow"));
+        flow.toOptional().ifPresent(known.flows::add);
         return fields.value(
-                new Measure.FitFactor(limit.orElse(0.0), step.orElse(0.0), level.toOptional()));
+                new Measure.FitFactor(
+                        limit.orElse(0.0), step.orElse(0.0), level.toOptional(), flow.orElse(0.0)));
+    }
+
+    /** What a counter draws, in m3/s. */
+    private static Value<Double> flow(Entry entry) {
+        return QuantityText.quantity(entry.line(), Dimension.FLOW)
+                .must(
+                        quantity -> quantity.value() > 0,
+                        quantity -> "'sample-flow' is '" + quantity + "', must be above 0",
+                        "write the flow the counter counts in, such as '0.1 L/min', or delete it")
+                .map(Quantity::si);
     }
 
     /** A concentration above 0, in 1/m3. */

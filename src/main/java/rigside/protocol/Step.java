@@ -49,6 +49,8 @@ public sealed interface Step {
         R observations(Observations step);
 
         R note(Note step);
+
+        R gates(Gates step);
     }
 
     /**
@@ -286,6 +288,25 @@ public sealed interface Step {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.note(this);
+        }
+    }
+
+    /**
+     * What the particle counter has to read before a test starts.
+     *
+     * @param unit the unit concentrations are typed in
+     * @param gates in order; at least one
+     */
+    record Gates(String title, List<String> onlyFor, String say, Unit unit, List<Gate> gates)
+            implements Step {
+        public Gates {
+            onlyFor = List.copyOf(onlyFor);
+            gates = List.copyOf(gates);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gates(this);
         }
     }
 }

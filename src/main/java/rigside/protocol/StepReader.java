@@ -43,6 +43,7 @@ final class StepReader {
         KINDS.put("trials", TrialsReader::read);
         KINDS.put("observations", StepReader::observations);
         KINDS.put("note", StepReader::note);
+        KINDS.put("gates", GatesReader::read);
     }
 
     private StepReader() {}

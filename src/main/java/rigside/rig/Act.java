@@ -29,6 +29,8 @@ public record Act(
     public enum Kind {
         /** No mask is worn. */
         NOTHING,
+        /** The mask's sample tube draws filtered air. */
+        FILTERED,
         /** The mask is worn, breathing freely. */
         WEARING,
         /** An exercise. */

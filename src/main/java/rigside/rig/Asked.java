@@ -45,7 +45,11 @@ public record Asked(
         /** A peak inhalation pressure, Pa. */
         PRESSURE(3, Optional.of(Signal.PRESSURE)),
         /** How long an inhalation at the target pressure takes, s. */
-        INHALATION(4, Optional.empty());
+        INHALATION(4, Optional.empty()),
+        /** What a counter shows of filtered air in the mask's sample tube, /m3. */
+        ZERO(5, Optional.of(Signal.MASK)),
+        /** A concentration of the room before a test, /m3. */
+        ROOM(6, Optional.of(Signal.AMBIENT));
 
         private final int code;
         private final Optional<Signal> signal;

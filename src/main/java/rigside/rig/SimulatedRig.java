@@ -124,7 +124,8 @@ public final class SimulatedRig implements Rig {
         Wearer.Behaviour behaviour = wearer.behaviour(asked.condition());
         double value =
                 switch (asked.kind()) {
-                    case AMBIENT ->
+                    case ZERO -> 0;
+                    case AMBIENT, ROOM ->
                             wearer.ambient() * Math.exp(wearer.ambientSpread() * once(asked));
                     case MASK -> wearer.ambient() / level(behaviour.fitFactor(), asked);
                     case PRESSURE -> level(behaviour.peak(), asked);

@@ -45,7 +45,7 @@ final class SimulatedSignals {
 
     private double pressure(Act act, double seconds) {
         return switch (act.kind()) {
-            case NOTHING -> 0;
+            case NOTHING, FILTERED -> 0;
             case WEARING, EXERCISE -> breath(answer(act, Asked.Kind.PRESSURE), seconds);
             case PULL -> -pull(act.targetPa(), answer(act, Asked.Kind.INHALATION), seconds);
         };
@@ -76,9 +76,11 @@ final class SimulatedSignals {
     }
 
     private double mask(Act act) {
-        return act.kind() == Act.Kind.NOTHING
-                ? rig.wearer().ambient()
-                : answer(act, Asked.Kind.MASK);
+        return switch (act.kind()) {
+            case NOTHING -> rig.wearer().ambient();
+            case FILTERED -> 0;
+            case WEARING, EXERCISE, PULL -> answer(act, Asked.Kind.MASK);
+        };
     }
 
     private double answer(Act act, Asked.Kind kind) {

@@ -1,6 +1,7 @@
 package rigside.runner;
 
 import java.util.Optional;
+import rigside.protocol.Gate;
 import rigside.protocol.Step;
 import rigside.rig.Act;
 import rigside.rig.Act.Kind;
@@ -17,10 +18,13 @@ final class Acts {
 
     static Act of(State state) {
         Optional<Donning> open = state.course().open();
+        Activity activity = state.activity();
+        if (activity instanceof Activity.Gating gating && isZero(state, gating)) {
+            return new Act(Kind.FILTERED, gating.startedAt().orElse(0), 0, "", 0, 0, 0, 0);
+        }
         if (open.isEmpty()) {
             return Act.NOTHING;
         }
-        Activity activity = state.activity();
         if (activity instanceof Activity.Pulling pulling) {
             Place place = pulling.place();
             Step.Trials step = (Step.Trials) Procedure.step(state, place);
@@ -58,6 +62,12 @@ final class Acts {
                 0,
                 0,
                 0);
+    }
+
+    private static boolean isZero(State state, Activity.Gating gating) {
+        Step.Gates step = (Step.Gates) Procedure.step(state, gating.place());
+        return gating.startedAt().isPresent()
+                && step.gates().get(gating.gate()).kind() == Gate.Kind.ZERO;
     }
 
     private static Act act(

@@ -38,6 +38,7 @@ final class Cues {
         for (Event event : events) {
             if (event instanceof Event.TrialStarted
                     || event instanceof Event.CountdownStarted
+                    || event instanceof Event.GateStarted
                     || (event instanceof Event.ExerciseStarted && !runsOn)) {
                 cues.add(Cue.START);
             } else if (event instanceof Event.TrialStopped || event instanceof Event.Halted) {
@@ -50,6 +51,15 @@ final class Cues {
             }
         }
         return List.copyOf(cues);
+    }
+
+    /** The same, and of a gate that read what it must not. */
+    static List<Cue> of(List<Event> events, State after) {
+        boolean missed =
+                events.stream().anyMatch(Event.EntryCaptured.class::isInstance)
+                        && after.activity() instanceof Activity.GateMissed;
+        List<Cue> cues = of(events);
+        return missed ? Stream.concat(cues.stream(), Stream.of(Cue.PROBLEM)).toList() : cues;
     }
 
     /**
@@ -127,6 +137,11 @@ final class Cues {
             Step.Exercises step = (Step.Exercises) Procedure.step(state, exercising.place());
             double seconds = step.exercises().get(exercising.exercise()).seconds();
             return List.of(new Timed(exercising.startedAt().getAsLong(), seconds, true));
+        }
+        if (activity instanceof Activity.Gating gating && gating.startedAt().isPresent()) {
+            Step.Gates step = (Step.Gates) Procedure.step(state, gating.place());
+            double seconds = step.gates().get(gating.gate()).seconds();
+            return List.of(new Timed(gating.startedAt().getAsLong(), seconds, true));
         }
         if (activity instanceof Activity.Resting resting) {
             Step.Trials step = (Step.Trials) Procedure.step(state, resting.place());

@@ -102,6 +102,17 @@ record Rehearser(State state, long now) implements Activity.Cases<Optional<Input
     }
 
     @Override
+    public Optional<Input> gating(Activity.Gating activity) {
+        return activity.startedAt().isEmpty() ? GO_ON : WAIT;
+    }
+
+    /** Read again it would read the same, for all a rehearsal knows. */
+    @Override
+    public Optional<Input> gateMissed(Activity.GateMissed activity) {
+        return Optional.of(new Input.LeaveOutAsked("rehearsed: gone on all the same"));
+    }
+
+    @Override
     public Optional<Input> donningDone(Activity.DonningDone activity) {
         return GO_ON;
     }

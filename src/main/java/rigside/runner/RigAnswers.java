@@ -60,12 +60,19 @@ record RigAnswers(Rig rig) {
         if (si.isEmpty()) {
             return Optional.empty();
         }
-        Step.Exercises step = (Step.Exercises) Procedure.step(state, slot.place());
-        Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
+        Unit unit = unit(Procedure.step(state, slot.place()), slot);
         Source source = rig.simulated() ? Source.SIMULATED : Source.INSTRUMENT;
         return Optional.of(
                 new Input.ReadingArrived(
                         slot, new Quantity(unit.fromSi(si.getAsDouble()), unit), source));
+    }
+
+    private static Unit unit(Step step, Slot slot) {
+        if (step instanceof Step.Gates gates) {
+            return gates.unit();
+        }
+        Step.Exercises exercises = (Step.Exercises) step;
+        return slot instanceof Slot.Pressure ? exercises.pressureUnit() : exercises.unit();
     }
 
     private OptionalDouble answer(Optional<Asked> asked) {

@@ -1,11 +1,14 @@
 package rigside.runner;
 
 import java.util.Optional;
+import rigside.protocol.Gate;
+import rigside.protocol.Step;
 import rigside.rig.Asked;
 import rigside.rig.Asked.Kind;
 import rigside.rig.Span;
 import rigside.session.Activity;
 import rigside.session.Donning;
+import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.State;
 
@@ -15,7 +18,10 @@ final class RigQuestions {
 
     /** The question for the reading that waits, if an instrument could give it. */
     static Optional<Asked> reading(State state, Slot slot) {
-        return state.course().open().flatMap(open -> slot.match(new OfSlot(state, open)));
+        Optional<Donning> open = state.course().open();
+        return open.isEmpty() && !(slot instanceof Slot.Gate)
+                ? Optional.empty()
+                : slot.match(new OfSlot(state, open));
     }
 
     /** The question how long the inhalation under way takes. */
@@ -23,7 +29,9 @@ final class RigQuestions {
         return reading(state, new Slot.Trial(pulling.place(), pulling.trial()));
     }
 
-    private record OfSlot(State state, Donning donning) implements Slot.Cases<Optional<Asked>> {
+    /** Only gates are asked for without a donning. */
+    private record OfSlot(State state, Optional<Donning> donning)
+            implements Slot.Cases<Optional<Asked>> {
         @Override
         public Optional<Asked> field(Slot.Field slot) {
             return Optional.empty();
@@ -54,14 +62,22 @@ final class RigQuestions {
             return asked(Kind.INHALATION, slot.trial(), 0, slot, Optional.empty());
         }
 
+        @Override
+        public Optional<Asked> gate(Slot.Gate slot) {
+            Step.Gates step = (Step.Gates) Procedure.step(state, slot.place());
+            boolean zero = step.gates().get(slot.gate()).kind() == Gate.Kind.ZERO;
+            return asked(
+                    zero ? Kind.ZERO : Kind.ROOM, slot.gate(), 0, slot, Windows.gate(state, slot));
+        }
+
         private Optional<Asked> asked(
                 Kind kind, int position, int window, Slot slot, Optional<Span> span) {
             int again = Acts.again(state, slot);
             return Optional.of(
                     new Asked(
                             kind,
-                            donning.number(),
-                            donning.condition(),
+                            donning.map(Donning::number).orElse(0),
+                            donning.map(Donning::condition).orElse(""),
                             slot.place().step(),
                             position,
                             window,

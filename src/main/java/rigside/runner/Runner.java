@@ -294,6 +294,6 @@ public final class Runner {
         state = after(what.events(), what.at());
         lastKept = what.at();
         shown = Optional.empty();
-        return new Result.Done(what.events(), Cues.of(what.events()));
+        return new Result.Done(what.events(), Cues.of(what.events(), state));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import rigside.protocol.Step.Exercise;
 import rigside.protocol.Step.Exercises;
+import rigside.protocol.Step.Gates;
 import rigside.protocol.Step.Window;
 import rigside.rig.Span;
 import rigside.session.Place;
@@ -46,6 +47,18 @@ final class Windows {
         return exercise(state, slot.place(), slot.exercise())
                 .flatMap(Exercise::pressure)
                 .flatMap(window -> span(state, slot.place(), slot.exercise(), window, false));
+    }
+
+    /** The tube may have been anywhere before. */
+    static Optional<Span> gate(State state, Slot.Gate slot) {
+        return Procedure.step(state, slot.place()) instanceof Gates step
+                ? span(
+                        state,
+                        slot.place(),
+                        slot.gate(),
+                        new Window(0, step.gates().get(slot.gate()).seconds()),
+                        true)
+                : Optional.empty();
     }
 
     private static Optional<Exercise> exercise(State state, Place place, int exercise) {

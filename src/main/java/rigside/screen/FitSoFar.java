@@ -54,6 +54,7 @@ final class FitSoFar {
                         || activity instanceof Activity.VoidAsked
                         || activity instanceof Activity.Resting;
         return trial
+                || (activity instanceof Activity.Gating gating && gating.startedAt().isPresent())
                 || (activity instanceof Activity.Waiting waiting
                         && waiting.startedAt().isPresent());
     }

@@ -83,6 +83,16 @@ record Places(State state) implements Activity.Cases<Optional<Place>> {
     }
 
     @Override
+    public Optional<Place> gating(Activity.Gating activity) {
+        return Optional.of(activity.place());
+    }
+
+    @Override
+    public Optional<Place> gateMissed(Activity.GateMissed activity) {
+        return Optional.of(activity.place());
+    }
+
+    @Override
     public Optional<Place> donningDone(Activity.DonningDone activity) {
         return Optional.empty();
     }

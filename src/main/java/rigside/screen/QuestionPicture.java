@@ -68,18 +68,28 @@ record QuestionPicture(Scene scene, Slot slot) {
     }
 
     private List<Line> reading() {
+        if (slot instanceof Slot.Gate gate) {
+            Step.Gates step = scene.step(gate.place(), Step.Gates.class);
+            return Scene.stack(
+                    scene.isTall() ? scene.lesser(words()) : scene.strong(words()),
+                    input(step.unit()),
+                    GatePicture.of(scene, gate.place(), gate.gate()).asked(),
+                    invented());
+        }
         Step.Exercises step = scene.step(slot.place(), Step.Exercises.class);
-        Event.SessionOpened opened = scene.state().opening().orElseThrow().event();
         Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
-        List<Line> rig =
-                opened.simulated()
-                        ? scene.wrapped("The simulated rig answers by itself.")
-                        : List.of();
         List<Line> ask = scene.isTall() ? scene.lesser(words()) : scene.strong(words());
-        List<Line> asked = Scene.stack(ask, input(unit), rig);
+        List<Line> asked = Scene.stack(ask, input(unit), invented());
         return Scene.stack(
                 asked,
                 FitList.of(scene, slot.place(), exercise(), scene.rows() - asked.size() - 1));
+    }
+
+    private List<Line> invented() {
+        Event.SessionOpened opened = scene.state().opening().orElseThrow().event();
+        return opened.simulated()
+                ? scene.wrapped("The simulated rig answers by itself.")
+                : List.of();
     }
 
     private int exercise() {

@@ -1,6 +1,7 @@
 package rigside.screen;
 
 import java.util.Locale;
+import rigside.protocol.Gate;
 import rigside.protocol.Step;
 import rigside.session.Procedure;
 import rigside.session.Slot;
@@ -48,6 +49,19 @@ public record SlotWords(State state) implements Slot.Cases<String> {
     @Override
     public String trial(Slot.Trial slot) {
         return "time of trial " + (slot.trial() + 1);
+    }
+
+    @Override
+    public String gate(Slot.Gate slot) {
+        Step.Gates step = (Step.Gates) Procedure.step(state, slot.place());
+        return gate(step.gates().get(slot.gate()).kind());
+    }
+
+    static String gate(Gate.Kind kind) {
+        return switch (kind) {
+            case ZERO -> "gate: concentration of filtered air";
+            case AMBIENT -> "gate: ambient concentration";
+        };
     }
 
     private String exercise(Slot slot, int at) {

@@ -182,6 +182,22 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     }
 
     @Override
+    public List<Key> gating(Activity.Gating activity) {
+        return activity.startedAt().isPresent()
+                ? List.of()
+                : List.of(
+                        trigger(""),
+                        enter("start reading"),
+                        letters().key('l', "leave out", Action.LEAVE_OUT));
+    }
+
+    @Override
+    public List<Key> gateMissed(Activity.GateMissed activity) {
+        return List.of(
+                enter("read it again"), letters().key('l', "go on all the same", Action.LEAVE_OUT));
+    }
+
+    @Override
     public List<Key> donningDone(Activity.DonningDone activity) {
         return List.of(enter("complete this donning"));
     }

@@ -100,6 +100,16 @@ record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
     }
 
     @Override
+    public List<Line> gating(Activity.Gating activity) {
+        return GatePicture.of(scene, activity.place(), activity.gate()).reading(activity);
+    }
+
+    @Override
+    public List<Line> gateMissed(Activity.GateMissed activity) {
+        return GatePicture.of(scene, activity.place(), activity.gate()).missed(activity);
+    }
+
+    @Override
     public List<Line> donningDone(Activity.DonningDone activity) {
         return new PausePicture(scene).donningDone(activity);
     }

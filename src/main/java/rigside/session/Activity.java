@@ -36,6 +36,10 @@ public sealed interface Activity {
 
         R reading(Reading activity);
 
+        R gating(Gating activity);
+
+        R gateMissed(GateMissed activity);
+
         R donningDone(DonningDone activity);
 
         R recommended(Recommended activity);
@@ -171,6 +175,31 @@ public sealed interface Activity {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.reading(this);
+        }
+    }
+
+    /**
+     * What a gate needs is being read.
+     *
+     * @param startedAt when reading began, in nanoseconds of session time; empty while it waits to
+     *     be started
+     */
+    record Gating(Place place, int gate, OptionalLong startedAt) implements Activity {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gating(this);
+        }
+    }
+
+    /**
+     * A gate read what it must not: to be read again, or passed over with a reason.
+     *
+     * @param entry the number of the entry read
+     */
+    record GateMissed(Place place, int gate, int entry) implements Activity {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gateMissed(this);
         }
     }
 

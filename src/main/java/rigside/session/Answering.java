@@ -136,6 +136,16 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
     }
 
     @Override
+    public Response gating(Activity.Gating activity) {
+        return nothingAsked();
+    }
+
+    @Override
+    public Response gateMissed(Activity.GateMissed activity) {
+        return nothingAsked();
+    }
+
+    @Override
     public Response donningDone(Activity.DonningDone activity) {
         return nothingAsked();
     }

@@ -59,8 +59,12 @@ public record Captured(
 
     /** Whether nothing more is asked for a gap. */
     public boolean isSettled(Slot slot) {
-        return standing(slot).isPresent()
-                || leftOut.stream().anyMatch(left -> left.slot().equals(slot));
+        return standing(slot).isPresent() || isLeftOut(slot);
+    }
+
+    /** Whether a gap is passed over with a reason. */
+    public boolean isLeftOut(Slot slot) {
+        return leftOut.stream().anyMatch(left -> left.slot().equals(slot));
     }
 
     public Optional<Entry> entry(int number) {

@@ -54,6 +54,12 @@ record Correcting(State state) {
         if (activity instanceof Activity.Resting resting) {
             return leftOut(new Slot.Trial(resting.place(), resting.trial()), reason);
         }
+        if (activity instanceof Activity.GateMissed missed) {
+            return leftOut(new Slot.Gate(missed.place(), missed.gate()), reason);
+        }
+        if (activity instanceof Activity.Gating gating && gating.startedAt().isEmpty()) {
+            return leftOut(new Slot.Gate(gating.place(), gating.gate()), reason);
+        }
         if (activity instanceof Activity.Exercising exercising
                 && exercising.startedAt().isEmpty()) {
             return reasoned(

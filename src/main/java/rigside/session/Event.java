@@ -52,6 +52,12 @@ public sealed interface Event {
 
         R noteRead(NoteRead event);
 
+        R gateStarted(GateStarted event);
+
+        R gateFinished(GateFinished event);
+
+        R gateInterrupted(GateInterrupted event);
+
         R entryDoubted(EntryDoubted event);
 
         R doubtDropped(DoubtDropped event);
@@ -320,6 +326,30 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.noteRead(this);
+        }
+    }
+
+    /** What a gate needs begins to be read. */
+    record GateStarted(Place place, int gate) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gateStarted(this);
+        }
+    }
+
+    /** It was read as long as it has to be; the value is an entry of its own. */
+    record GateFinished(Place place, int gate) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gateFinished(this);
+        }
+    }
+
+    /** It was not read to the end and is offered afresh. */
+    record GateInterrupted(Place place, int gate) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gateInterrupted(this);
         }
     }
 

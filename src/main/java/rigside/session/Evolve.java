@@ -255,6 +255,25 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     }
 
     @Override
+    public State gateStarted(Event.GateStarted event) {
+        fits().gate(event.place(), event.gate());
+        return running(new Activity.Gating(event.place(), event.gate(), OptionalLong.of(at)))
+                .with(before.course().withBegun(event.place(), event.gate(), at));
+    }
+
+    @Override
+    public State gateFinished(Event.GateFinished event) {
+        fits().gate(event.place(), event.gate());
+        return idle().with(before.course().with(event.place(), event.gate() + 1));
+    }
+
+    @Override
+    public State gateInterrupted(Event.GateInterrupted event) {
+        fits().gate(event.place(), event.gate());
+        return idle();
+    }
+
+    @Override
     public State entryDoubted(Event.EntryDoubted event) {
         fits().slot(event.slot());
         return running(new Activity.Doubting(event.slot(), event.value(), event.why()));
@@ -298,7 +317,21 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         .running()
                         .filter(activity -> asksAbout(activity, event.entry()))
                         .isPresent();
-        return (asked ? idle() : before).with(before.captured().withEntries(entries));
+        return (asked ? idle() : before)
+                .with(readAgain(event.entry()))
+                .with(before.captured().withEntries(entries));
+    }
+
+    /** Air changes: a gate whose value is struck out is read afresh, not filled in. */
+    private Course readAgain(int entry) {
+        return before.captured()
+                .entry(entry)
+                .map(Entry::slot)
+                .filter(Slot.Gate.class::isInstance)
+                .map(Slot.Gate.class::cast)
+                .filter(gate -> before.course().progress(gate.place()) > gate.gate())
+                .map(gate -> before.course().with(gate.place(), gate.gate()))
+                .orElse(before.course());
     }
 
     @Override

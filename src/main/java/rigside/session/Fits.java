@@ -18,6 +18,12 @@ record Fits(State state) {
         return step;
     }
 
+    Step.Gates gate(Place place, int gate) {
+        Step.Gates step = step(place, Step.Gates.class);
+        within(gate, step.gates().size());
+        return step;
+    }
+
     Step.Trials trial(Place place, int trial) {
         Step.Trials step = trials(place);
         within(trial, step.count());

@@ -1,5 +1,8 @@
 package rigside.session;
 
+import rigside.protocol.Gate;
+import rigside.protocol.Step;
+
 /** What the go-on key leads to. */
 record GoingOn(State state, long now) implements Activity.Cases<Response> {
 
@@ -77,6 +80,23 @@ record GoingOn(State state, long now) implements Activity.Cases<Response> {
     @Override
     public Response reading(Activity.Reading activity) {
         return Response.of(new Event.NoteRead(activity.place()));
+    }
+
+    @Override
+    public Response gating(Activity.Gating activity) {
+        return activity.startedAt().isEmpty()
+                ? Response.of(new Event.GateStarted(activity.place(), activity.gate()))
+                : refused("it goes on by itself when the time is over");
+    }
+
+    /** What was read is kept, struck out with what it missed, and read again. */
+    @Override
+    public Response gateMissed(Activity.GateMissed activity) {
+        Gate gate =
+                ((Step.Gates) Procedure.step(state, activity.place())).gates().get(activity.gate());
+        return Response.of(
+                new Event.EntryVoided(
+                        activity.entry(), "the gate needs " + gate.needs() + "; read again"));
     }
 
     @Override

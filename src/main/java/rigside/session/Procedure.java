@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import rigside.protocol.Field;
+import rigside.protocol.Gate;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 
@@ -208,6 +209,35 @@ public final class Procedure {
                     : Optional.of(new Activity.Reading(place));
         }
 
+        @Override
+        public Optional<Activity> gates(Step.Gates step) {
+            for (int gate = 0; gate < step.gates().size(); gate++) {
+                Optional<Activity> open = gate(step.gates().get(gate), gate);
+                if (open.isPresent()) {
+                    return open;
+                }
+            }
+            return Optional.empty();
+        }
+
+        private Optional<Activity> gate(Gate gate, int at) {
+            Slot slot = new Slot.Gate(place, at);
+            Optional<Entry> read = state.captured().standing(slot);
+            if (state.captured().isLeftOut(slot) || read.filter(e -> opens(gate, e)).isPresent()) {
+                return Optional.empty();
+            }
+            if (read.isPresent()) {
+                return Optional.of(new Activity.GateMissed(place, at, read.get().number()));
+            }
+            return state.course().progress(place) > at
+                    ? Optional.of(new Activity.Filling(slot))
+                    : Optional.of(new Activity.Gating(place, at, OptionalLong.empty()));
+        }
+
+        private static boolean opens(Gate gate, Entry entry) {
+            return entry.value() instanceof Value.Measured read && gate.isMetBy(read.quantity());
+        }
+
         private Activity trial(int trial, double restSeconds) {
             OptionalLong since = state.doing().pulledAt();
             boolean rests = since.isPresent() && state.doing().restedSeconds() < restSeconds;
@@ -253,6 +283,11 @@ public final class Procedure {
 
         @Override
         public Integer trial(Slot.Trial slot) {
+            return -1;
+        }
+
+        @Override
+        public Integer gate(Slot.Gate slot) {
             return -1;
         }
     }

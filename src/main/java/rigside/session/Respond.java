@@ -76,6 +76,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         }
         if (activity instanceof Activity.TrialReady
                 || activity instanceof Activity.Exercising
+                || activity instanceof Activity.Gating
                 || activity instanceof Activity.Waiting) {
             return activity.match(new GoingOn(state, now));
         }
@@ -153,6 +154,13 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         if (activity instanceof Activity.Exercising exercising
                 && exercising.startedAt().isPresent()) {
             return exercised(exercising);
+        }
+        if (activity instanceof Activity.Gating gating && gating.startedAt().isPresent()) {
+            Step.Gates step = (Step.Gates) Procedure.step(state, gating.place());
+            return secondsSince(gating.startedAt().getAsLong())
+                            < step.gates().get(gating.gate()).seconds()
+                    ? Response.nothing()
+                    : Response.of(new Event.GateFinished(gating.place(), gating.gate()));
         }
         if (activity instanceof Activity.Resting resting) {
             return secondsSince(resting.since()) < trials(resting.place()).restSeconds()
@@ -321,6 +329,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         if (running instanceof Activity.Exercising exercising) {
             return Optional.of(
                     new Event.ExerciseInterrupted(exercising.place(), exercising.exercise()));
+        }
+        if (running instanceof Activity.Gating gating) {
+            return Optional.of(new Event.GateInterrupted(gating.place(), gating.gate()));
         }
         if (running instanceof Activity.LeadIn lead) {
             return Optional.of(new Event.TrialInterrupted(lead.place(), lead.trial()));

@@ -17,6 +17,8 @@ public sealed interface Slot {
         R pressure(Pressure slot);
 
         R trial(Trial slot);
+
+        R gate(Gate slot);
     }
 
     /**
@@ -77,6 +79,18 @@ public sealed interface Slot {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.trial(this);
+        }
+    }
+
+    /**
+     * A concentration read before a test starts.
+     *
+     * @param gate its position in the step, from 0
+     */
+    record Gate(Place place, int gate) implements Slot {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gate(this);
         }
     }
 }

@@ -56,6 +56,15 @@ record Slots(Place place) implements Step.Cases<List<Slot>> {
         return List.of();
     }
 
+    @Override
+    public List<Slot> gates(Step.Gates step) {
+        List<Slot> slots = new ArrayList<>();
+        for (int gate = 0; gate < step.gates().size(); gate++) {
+            slots.add(new Slot.Gate(place, gate));
+        }
+        return List.copyOf(slots);
+    }
+
     private List<Slot> fields(List<Field> fields) {
         return fields.stream().<Slot>map(field -> new Slot.Field(place, field.id())).toList();
     }

@@ -131,6 +131,21 @@ final class Typing {
             return new Meaning.Refused("a trial is timed with the trigger key, not typed");
         }
 
+        @Override
+        public Meaning gate(Slot.Gate slot) {
+            Step.Gates step = (Step.Gates) Procedure.step(state, slot.place());
+            return quantity(text, step.unit())
+                    .match(
+                            value ->
+                                    value.si() < 0
+                                            ? new Meaning.Refused(
+                                                    "'"
+                                                            + text
+                                                            + "' is below 0; a concentration is 0"
+                                                            + " or more")
+                                            : new Meaning.Taken(new Value.Measured(value)));
+        }
+
         private Step.Exercises exercises(Slot slot) {
             return (Step.Exercises) Procedure.step(state, slot.place());
         }

@@ -132,7 +132,15 @@ final class Samples {
                 new Event.TimeDoubted("the computer's clock jumped ahead by 40.0 s"),
                 new Event.FeedFailed("gauge", "gauge: nothing from pipe p for 2 s"),
                 new Event.FeedBack("gauge", "gauge: reads well again"),
-                new Event.Cued("half-way", "tones"));
+                new Event.Cued("half-way", "tones"),
+                new Event.GateStarted(BEFORE, 0),
+                new Event.GateFinished(BEFORE, 0),
+                new Event.GateInterrupted(BEFORE, 1),
+                new Event.EntryCaptured(
+                        7,
+                        new Slot.Gate(BEFORE, 0),
+                        measured(0.01, Unit.PER_CUBIC_CENTIMETRE),
+                        Source.INSTRUMENT));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */

@@ -61,7 +61,10 @@ class ProtocolReaderTest {
                                 "Fit factor",
                                 // 0.02 /cm3 are 20 000 /m3
                                 new Measure.FitFactor(
-                                        20_000, 0, Optional.of(new Level(100, Level.Rule.OVERALL))),
+                                        20_000,
+                                        0,
+                                        Optional.of(new Level(100, Level.Rule.OVERALL)),
+                                        0.1 * (1 / 60_000.0)),
                                 Unit.ONE,
                                 0,
                                 Optional.of(

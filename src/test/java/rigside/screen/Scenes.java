@@ -9,6 +9,7 @@ import rigside.analysis.Looks;
 import rigside.analysis.Shown;
 import rigside.session.Activity;
 import rigside.session.Event;
+import rigside.session.Gated;
 import rigside.session.Input;
 import rigside.session.Story;
 
@@ -26,6 +27,10 @@ final class Scenes {
         views.put("field", typed(step(small().goOn().type("W1")), "21,5"));
         views.put("field-empty", step(small().goOn()));
         views.put("reading", step(small().goOn().type("W1").type("21")));
+        views.put("gate-to-start", step(Gated.atGates()));
+        views.put("gating", later(Gated.atGates().goOn(), 20));
+        views.put("gate-value", typed(step(Gated.roomRead()), "4"));
+        views.put("gate-missed", step(Gated.roomRead().type("430")));
         views.put("next-donning", step(Story.atFirstDonning()));
         views.put("checking", step(donning().goOn()));
         views.put("waiting-to-start", step(donning().goOn().goOn().goOn()));
@@ -136,7 +141,8 @@ final class Scenes {
         for (String fact : List.of("W1", "2", "2", "21", "40", "counter 1", "gauge 1", "")) {
             story.type(fact);
         }
-        story.goOn().goOn().goOn().goOn().goOn().goOn().goOn();
+        story.goOn().goOn().goOn().goOn();
+        story.goOn().pass(60).type("0").goOn().pass(10).type("4000").goOn().goOn();
         while (!(story.activity() instanceof Activity.Checking)) {
             story.goOn();
         }

@@ -696,7 +696,7 @@ plan:""");
         Random random = new Random(20261125);
         Set<Class<?>> met = new HashSet<>();
         for (int session = 0; session < 12; session++) {
-            Story story = Story.of("/session/small.yaml");
+            Story story = Story.opened(Gated.opening());
             met.add(story.activity().getClass());
             for (int i = 0; i < 1200 && !story.state().course().closed(); i++) {
                 Input input =
@@ -720,6 +720,10 @@ plan:""");
         Activity activity = story.activity();
         if (activity instanceof Activity.Filling filling) {
             boolean mask = filling.slot() instanceof Slot.Mask;
+            if (filling.slot() instanceof Slot.Gate gate) {
+                boolean missed = random.nextInt(4) == 0;
+                return new Input.Typed(missed ? "500" : gate.gate() == 0 ? "0" : "4000");
+            }
             return new Input.Typed(mask ? "40" : random.nextInt(8) == 0 ? "4" : "4000");
         }
         if (activity instanceof Activity.LeadIn || activity instanceof Activity.Pulling) {

@@ -1,0 +1,63 @@
+package rigside.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.protocol.Gate;
+import rigside.protocol.Step;
+import rigside.screen.SlotWords;
+import rigside.session.Captured;
+import rigside.session.Entry;
+import rigside.session.Procedure;
+import rigside.session.Slot;
+import rigside.session.State;
+import rigside.session.Value;
+
+/**
+ * What the gates of a session read and what became of it, one line for each reading and for each
+ * gate passed over.
+ */
+record GatesRead(State state) {
+
+    List<String> lines() {
+        Captured captured = state.captured();
+        List<String> lines = new ArrayList<>();
+        for (Entry entry : captured.entries()) {
+            if (entry.slot() instanceof Slot.Gate slot) {
+                lines.add(where(slot) + read(slot, entry));
+            }
+        }
+        captured.leftOut().stream()
+                .filter(left -> left.slot() instanceof Slot.Gate)
+                .filter(left -> captured.standing(left.slot()).isEmpty())
+                .map(left -> where(left.slot()) + "not read, " + passedOver(left))
+                .forEach(lines::add);
+        return List.copyOf(lines);
+    }
+
+    private String read(Slot.Gate slot, Entry entry) {
+        Gate gate = ((Step.Gates) Procedure.step(state, slot.place())).gates().get(slot.gate());
+        boolean met =
+                entry.value() instanceof Value.Measured value && gate.isMetBy(value.quantity());
+        String read = entry.value() + ", needed " + gate.needs() + (met ? ": met" : ": NOT MET");
+        if (entry.struck().isPresent()) {
+            return read + "; struck out: " + entry.struck().get().reason();
+        }
+        Optional<Captured.LeftOut> left =
+                state.captured().leftOut().stream()
+                        .filter(each -> each.slot().equals(slot))
+                        .findFirst();
+        return read + left.map(each -> ", " + passedOver(each)).orElse("");
+    }
+
+    private static String passedOver(Captured.LeftOut left) {
+        return "gone on all the same: " + left.reason();
+    }
+
+    private String where(Slot slot) {
+        int donning = slot.place().donning();
+        return (donning == 0 ? "" : "donning " + donning + ", ")
+                + SlotWords.of(state, slot).replaceFirst("^gate: ", "")
+                + ": ";
+    }
+}

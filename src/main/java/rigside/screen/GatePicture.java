@@ -1,0 +1,138 @@
+package rigside.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.measure.Quantity;
+import rigside.protocol.Gate;
+import rigside.protocol.Step;
+import rigside.session.Activity;
+import rigside.session.Captured;
+import rigside.session.Entry;
+import rigside.session.Place;
+import rigside.session.Slot;
+import rigside.session.Value;
+
+/**
+ * What has to hold before a test starts: read, and where it does not hold what to do.
+ *
+ * @param scene the room and the view
+ * @param place where the gates stand
+ * @param step the gates
+ * @param at which of them, from 0
+ */
+record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
+
+    private static final int GAP = 4;
+
+    static GatePicture of(Scene scene, Place place, int at) {
+        return new GatePicture(scene, place, scene.step(place, Step.Gates.class), at);
+    }
+
+    List<Line> reading(Activity.Gating activity) {
+        if (activity.startedAt().isEmpty()) {
+            return Scene.stack(
+                    title(),
+                    Line.stacked(scene.wrapped(step.say()), scene.wrapped(how())),
+                    needs(),
+                    scene.strong(
+                            "[Enter] starts reading. It takes "
+                                    + Figures.length(gate().seconds())
+                                    + "."),
+                    list());
+        }
+        double left =
+                gate().seconds() - scene.view().secondsSince(activity.startedAt().getAsLong());
+        List<Line> clock = scene.clock(left, scene.columns() / 2);
+        int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + GAP);
+        List<Line> words =
+                Line.stacked(scene.columns(scene.columns() - column).wrapped(how()), needs());
+        return Scene.stack(title(), Line.beside(clock, column, words, scene.signs().cut()));
+    }
+
+    /** Beside the typed line. */
+    List<Line> asked() {
+        return Line.stacked(
+                needs(),
+                scene.wrapped(
+                        "the mean over the " + Figures.length(gate().seconds()) + " just read"));
+    }
+
+    List<Line> missed(Activity.GateMissed activity) {
+        Optional<Quantity> read =
+                scene.state()
+                        .captured()
+                        .entry(activity.entry())
+                        .map(Entry::value)
+                        .filter(Value.Measured.class::isInstance)
+                        .map(value -> ((Value.Measured) value).quantity());
+        String shown = read.map(Quantity::toString).orElse("nothing");
+        return Scene.stack(
+                scene.lesser("Not yet: " + shown),
+                scene.strong(name() + ": read " + shown + ", needed " + gate().needs() + "."),
+                scene.wrapped(Texts.sentence(gate().help()) + "."),
+                scene.wrapped(
+                        "[Enter] reads it again. [l] goes on all the same; the reason is asked for"
+                                + " and kept."));
+    }
+
+    private Gate gate() {
+        return step.gates().get(at);
+    }
+
+    private List<Line> title() {
+        Line count = Line.of("gate ").plus(Tone.STRONG, (at + 1) + " of " + step.gates().size());
+        return Line.stacked(List.of(count), scene.lesser(name()));
+    }
+
+    private String name() {
+        return name(gate().kind());
+    }
+
+    private static String name(Gate.Kind kind) {
+        return switch (kind) {
+            case ZERO -> "Filtered air";
+            case AMBIENT -> "Air of the room";
+        };
+    }
+
+    private String how() {
+        return switch (gate().kind()) {
+            case ZERO ->
+                    "Put the zero filter on the sample tube of the mask and let the counter draw"
+                            + " through it.";
+            case AMBIENT -> "Let the counter draw the air of the room, away from your breath.";
+        };
+    }
+
+    private List<Line> needs() {
+        return List.of(Line.of("needed: ").plus(Tone.STRONG, gate().needs()));
+    }
+
+    /** All gates, with what those before gave. */
+    private List<Line> list() {
+        List<Line> lines = new ArrayList<>();
+        for (int each = 0; each < step.gates().size(); each++) {
+            Gate gate = step.gates().get(each);
+            Line sign =
+                    each < at
+                            ? Line.of(Tone.GOOD, scene.signs().tick())
+                            : each == at
+                                    ? Line.of(Tone.STRONG, scene.signs().here())
+                                    : Line.of(Tone.QUIET, scene.signs().dot());
+            lines.add(sign.plus(" " + name(gate.kind()) + "  ").plus(Tone.QUIET, gave(each)));
+        }
+        return lines.size() > 1 ? List.copyOf(lines) : List.of();
+    }
+
+    private String gave(int each) {
+        Slot slot = new Slot.Gate(place, each);
+        Captured captured = scene.state().captured();
+        if (captured.isLeftOut(slot)) {
+            return "passed over";
+        }
+        return captured.standing(slot)
+                .map(entry -> entry.value().toString())
+                .orElse(step.gates().get(each).needs());
+    }
+}
