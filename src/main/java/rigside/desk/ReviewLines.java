@@ -13,7 +13,8 @@ import rigside.session.Recorded;
 import rigside.session.State;
 
 /**
- * The lines of a review below what was found: what was asked, what happened, all entries.
+ * The lines of a review below what was found: what was asked, what happened, all entries. The seed
+ * waits until the session is closed: a rehearsal with it would tell the order of what is to come.
  *
  * @param state where the session stands; opened
  * @param shown what concealment lets out
@@ -44,8 +45,7 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                         + (state.course().closed() ? ", closed" : ", open")
                         + "; instruments "
                         + opened.rig()
-                        + "; seed "
-                        + opened.seed());
+                        + (state.course().closed() ? "; seed " + opened.seed() : ""));
         return lines;
     }
 

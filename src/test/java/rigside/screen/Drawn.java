@@ -12,14 +12,14 @@ import java.io.UncheckedIOException;
 import java.util.function.Consumer;
 
 /** What a virtual terminal shows, as text. */
-final class Drawn {
+public final class Drawn {
     private Drawn() {}
 
-    static String of(View view, int columns, int rows) {
+    public static String of(View view, int columns, int rows) {
         return of(columns, rows, graphics -> SessionScreen.draw(graphics, view));
     }
 
-    static String of(HomeView view, int columns, int rows) {
+    public static String of(HomeView view, int columns, int rows) {
         return of(columns, rows, graphics -> HomeScreen.draw(graphics, view));
     }
 

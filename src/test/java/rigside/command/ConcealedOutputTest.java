@@ -1,0 +1,136 @@
+package rigside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigside.journal.Cut;
+import rigside.session.Activity;
+import rigside.session.State;
+import rigside.session.Twins;
+
+/**
+ * What every command says of an open session: of two that differ in what is concealed alone it says
+ * the same. Commands that take no session are given its journal for the file they take.
+ */
+class ConcealedOutputTest {
+    private static final String TABLE = "--fewest 2 --most 4 --meaningful 10%";
+
+    /** Each command, with {@code S} for the session and {@code J} for its journal. */
+    private static final Map<String, List<String>> COMMANDS =
+            Map.of(
+                    "analyse",
+                    List.of("analyse S", "analyse --json S", "analyse --values J " + TABLE),
+                    "check",
+                    List.of("check J"),
+                    "feed",
+                    List.of("feed J --seconds 1"),
+                    "plan",
+                    List.of("plan J"),
+                    "rehearse",
+                    List.of("rehearse J --seed 7 --into S"),
+                    "resume",
+                    List.of("resume S"),
+                    "run",
+                    List.of("run J", "run J --simulated"));
+
+    @TempDir Path home;
+
+    private static boolean isOpen(State state) {
+        return state.opening().isPresent()
+                && !(state.activity() instanceof Activity.Closing)
+                && !(state.activity() instanceof Activity.Closed);
+    }
+
+    @Test
+    void noCommandTellsTimesOfTrialsWhileADonningIsOpen() throws Exception {
+        compare(Twins.inTimes(), state -> state.course().open().isPresent());
+    }
+
+    @Test
+    void noCommandTellsAnythingUntilTheSessionEnds() throws Exception {
+        compare(Twins.inEverything(), ConcealedOutputTest::isOpen);
+    }
+
+    @Test
+    void noCommandTellsTheOrderOfWhatIsToCome() throws Exception {
+        compare(
+                Twins.inOrder(),
+                state ->
+                        state.course().donnings().size() == 4 && state.course().open().isPresent());
+    }
+
+    /** Or the tests above would find nothing to be told anywhere. */
+    @Test
+    void onceItIsOutTheyDiffer() throws Exception {
+        Twins twins = Twins.inEverything();
+        int all = twins.first().size();
+        Path one = Cut.of(home.resolve("one"), twins.first()).after(all);
+        Path two = Cut.of(home.resolve("two"), twins.second()).after(all);
+        assertNotEquals(said("analyse S", one), said("analyse S", two));
+        assertNotEquals(said("analyse --json S", one), said("analyse --json S", two));
+    }
+
+    @Test
+    void everyCommandIsAsked() {
+        assertEquals(
+                new TreeSet<>(Rigside.commandLine().getSubcommands().keySet()),
+                new TreeSet<>(COMMANDS.keySet()));
+    }
+
+    /** Late in the session, where there is most to tell: each kind of activity once. */
+    private void compare(Twins twins, Predicate<State> concealed) throws Exception {
+        List<Integer> moments =
+                twins.moments(
+                        state ->
+                                state.opening().isPresent()
+                                        && state.course().donnings().size() >= 4
+                                        && concealed.test(state));
+        assertTrue(moments.size() > 10, () -> "only " + moments.size() + " moments");
+        Cut first = Cut.of(home.resolve("first"), twins.first());
+        Cut second = Cut.of(home.resolve("second"), twins.second());
+        for (int count : moments) {
+            Path one = first.after(count);
+            Path two = second.after(count);
+            boolean last = count == moments.get(moments.size() - 1);
+            COMMANDS.values().stream()
+                    .flatMap(List::stream)
+                    .filter(line -> last || line.startsWith("analyse S") || line.contains("json"))
+                    .forEach(line -> compare(line, one, two, twins.timesInDigits()));
+        }
+    }
+
+    private static void compare(String line, Path one, Path two, List<String> digits) {
+        String said = said(line, one);
+        if (line.contains("S")) {
+            assertEquals(said, said(line, two), line);
+        }
+        for (String each : digits) {
+            assertFalse(said.contains(each), () -> line + " says\n" + said);
+        }
+    }
+
+    /** What a command prints, to both its streams, with the session's folder under one name. */
+    private static String said(String line, Path session) {
+        StringWriter said = new StringWriter();
+        PrintWriter writer = new PrintWriter(said, true);
+        String[] words =
+                Stream.of(line.split(" ", -1))
+                        .map(word -> word.equals("S") ? session.toString() : word)
+                        .map(word -> word.equals("J") ? session + "/journal.jsonl" : word)
+                        .toArray(String[]::new);
+        Rigside.commandLine().setOut(writer).setErr(writer).execute(words);
+        return said.toString().replace(session.toString(), "SESSION");
+    }
+}
