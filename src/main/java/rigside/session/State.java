@@ -1,24 +1,64 @@
 package rigside.session;
 
+import java.util.List;
 import java.util.Optional;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 
 /**
- * Where a session stands: the fold of its events.
+ * Where a session stands: the fold of its events. Never changes; two are equal when their parts
+ * are.
  *
- * @param opening how it was opened; empty only before the first event
- * @param course how far the procedure has come
- * @param captured everything that was captured
- * @param doing what is going on this moment
- * @param feeds which instruments fail
+ * <p>No record, because what is going on now follows from all the rest, is asked for many times
+ * between two events, and is therefore reckoned only once.
  */
-public record State(
-        Optional<Opening> opening, Course course, Captured captured, Doing doing, Failing feeds) {
+public final class State {
 
     /** Before the first event. */
     public static final State START =
             new State(Optional.empty(), Course.START, Captured.START, Doing.START, Failing.NONE);
+
+    private final Optional<Opening> opening;
+    private final Course course;
+    private final Captured captured;
+    private final Doing doing;
+    private final Failing feeds;
+
+    /** Null until it was asked for; threads that ask at the same time reckon the same. */
+    private Activity activity;
+
+    State(Optional<Opening> opening, Course course, Captured captured, Doing doing, Failing feeds) {
+        this.opening = opening;
+        this.course = course;
+        this.captured = captured;
+        this.doing = doing;
+        this.feeds = feeds;
+    }
+
+    /** How it was opened; empty only before the first event. */
+    public Optional<Opening> opening() {
+        return opening;
+    }
+
+    /** How far the procedure has come. */
+    public Course course() {
+        return course;
+    }
+
+    /** Everything that was captured. */
+    public Captured captured() {
+        return captured;
+    }
+
+    /** What of the procedure is going on, and its clocks. */
+    public Doing doing() {
+        return doing;
+    }
+
+    /** Which instruments fail. */
+    public Failing feeds() {
+        return feeds;
+    }
 
     /**
      * How the session was opened.
@@ -44,7 +84,12 @@ public record State(
 
     /** What is going on now. */
     public Activity activity() {
-        return Procedure.activity(this);
+        Activity known = activity;
+        if (known == null) {
+            known = Procedure.activity(this);
+            activity = known;
+        }
+        return known;
     }
 
     /**
@@ -108,5 +153,24 @@ public record State(
 
     State with(Failing changed) {
         return new State(opening, course, captured, doing, changed);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof State state && parts().equals(state.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "State" + parts();
+    }
+
+    private List<Object> parts() {
+        return List.of(opening, course, captured, doing, feeds);
     }
 }
