@@ -154,12 +154,13 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                 leak(each.condition()).ifPresent(remarks::add);
             }
         }
+        remarks.addAll(new TraceRemarks(state, values).pulls());
         return List.copyOf(remarks);
     }
 
     @Override
     public List<String> pressureTrace(Measure.PressureTrace kind) {
-        return List.of();
+        return new TraceRemarks(state, values).breaths();
     }
 
     @Override

@@ -2,8 +2,10 @@ package rigside.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import rigside.rig.Cue;
+import rigside.rig.Signal;
 import rigside.runner.Result;
 import rigside.runner.Runner;
 import rigside.runner.SessionTime;
@@ -86,7 +88,7 @@ final class Sitting {
                 changed = true;
             } else {
                 changed |= tick();
-                if (changed || isTimed(runner.state()) || console.isStale()) {
+                if (changed || isMoving() || console.isStale()) {
                     draw();
                 }
                 changed = false;
@@ -105,11 +107,19 @@ final class Sitting {
         return Math.max(0, Math.min(usual, (long) left));
     }
 
-    /** Whether the picture or the session changes by itself. */
+    /** Whether the picture changes by itself: before a trial the gauge can be seen at its zero. */
+    private boolean isMoving() {
+        State state = runner.state();
+        return isTimed(state)
+                || (state.activity() instanceof Activity.TrialReady && gauge().isPresent());
+    }
+
+    /** Whether the session goes on by itself. */
     private static boolean isTimed(State state) {
         Activity activity = state.activity();
         return activity instanceof Activity.LeadIn
                 || activity instanceof Activity.Pulling
+                || activity instanceof Activity.Tracing
                 || activity instanceof Activity.Resting
                 || (activity instanceof Activity.Gating gating && gating.startedAt().isPresent())
                 || (activity instanceof Activity.Waiting waiting && waiting.startedAt().isPresent())
@@ -127,8 +137,16 @@ final class Sitting {
 
     private View view(long nanos) {
         long now = Math.max(latest, time.of(nanos));
-        View view = ui.view(runner.state(), runner.shown(), now, settings.style());
+        View view = ui.view(runner.state(), runner.shown(), now, settings.style()).with(gauge());
         return view.with(SessionScreen.seen(view, console.size()));
+    }
+
+    /** Suction is what the tester feels: the pressure with its sign turned round. */
+    private Optional<View.Gauge> gauge() {
+        return runner.now(Signal.PRESSURE)
+                .map(now -> now.si().stream().map(pressure -> -pressure).boxed().findFirst())
+                .map(suction -> suction.map(OptionalDouble::of).orElse(OptionalDouble.empty()))
+                .map(View.Gauge::new);
     }
 
     private void draw() {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import rigside.analysis.Shown;
 import rigside.protocol.Condition;
 import rigside.screen.SlotWords;
+import rigside.screen.TraceWords;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Event;
@@ -79,6 +80,9 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                             + SlotWords.of(state, entry.slot())
                             + ": "
                             + (shown.isOut(entry) ? entry.value() : "concealed")
+                            + TraceWords.of(state, entry, shown.isOut(entry))
+                                    .map(words -> " (" + words + ")")
+                                    .orElse("")
                             + entry.struck()
                                     .map(struck -> ", struck out: " + struck.reason())
                                     .orElse(""));

@@ -118,7 +118,14 @@ final class EventReader {
             case "lead-in-started" -> new Event.LeadInStarted(place(in), in.integer("trial"));
             case "trial-started" -> new Event.TrialStarted(place(in), in.integer("trial"));
             case "trial-stopped" ->
-                    new Event.TrialStopped(place(in), in.integer("trial"), in.number("seconds"));
+                    new Event.TrialStopped(
+                            place(in),
+                            in.integer("trial"),
+                            in.number("seconds"),
+                            in.has("traced") && in.yes("traced"));
+            case "trace-missing" ->
+                    new Event.TraceMissing(place(in), in.integer("trial"), in.text("why"));
+            case "entry-traced" -> new Event.EntryTraced(in.integer("entry"), TraceForm.read(in));
             case "trial-interrupted" -> new Event.TrialInterrupted(place(in), in.integer("trial"));
             case "void-offered" -> new Event.VoidOffered(in.integer("entry"), in.text("why"));
             case "void-declined" -> new Event.VoidDeclined(in.integer("entry"));

@@ -153,10 +153,24 @@ record EventWriter(Line line) implements Event.Cases<Line> {
 
     @Override
     public Line trialStopped(Event.TrialStopped event) {
-        return start("trial-stopped")
+        start("trial-stopped")
                 .put(event.place())
                 .put("trial", event.trial())
                 .put("seconds", event.seconds());
+        return event.traced() ? line.put("traced", true) : line;
+    }
+
+    @Override
+    public Line traceMissing(Event.TraceMissing event) {
+        return start("trace-missing")
+                .put(event.place())
+                .put("trial", event.trial())
+                .put("why", event.why());
+    }
+
+    @Override
+    public Line entryTraced(Event.EntryTraced event) {
+        return TraceForm.write(start("entry-traced").put("entry", event.entry()), event.trace());
     }
 
     @Override

@@ -7,6 +7,11 @@ import java.math.MathContext;
 public final class Numbers {
     private Numbers() {}
 
+    /** So many significant digits of it. */
+    public static double rounded(double value, int digits) {
+        return new BigDecimal(value).round(new MathContext(digits)).doubleValue();
+    }
+
     /**
      * At most six significant digits without trailing zeros; an exponent only beyond 1e-6 and 1e9.
      */

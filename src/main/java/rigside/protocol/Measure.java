@@ -2,6 +2,7 @@ package rigside.protocol;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.measure.FreeBreathing;
 import rigside.measure.Unit;
 
 /**
@@ -93,8 +94,12 @@ public record Measure(
         }
     }
 
-    /** The median over a donning's exercises of the peak inhalation pressure. */
-    public record PressureTrace() implements Kind {
+    /**
+     * The median over a donning's exercises of the peak inhalation pressure.
+     *
+     * @param zero what counts as pressure 0 where an instrument follows the breaths
+     */
+    public record PressureTrace(FreeBreathing.Zero zero) implements Kind {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.pressureTrace(this);

@@ -3,6 +3,7 @@ package rigside.protocol;
 import java.util.Map;
 import java.util.Optional;
 import rigside.measure.Dimension;
+import rigside.measure.FreeBreathing.Zero;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Measure.Compared;
@@ -22,6 +23,7 @@ final class MeasureReader {
                     "required", MeasureKind.FIT_FACTOR,
                     "sample-flow", MeasureKind.FIT_FACTOR,
                     "vital-capacity", MeasureKind.TIMED_INHALATION,
+                    "zero", MeasureKind.PRESSURE_TRACE,
                     "field", MeasureKind.TYPED_NUMBER);
 
     private MeasureReader() {}
@@ -108,13 +110,19 @@ final class MeasureReader {
         return switch (kind) {
             case FIT_FACTOR -> fitFactor(fields, known);
             case TIMED_INHALATION -> timedInhalation(fields, known);
-            case PRESSURE_TRACE -> fields.value(new Measure.PressureTrace());
+            case PRESSURE_TRACE -> pressureTrace(fields);
             case TYPED_NUMBER -> {
                 Value<String> field = fields.required("field").line();
                 known.typed.add(new Known.Typed(id, field, unit));
                 yield field.map(Measure.TypedNumber::new);
             }
         };
+    }
+
+    /** The gauge's own zero unless the file says otherwise: most masks have exhalation valves. */
+    private static Value<Measure.PressureTrace> pressureTrace(Fields fields) {
+        Value<Zero> zero = fields.optional("zero").oneOf(Zero.class);
+        return fields.value(new Measure.PressureTrace(zero.orElse(Zero.GAUGE)));
     }
 
     private static Value<Measure.FitFactor> fitFactor(Fields fields, Known known) {

@@ -227,6 +227,8 @@ public sealed interface Step {
      * @param count how many valid trials a donning needs
      * @param target the pressure to hold
      * @param tolerance how far from the target still counts as held, as a share of it, if stated
+     * @param heldShare the share of a pull's time for which a pressure trace has to be within the
+     *     tolerance; less is offered for voiding
      * @param leadInSeconds the countdown before each trial
      * @param restSeconds the rest between two trials
      * @param shortest times below it are offered for voiding, in seconds
@@ -241,6 +243,7 @@ public sealed interface Step {
             int count,
             Quantity target,
             OptionalDouble tolerance,
+            double heldShare,
             double leadInSeconds,
             double restSeconds,
             double shortest,

@@ -13,6 +13,9 @@ final class TrialsReader {
     private static final int MOST_TRIALS = 50;
     private static final double DEFAULT_LEAD_IN = 3;
 
+    /** Half of a pull; ours, no source. */
+    private static final double DEFAULT_HELD = 0.5;
+
     private TrialsReader() {}
 
     static Value<Step> read(
@@ -30,6 +33,7 @@ final class TrialsReader {
         Value<Integer> count = fields.required("trials").whole(1, MOST_TRIALS);
         Value<Quantity> target = target(fields.required("target"));
         Value<Double> tolerance = tolerance(fields.optional("tolerance"));
+        Value<Double> held = held(fields.optional("held-for"), fields.optional("tolerance"));
         Value<Double> leadIn = QuantityText.seconds(fields.optional("lead-in"));
         Value<Double> rest = QuantityText.seconds(fields.required("rest"));
         Value<Double> shortest = QuantityText.seconds(fields.required("shortest"));
@@ -56,6 +60,7 @@ final class TrialsReader {
                                 tolerance.isPresent()
                                         ? OptionalDouble.of(tolerance.get())
                                         : OptionalDouble.empty(),
+                                held.orElse(DEFAULT_HELD),
                                 leadIn.orElse(DEFAULT_LEAD_IN),
                                 rest.get(),
                                 shortest.get(),
@@ -68,6 +73,23 @@ final class TrialsReader {
                         pressure -> pressure.value() > 0,
                         pressure -> "'target' is '" + pressure + "', must be above 0",
                         "write the suction to hold as a positive pressure, such as '250 Pa'");
+    }
+
+    /** Whether a pull was held is judged by its tolerance. */
+    private static Value<Double> held(Entry entry, Entry tolerance) {
+        Value<Double> held =
+                QuantityText.share(entry.line(), "50 %")
+                        .must(
+                                share -> share > 0 && share <= 1,
+                                share -> "'held-for' is " + QuantityText.plain(share * 100) + " %",
+                                "write which share of a pull has to be within the tolerance, above"
+                                        + " 0 %, at most 100 %");
+        return tolerance.isGiven()
+                ? held
+                : held.must(
+                        share -> false,
+                        share -> "'held-for' is given without a 'tolerance'",
+                        "add for example 'tolerance: 20 %', or delete 'held-for'");
     }
 
     private static Value<Double> tolerance(Entry entry) {

@@ -35,7 +35,9 @@ public record Act(
         WEARING,
         /** An exercise. */
         EXERCISE,
-        /** A timed inhalation. */
+        /** Breathing out fully before a timed inhalation. */
+        EMPTYING,
+        /** A timed inhalation, until its trace was read. */
         PULL
     }
 

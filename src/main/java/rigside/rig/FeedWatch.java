@@ -212,6 +212,22 @@ final class FeedWatch {
         return new Sampling(feed, readings).of(signal, span);
     }
 
+    /** What a gauge beside a tester shows now: old readings are worse than none there. */
+    Now gauged() {
+        double perSecond = feed.perSecond().orElseGet(() -> rate(RATE_SECONDS));
+        double patience = Lately.patience(perSecond, feed.lostAfter());
+        boolean fresh =
+                readings.latest()
+                        .filter(last -> latest - last.at() <= patience * NANOS)
+                        .isPresent();
+        if (!fresh) {
+            return Now.SILENT;
+        }
+        long last = readings.latest().orElseThrow().at();
+        long from = last - Math.round(Lately.SECONDS * NANOS);
+        return new Now(Lately.mean(readings.between(from + 1, last)));
+    }
+
     /** What it reads now, in its unit; empty when nothing came lately. */
     OptionalDouble now() {
         return readings.latest()

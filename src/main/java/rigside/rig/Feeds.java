@@ -143,6 +143,11 @@ public final class Feeds implements Rig {
     }
 
     @Override
+    public Optional<Now> now(Signal signal) {
+        return watch(signal).map(FeedWatch::gauged);
+    }
+
+    @Override
     public List<Reading> readings(Signal signal, long from, long to) {
         return watch(signal)
                 .map(watch -> watch.readings().between(from, to))

@@ -17,7 +17,7 @@ final class InstrumentsReader {
         fields.required("format").whole(FORMAT, FORMAT);
         Value<String> title = fields.required("title").line();
         fields.optional("about").text();
-        for (String key : List.of("ambient", "ambient-varies", "conditions")) {
+        for (String key : List.of("ambient", "ambient-varies", "gauge", "conditions")) {
             fields.refused(
                     key,
                     "is for a simulated rig, 'feeds' for instruments",

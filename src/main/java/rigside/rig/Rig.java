@@ -42,6 +42,14 @@ public interface Rig extends AutoCloseable {
     }
 
     /**
+     * What a signal reads now, smoothed over {@value Lately#SECONDS} s, so that a gauge does not
+     * flicker; empty when no instrument follows it.
+     */
+    default Optional<Now> now(Signal signal) {
+        return Optional.empty();
+    }
+
+    /**
      * The readings of a signal between two session times, both included, in order; those of a
      * switched counter whose lines do not say what its tube is on count for both its signals.
      */

@@ -91,6 +91,16 @@ public final class SimulatedRig implements Rig {
                 : Optional.of(reading(signal, now / EVERY_NANOS * EVERY_NANOS));
     }
 
+    /** Only where the invented wearer breathes through a gauge that is followed. */
+    @Override
+    public Optional<Now> now(Signal signal) {
+        if (signal != Signal.PRESSURE || !wearer.gauge()) {
+            return Optional.empty();
+        }
+        long from = now - Math.round(Lately.SECONDS * 1e9);
+        return Optional.of(new Now(Lately.mean(readings(signal, from, now))));
+    }
+
     /** Of times before anything was known to be done there are none. */
     @Override
     public List<Reading> readings(Signal signal, long from, long to) {

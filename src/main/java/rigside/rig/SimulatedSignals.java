@@ -14,6 +14,9 @@ final class SimulatedSignals {
     /** One breath of a wearer at rest; common practice, no source. */
     private static final double BREATH_SECONDS = 4;
 
+    /** How fast lungs empty; ours, no source. */
+    private static final double EMPTYING_SECONDS = 1;
+
     /** Breathing out meets less resistance than breathing in; ours, no source. */
     private static final double OUT_SHARE = 0.6;
 
@@ -46,6 +49,10 @@ final class SimulatedSignals {
     private double pressure(Act act, double seconds) {
         return switch (act.kind()) {
             case NOTHING, FILTERED -> 0;
+            case EMPTYING ->
+                    answer(act, Asked.Kind.PRESSURE)
+                            * OUT_SHARE
+                            * Math.exp(-seconds / EMPTYING_SECONDS);
             case WEARING, EXERCISE -> breath(answer(act, Asked.Kind.PRESSURE), seconds);
             case PULL -> -pull(act.targetPa(), answer(act, Asked.Kind.INHALATION), seconds);
         };
@@ -79,7 +86,7 @@ final class SimulatedSignals {
         return switch (act.kind()) {
             case NOTHING -> rig.wearer().ambient();
             case FILTERED -> 0;
-            case WEARING, EXERCISE, PULL -> answer(act, Asked.Kind.MASK);
+            case WEARING, EXERCISE, EMPTYING, PULL -> answer(act, Asked.Kind.MASK);
         };
     }
 

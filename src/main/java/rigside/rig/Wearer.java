@@ -12,15 +12,28 @@ import java.util.TreeMap;
  * @param ambientSpread its standard deviation from sample to sample, natural-log scale
  * @param conditions how the wearer fares in each condition, by its id
  * @param otherwise how the wearer fares in a condition not listed
+ * @param gauge whether a gauge follows the pressure in the mask, so that pulls and breaths are
+ *     traced
  */
 public record Wearer(
         String title,
         double ambient,
         double ambientSpread,
         Map<String, Behaviour> conditions,
-        Behaviour otherwise) {
+        Behaviour otherwise,
+        boolean gauge) {
     public Wearer {
         conditions = Map.copyOf(conditions);
+    }
+
+    /** Without a gauge that is followed. */
+    public Wearer(
+            String title,
+            double ambient,
+            double ambientSpread,
+            Map<String, Behaviour> conditions,
+            Behaviour otherwise) {
+        this(title, ambient, ambientSpread, conditions, otherwise, false);
     }
 
     /**

@@ -45,6 +45,7 @@ public final class WearerReader {
         Value<Double> ambient =
                 Amounts.above0(fields.required("ambient"), Dimension.CONCENTRATION, "4000 /cm3");
         Value<Double> varies = spread(fields.required("ambient-varies"));
+        Value<Boolean> gauge = fields.optional("gauge").yesOrNo();
         Entry listed = fields.required("conditions");
         Value<List<Named>> conditions =
                 listed.list(1, "write how the wearer fares in at least one", WearerReader::named);
@@ -55,7 +56,8 @@ public final class WearerReader {
                                 ambient.get(),
                                 varies.get(),
                                 byId(conditions.get()),
-                                conditions.get().get(0).behaviour()));
+                                conditions.get().get(0).behaviour(),
+                                gauge.orElse(false)));
     }
 
     private static Map<String, Wearer.Behaviour> byId(List<Named> conditions) {

@@ -25,18 +25,14 @@ final class Acts {
         if (open.isEmpty()) {
             return Act.NOTHING;
         }
+        if (activity instanceof Activity.LeadIn lead) {
+            return trial(state, Kind.EMPTYING, lead.startedAt(), lead.place(), lead.trial());
+        }
         if (activity instanceof Activity.Pulling pulling) {
-            Place place = pulling.place();
-            Step.Trials step = (Step.Trials) Procedure.step(state, place);
-            int again = again(state, new Slot.Trial(place, pulling.trial()));
-            return act(
-                    Kind.PULL,
-                    pulling.startedAt(),
-                    open.get(),
-                    place,
-                    pulling.trial(),
-                    again,
-                    step.target().si());
+            return trial(state, Kind.PULL, pulling.startedAt(), pulling.place(), pulling.trial());
+        }
+        if (activity instanceof Activity.Tracing tracing) {
+            return trial(state, Kind.PULL, tracing.pressedAt(), tracing.place(), tracing.trial());
         }
         if (activity instanceof Activity.Exercising exercising
                 && exercising.startedAt().isPresent()
@@ -68,6 +64,18 @@ final class Acts {
         Step.Gates step = (Step.Gates) Procedure.step(state, gating.place());
         return gating.startedAt().isPresent()
                 && step.gates().get(gating.gate()).kind() == Gate.Kind.ZERO;
+    }
+
+    private static Act trial(State state, Kind kind, long since, Place place, int trial) {
+        Step.Trials step = (Step.Trials) Procedure.step(state, place);
+        return act(
+                kind,
+                since,
+                state.course().open().orElseThrow(),
+                place,
+                trial,
+                again(state, new Slot.Trial(place, trial)),
+                kind == Kind.PULL ? step.target().si() : 0);
     }
 
     private static Act act(

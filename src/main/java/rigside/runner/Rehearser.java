@@ -77,6 +77,11 @@ record Rehearser(State state, long now) implements Activity.Cases<Optional<Input
     }
 
     @Override
+    public Optional<Input> tracing(Activity.Tracing activity) {
+        return WAIT;
+    }
+
+    @Override
     public Optional<Input> holdAsked(Activity.HoldAsked activity) {
         return YES;
     }

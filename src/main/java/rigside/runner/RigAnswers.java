@@ -22,6 +22,17 @@ record RigAnswers(Rig rig) {
     /** An input the rig gives, and when. */
     record Due(Input input, long at) {}
 
+    /** The same input, saying whether the pressure is followed where that matters. */
+    Input seen(Input input) {
+        return input instanceof Input.TriggerPressed
+                ? new Input.TriggerPressed(traces().isFollowed())
+                : input;
+    }
+
+    private Traces traces() {
+        return new Traces(rig);
+    }
+
     /** What the rig gives until now; empty when it has to be typed, or nothing is asked. */
     Optional<Due> due(State state, long now) {
         Activity activity = state.activity();
@@ -33,9 +44,12 @@ record RigAnswers(Rig rig) {
             if (seconds.isPresent() && end(pulling, seconds.getAsDouble()) <= now) {
                 return Optional.of(
                         new Due(
-                                new Input.PullEnded(seconds.getAsDouble()),
+                                new Input.PullEnded(seconds.getAsDouble(), traces().isFollowed()),
                                 end(pulling, seconds.getAsDouble())));
             }
+        }
+        if (activity instanceof Activity.Tracing tracing) {
+            return traces().pull(state, tracing, now).map(input -> new Due(input, now));
         }
         return Optional.empty();
     }
@@ -48,7 +62,9 @@ record RigAnswers(Rig rig) {
                 return OptionalLong.of(end(pulling, seconds.getAsDouble()));
             }
         }
-        return OptionalLong.empty();
+        return state.activity() instanceof Activity.Tracing tracing
+                ? OptionalLong.of(Traces.due(tracing))
+                : OptionalLong.empty();
     }
 
     private static long end(Activity.Pulling pulling, double seconds) {
@@ -56,6 +72,9 @@ record RigAnswers(Rig rig) {
     }
 
     private Optional<Input> reading(State state, Slot slot) {
+        if (slot instanceof Slot.Pressure pressure && traces().isAttached()) {
+            return traces().breaths(state, pressure);
+        }
         OptionalDouble si = answer(RigQuestions.reading(state, slot));
         if (si.isEmpty()) {
             return Optional.empty();

@@ -16,6 +16,7 @@ import rigside.analysis.Shown;
 import rigside.rig.Cue;
 import rigside.rig.FeedState;
 import rigside.rig.FeedTrouble;
+import rigside.rig.Now;
 import rigside.rig.Reading;
 import rigside.rig.Rig;
 import rigside.rig.Signal;
@@ -137,6 +138,11 @@ public final class Runner {
         return rig.readings(signal, from, to);
     }
 
+    /** What a signal reads now; empty when no instrument follows it. */
+    public Optional<Now> now(Signal signal) {
+        return rig.now(signal);
+    }
+
     /** Whether something waits to be written; only the go-on key does anything then. */
     public boolean holdsUnkept() {
         return unkept.isPresent();
@@ -161,7 +167,7 @@ public final class Runner {
         }
         // A key pressed, or a pull ended, just before something that is kept already.
         long when = Math.max(at, lastKept);
-        Response response = Respond.to(state, input, when);
+        Response response = Respond.to(state, answers.seen(input), when);
         if (response instanceof Response.Refused refused) {
             return new Result.Refused(refused.why());
         }

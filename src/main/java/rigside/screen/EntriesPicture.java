@@ -71,7 +71,7 @@ record EntriesPicture(Scene scene) {
                 Line.of(String.format("  %4d  ", entry.number()))
                         .plus(Tone.STRONG, String.format("%-16s ", value))
                         .plus(SlotWords.of(scene.state(), entry.slot()))
-                        .plus(Tone.QUIET, "  " + source(entry.source()));
+                        .plus(Tone.QUIET, "  " + from(entry));
         return entry.struck()
                 .map(
                         struck ->
@@ -80,6 +80,17 @@ record EntriesPicture(Scene scene) {
                                         .plus(": " + struck.reason() + "; ")
                                         .plus(SlotWords.of(scene.state(), entry.slot())))
                 .orElse(line);
+    }
+
+    /** What its pressure trace says, or where it is from. */
+    private String from(Entry entry) {
+        return TraceWords.of(scene.state(), entry, scene.view().shown().isOut(entry))
+                .map(
+                        words ->
+                                entry.source() == Source.SIMULATED
+                                        ? words + "; " + source(entry.source())
+                                        : words)
+                .orElse(source(entry.source()));
     }
 
     private static String source(Source source) {

@@ -50,6 +50,7 @@ final class FitSoFar {
     private static boolean isTimed(Activity activity) {
         boolean trial =
                 StepKeys.isTimed(activity)
+                        || activity instanceof Activity.Tracing
                         || activity instanceof Activity.HoldAsked
                         || activity instanceof Activity.VoidAsked
                         || activity instanceof Activity.Resting;

@@ -33,6 +33,7 @@ record Footer(View view, int columns) {
                         || activity instanceof Activity.TrialReady
                         || activity instanceof Activity.LeadIn
                         || activity instanceof Activity.Pulling
+                        || activity instanceof Activity.Tracing
                         || activity instanceof Activity.HoldAsked
                         || activity instanceof Activity.VoidAsked
                         || activity instanceof Activity.Resting;

@@ -58,6 +58,11 @@ record Places(State state) implements Activity.Cases<Optional<Place>> {
     }
 
     @Override
+    public Optional<Place> tracing(Activity.Tracing activity) {
+        return Optional.of(activity.place());
+    }
+
+    @Override
     public Optional<Place> holdAsked(Activity.HoldAsked activity) {
         return Optional.of(activity.place());
     }

@@ -30,9 +30,12 @@ record QuestionPicture(Scene scene, Slot slot) {
                 scene.wrapped("[y] take it as it is. [n] type it again."));
     }
 
+    /** How a pull was held is judged before its time is seen. */
     List<Line> voidAsked(Activity.VoidAsked activity) {
         Optional<Entry> entry = scene.state().captured().entry(activity.entry());
-        boolean out = !(slot instanceof Slot.Trial) || scene.view().shown().trialClock();
+        boolean traced = entry.flatMap(Entry::pull).isPresent();
+        boolean out =
+                !(slot instanceof Slot.Trial) || (scene.view().shown().trialClock() && !traced);
         return Scene.stack(
                 scene.strong(words() + ", entry " + activity.entry()),
                 out ? entry.map(each -> value(each.value())).orElse(List.of()) : List.of(),

@@ -157,6 +157,11 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     }
 
     @Override
+    public List<Key> tracing(Activity.Tracing activity) {
+        return List.of();
+    }
+
+    @Override
     public List<Key> holdAsked(Activity.HoldAsked activity) {
         return yesOrNo("it was held", "it was not");
     }

@@ -70,6 +70,11 @@ record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
     }
 
     @Override
+    public List<Line> tracing(Activity.Tracing activity) {
+        return TrialPicture.of(scene, activity.place(), activity.trial()).tracing();
+    }
+
+    @Override
     public List<Line> holdAsked(Activity.HoldAsked activity) {
         return TrialPicture.of(scene, activity.place(), activity.trial()).holdAsked();
     }

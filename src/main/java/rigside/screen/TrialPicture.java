@@ -39,6 +39,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                                 + " starts a lead-in of "
                                 + Figures.length(step.leadInSeconds())
                                 + ". Breathe out fully while it counts."),
+                atRest(),
                 soFar());
     }
 
@@ -50,10 +51,55 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                         List.of(title(counting ? "breathe out" : "breathe in and hold it there")),
                         right(counting ? Figures.left(left) : "GO", "")),
                 "Press " + scene.trigger() + " the moment you begin to pull.",
-                List.of());
+                gauge().map(GaugePicture::small).orElse(silent()));
     }
 
     List<Line> pulling(long startedAt) {
+        return gauge().map(gauge -> gauged(gauge, startedAt)).orElseGet(() -> ungauged(startedAt));
+    }
+
+    /** All room is for the gauge; the clock, where it may be seen, stands in the heading. */
+    private List<Line> gauged(GaugePicture gauge, long startedAt) {
+        Line heading = title("pull, and hold it there");
+        String clock = Figures.tenths(scene.view().secondsSince(startedAt)) + " s";
+        Line title =
+                scene.view().shown().trialClock()
+                        ? heading.plus("   ").plus(Tone.STRONG, clock)
+                        : heading;
+        return instructed(
+                Scene.stack(List.of(title), gauge.large()),
+                "Press " + scene.trigger() + " the moment your lungs are full.",
+                List.of());
+    }
+
+    private Optional<GaugePicture> gauge() {
+        return scene.view()
+                .gauge()
+                .filter(gauge -> gauge.suctionPa().isPresent())
+                .map(gauge -> new GaugePicture(scene, step, gauge.suctionPa().getAsDouble()));
+    }
+
+    /** What has to be known of a gauge that is attached and says nothing. */
+    private List<Line> silent() {
+        boolean silent =
+                scene.view().gauge().filter(gauge -> gauge.suctionPa().isEmpty()).isPresent();
+        return silent
+                ? Wrap.hanging(
+                        Line.of(Tone.WARN, "GAUGE SILENT  "),
+                        Tone.PLAIN,
+                        "Hold by your own gauge; the trigger times the pull.",
+                        scene.columns())
+                : List.of();
+    }
+
+    /** Before a trial: is the gauge there, and at its zero? */
+    private List<Line> atRest() {
+        return gauge().map(
+                        gauge -> List.of(Line.of("The gauge reads " + gauge.reading() + " now.")))
+                .orElse(silent());
+    }
+
+    private List<Line> ungauged(long startedAt) {
         List<Line> clock =
                 scene.view().shown().trialClock()
                         ? right(Figures.tenths(scene.view().secondsSince(startedAt)), "s")
@@ -61,7 +107,13 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
         return instructed(
                 targetAnd(List.of(title("pull, and hold it there")), clock),
                 "Press " + scene.trigger() + " the moment your lungs are full.",
-                List.of());
+                silent());
+    }
+
+    List<Line> tracing() {
+        return Scene.stack(
+                targetAnd(List.of(title("the pull has ended")), right("DONE", "")),
+                scene.wrapped("Breathe as you like. The pressure trace is being read."));
     }
 
     List<Line> holdAsked() {
@@ -163,10 +215,17 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                                 + number
                                 + (last.get().stands() ? " is captured" : " is struck out"));
         return Scene.stack(
-                List.of(heading),
+                Line.stacked(List.of(heading), steadiness(last.get(), room)),
                 scene.view().shown().trialClock()
                         ? scene.big(Figures.tenths(seconds(last.get())), "s", room)
                         : Wrap.lines(Tone.QUIET, scene.view().shown().concealed(), room));
+    }
+
+    /** How steadily it was pulled is no secret, and helps with the next. */
+    private List<Line> steadiness(Entry entry, int room) {
+        return entry.pull()
+                .map(pull -> Wrap.lines(TraceWords.steadiness(scene.state(), entry, pull), room))
+                .orElse(List.of());
     }
 
     /** The times of this donning's trials that stand, where they may be seen. */

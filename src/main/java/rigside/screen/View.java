@@ -1,6 +1,7 @@
 package rigside.screen;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.analysis.Shown;
 import rigside.session.Activity;
 import rigside.session.State;
@@ -19,6 +20,7 @@ import rigside.session.State;
  * @param message the last refusal or confirmation, if any
  * @param style what the terminal can show, and the trigger
  * @param seen how much of what is looked at there is room for; see {@link SessionScreen#seen}
+ * @param gauge what the gauge on the mask reads now; empty when no instrument follows it
  */
 public record View(
         State state,
@@ -30,9 +32,10 @@ public record View(
         String typed,
         Optional<String> message,
         Style style,
-        Seen seen) {
+        Seen seen,
+        Optional<Gauge> gauge) {
 
-    /** A view of which everything is seen. */
+    /** A view of which everything is seen, without a gauge. */
     public View(
             State state,
             Shown shown,
@@ -43,8 +46,27 @@ public record View(
             String typed,
             Optional<String> message,
             Style style) {
-        this(state, shown, now, page, selected, prompt, typed, message, style, Seen.ALL);
+        this(
+                state,
+                shown,
+                now,
+                page,
+                selected,
+                prompt,
+                typed,
+                message,
+                style,
+                Seen.ALL,
+                Optional.empty());
     }
+
+    /**
+     * A gauge that an instrument follows.
+     *
+     * @param suctionPa how far the pressure in the mask is below the room's; empty when the
+     *     instrument is silent
+     */
+    public record Gauge(OptionalDouble suctionPa) {}
 
     private static final double NANOS = 1e9;
 
@@ -143,7 +165,14 @@ public record View(
 
     /** The same with another room. */
     public View with(Seen room) {
-        return new View(state, shown, now, page, selected, prompt, typed, message, style, room);
+        return new View(
+                state, shown, now, page, selected, prompt, typed, message, style, room, gauge);
+    }
+
+    /** The same with what the gauge reads. */
+    public View with(Optional<Gauge> reads) {
+        return new View(
+                state, shown, now, page, selected, prompt, typed, message, style, seen, reads);
     }
 
     /** Seconds of session time since {@code then}. */

@@ -26,6 +26,8 @@ public sealed interface Activity {
 
         R pulling(Pulling activity);
 
+        R tracing(Tracing activity);
+
         R holdAsked(HoldAsked activity);
 
         R voidAsked(VoidAsked activity);
@@ -130,6 +132,21 @@ public sealed interface Activity {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.pulling(this);
+        }
+    }
+
+    /**
+     * The inhalation ended, and its pressure trace is waited for: instruments are late.
+     *
+     * @param seconds how long it took, between the trigger's presses
+     * @param pressedAt when the first press came, in nanoseconds of session time
+     * @param since when the second came
+     */
+    record Tracing(Place place, int trial, double seconds, long pressedAt, long since)
+            implements Activity {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.tracing(this);
         }
     }
 

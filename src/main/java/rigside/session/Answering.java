@@ -46,25 +46,13 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
         List<Event> events = new ArrayList<>();
         events.add(new Event.EntryCaptured(number, slot, Respond.time(activity.seconds()), source));
         if (yes) {
-            implausible(activity).ifPresent(why -> events.add(new Event.VoidOffered(number, why)));
+            new Judging(state)
+                    .doubt(activity.place(), activity.seconds(), Optional.empty())
+                    .ifPresent(why -> events.add(new Event.VoidOffered(number, why)));
         } else {
             events.add(new Event.EntryVoided(number, "the pull was not held"));
         }
         return new Response.Happened(events);
-    }
-
-    private Optional<String> implausible(Activity.HoldAsked activity) {
-        if (state.doing().doubt().isPresent()) {
-            return state.doing().doubt();
-        }
-        Step.Trials step = (Step.Trials) Procedure.step(state, activity.place());
-        if (activity.seconds() < step.shortest()) {
-            return Optional.of(
-                    "shorter than the shortest plausible " + Typing.seconds(step.shortest()));
-        }
-        return activity.seconds() > step.longest()
-                ? Optional.of("longer than the longest plausible " + Typing.seconds(step.longest()))
-                : Optional.empty();
     }
 
     @Override
@@ -122,6 +110,11 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
 
     @Override
     public Response pulling(Activity.Pulling activity) {
+        return nothingAsked();
+    }
+
+    @Override
+    public Response tracing(Activity.Tracing activity) {
         return nothingAsked();
     }
 

@@ -11,9 +11,16 @@ import java.util.Optional;
  * @param source where it came from
  * @param at when, in nanoseconds of session time
  * @param struck how it was struck out, if it was
+ * @param trace what a pressure trace says about it, if there was one
  */
 public record Entry(
-        int number, Slot slot, Value value, Source source, long at, Optional<Struck> struck) {
+        int number,
+        Slot slot,
+        Value value,
+        Source source,
+        long at,
+        Optional<Struck> struck,
+        Optional<Trace> trace) {
 
     /**
      * A void: the value is kept, and left out of the analysis.
@@ -30,6 +37,26 @@ public record Entry(
 
     Entry struck(String reason, int looksBefore) {
         return new Entry(
-                number, slot, value, source, at, Optional.of(new Struck(reason, looksBefore)));
+                number,
+                slot,
+                value,
+                source,
+                at,
+                Optional.of(new Struck(reason, looksBefore)),
+                trace);
+    }
+
+    Entry traced(Trace found) {
+        return new Entry(number, slot, value, source, at, struck, Optional.of(found));
+    }
+
+    /** What a pressure trace says about the inhalation that this is the time of, if it does. */
+    public Optional<Trace.Pull> pull() {
+        return trace.filter(Trace.Pull.class::isInstance).map(Trace.Pull.class::cast);
+    }
+
+    /** The breaths that this is the median peak of, if a pressure trace showed them. */
+    public Optional<Trace.Breaths> breaths() {
+        return trace.filter(Trace.Breaths.class::isInstance).map(Trace.Breaths.class::cast);
     }
 }

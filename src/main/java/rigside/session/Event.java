@@ -44,6 +44,8 @@ public sealed interface Event {
 
         R trialInterrupted(TrialInterrupted event);
 
+        R traceMissing(TraceMissing event);
+
         R voidOffered(VoidOffered event);
 
         R voidDeclined(VoidDeclined event);
@@ -63,6 +65,8 @@ public sealed interface Event {
         R doubtDropped(DoubtDropped event);
 
         R entryCaptured(EntryCaptured event);
+
+        R entryTraced(EntryTraced event);
 
         R entryVoided(EntryVoided event);
 
@@ -278,9 +282,15 @@ public sealed interface Event {
     /**
      * The inhalation ended.
      *
-     * @param seconds how long it took
+     * @param seconds how long it took, between the trigger's presses
+     * @param traced whether an instrument follows the pressure, so that the trace is waited for
      */
-    record TrialStopped(Place place, int trial, double seconds) implements Event {
+    record TrialStopped(Place place, int trial, double seconds, boolean traced) implements Event {
+        /** Without a trace. */
+        public TrialStopped(Place place, int trial, double seconds) {
+            this(place, trial, seconds, false);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.trialStopped(this);
@@ -292,6 +302,19 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.trialInterrupted(this);
+        }
+    }
+
+    /**
+     * The trace that was waited for does not show the inhalation: the tester is asked, as without
+     * one.
+     *
+     * @param why in words
+     */
+    record TraceMissing(Place place, int trial, String why) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.traceMissing(this);
         }
     }
 
@@ -377,6 +400,14 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.entryCaptured(this);
+        }
+    }
+
+    /** What the pressure trace behind an entry says; nothing else is needed to judge it again. */
+    record EntryTraced(int entry, Trace trace) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.entryTraced(this);
         }
     }
 

@@ -215,12 +215,31 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     @Override
     public State trialStopped(Event.TrialStopped event) {
         fits().trial(event.place(), event.trial());
-        return before.with(
-                before.doing()
-                        .running(
-                                new Activity.HoldAsked(
-                                        event.place(), event.trial(), event.seconds()))
-                        .pulledAt(at));
+        Activity next =
+                event.traced()
+                        ? new Activity.Tracing(
+                                event.place(), event.trial(), event.seconds(), pressedAt(event), at)
+                        : new Activity.HoldAsked(event.place(), event.trial(), event.seconds());
+        return before.with(before.doing().running(next).pulledAt(at));
+    }
+
+    private long pressedAt(Event.TrialStopped event) {
+        return before.doing()
+                .running()
+                .filter(Activity.Pulling.class::isInstance)
+                .map(running -> ((Activity.Pulling) running).startedAt())
+                .orElseGet(() -> at - Math.round(event.seconds() * 1e9));
+    }
+
+    @Override
+    public State traceMissing(Event.TraceMissing event) {
+        fits().trial(event.place(), event.trial());
+        if (before.doing().running().orElse(null) instanceof Activity.Tracing tracing) {
+            Activity asked =
+                    new Activity.HoldAsked(event.place(), event.trial(), tracing.seconds());
+            return noted(event.why()).with(before.doing().running(asked));
+        }
+        throw new DoesNotApply("no trace is waited for");
     }
 
     /** A pull that was broken off still needs its rest; a lead-in does not. */
@@ -298,10 +317,22 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         event.value(),
                         event.source(),
                         at,
+                        Optional.empty(),
                         Optional.empty());
         return idle().with(
                         before.captured()
                                 .withEntries(Lists.plus(before.captured().entries(), entry)));
+    }
+
+    @Override
+    public State entryTraced(Event.EntryTraced event) {
+        return before.with(
+                before.captured()
+                        .withEntries(
+                                Lists.changed(
+                                        before.captured().entries(),
+                                        entry -> entry.number() == event.entry(),
+                                        entry -> entry.traced(event.trace()))));
     }
 
     @Override

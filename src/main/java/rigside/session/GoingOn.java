@@ -58,6 +58,11 @@ record GoingOn(State state, long now) implements Activity.Cases<Response> {
     }
 
     @Override
+    public Response tracing(Activity.Tracing activity) {
+        return refused("the pressure trace is being read");
+    }
+
+    @Override
     public Response holdAsked(Activity.HoldAsked activity) {
         return answer();
     }

@@ -1,6 +1,7 @@
 package rigside.session;
 
 import rigside.measure.Quantity;
+import rigside.measure.TracedInhalation;
 
 /** Everything that can come in: keys, typed text, time, readings, and looks. */
 public sealed interface Input {
@@ -23,6 +24,12 @@ public sealed interface Input {
         R readingArrived(ReadingArrived input);
 
         R pullEnded(PullEnded input);
+
+        R pullTraced(PullTraced input);
+
+        R pullNotTraced(PullNotTraced input);
+
+        R breathsFound(BreathsFound input);
 
         R undoAsked(UndoAsked input);
 
@@ -63,8 +70,17 @@ public sealed interface Input {
         }
     }
 
-    /** The trigger key (Space, or what a foot switch sends). */
-    record TriggerPressed() implements Input {
+    /**
+     * The trigger key (Space, or what a foot switch sends).
+     *
+     * @param traced whether an instrument follows the pressure now
+     */
+    record TriggerPressed(boolean traced) implements Input {
+        /** While nothing follows the pressure. */
+        public TriggerPressed() {
+            this(false);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.triggerPressed(this);
@@ -115,11 +131,49 @@ public sealed interface Input {
      * The rig saw the inhalation end.
      *
      * @param seconds how long it took
+     * @param traced whether an instrument follows the pressure now
      */
-    record PullEnded(double seconds) implements Input {
+    record PullEnded(double seconds, boolean traced) implements Input {
+        /** While nothing follows the pressure. */
+        public PullEnded(double seconds) {
+            this(seconds, false);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.pullEnded(this);
+        }
+    }
+
+    /**
+     * The pressure trace that is waited for shows the inhalation.
+     *
+     * @param inhalation its seconds counted from the trigger's first press
+     */
+    record PullTraced(TracedInhalation inhalation) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pullTraced(this);
+        }
+    }
+
+    /**
+     * The pressure trace that is waited for does not show the inhalation.
+     *
+     * @param why in words
+     */
+    record PullNotTraced(String why) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pullNotTraced(this);
+        }
+    }
+
+    /** The pressure trace of an exercise shows breaths, and the gap for their peak waits. */
+    record BreathsFound(Slot.Pressure slot, Trace.Breaths breaths) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.breathsFound(this);
         }
     }
 

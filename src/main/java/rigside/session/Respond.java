@@ -72,7 +72,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
             double seconds = secondsSince(pulling.startedAt());
             return seconds < SHORTEST_PULL_SECONDS * state.speed()
                     ? Response.nothing()
-                    : stopped(pulling, seconds);
+                    : stopped(pulling, seconds, input.traced());
         }
         if (activity instanceof Activity.TrialReady
                 || activity instanceof Activity.Exercising
@@ -94,15 +94,31 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
                 : Response.of(new Event.TrialStarted(lead.place(), lead.trial()));
     }
 
-    private static Response stopped(Activity.Pulling pulling, double seconds) {
-        return Response.of(new Event.TrialStopped(pulling.place(), pulling.trial(), seconds));
+    private static Response stopped(Activity.Pulling pulling, double seconds, boolean traced) {
+        return Response.of(
+                new Event.TrialStopped(pulling.place(), pulling.trial(), seconds, traced));
     }
 
     @Override
     public Response pullEnded(Input.PullEnded input) {
         return state.activity() instanceof Activity.Pulling pulling
-                ? stopped(pulling, input.seconds())
+                ? stopped(pulling, input.seconds(), input.traced())
                 : Response.nothing();
+    }
+
+    @Override
+    public Response pullTraced(Input.PullTraced input) {
+        return new Judging(state).traced(input.inhalation());
+    }
+
+    @Override
+    public Response pullNotTraced(Input.PullNotTraced input) {
+        return new Judging(state).notTraced(input.why());
+    }
+
+    @Override
+    public Response breathsFound(Input.BreathsFound input) {
+        return new Judging(state).breathed(input.slot(), input.breaths());
     }
 
     @Override

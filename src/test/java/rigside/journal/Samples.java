@@ -4,7 +4,9 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import rigside.measure.Breath;
 import rigside.measure.Quantity;
+import rigside.measure.TracedInhalation;
 import rigside.measure.Unit;
 import rigside.session.Event;
 import rigside.session.Look;
@@ -13,6 +15,7 @@ import rigside.session.Recorded;
 import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.Stage;
+import rigside.session.Trace;
 import rigside.session.Value;
 
 /** Every kind of event, gap, value and source, with contents that are hard to write. Invented. */
@@ -140,7 +143,17 @@ final class Samples {
                         7,
                         new Slot.Gate(BEFORE, 0),
                         measured(0.01, Unit.PER_CUBIC_CENTIMETRE),
-                        Source.INSTRUMENT));
+                        Source.INSTRUMENT),
+                new Event.TrialStopped(DONNING, 0, 6.25, true),
+                new Event.TraceMissing(DONNING, 0, "the gauge does not show the whole pull"),
+                new Event.EntryTraced(
+                        5,
+                        new Trace.Pull(
+                                6.25,
+                                new TracedInhalation(
+                                        -0.12, 6.05, 612.35, 99.25, 8.5, 0.912, 0.1, true, 2))),
+                new Event.EntryTraced(
+                        4, new Trace.Breaths(14, 1, new Breath(0, 4, 1.8, 92.5, 55.25, 105, 88))));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */

@@ -23,6 +23,7 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
+import rigside.measure.FreeBreathing;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Measure.Compared;
@@ -94,7 +95,7 @@ class ProtocolReaderTest {
                         new Measure(
                                 "peak",
                                 "Peak pressure",
-                                new Measure.PressureTrace(),
+                                new Measure.PressureTrace(FreeBreathing.Zero.BREATHS),
                                 Unit.PASCAL,
                                 1,
                                 Optional.of(
@@ -174,6 +175,7 @@ class ProtocolReaderTest {
                                 5,
                                 new Quantity(100, Unit.PASCAL),
                                 OptionalDouble.of(0.2),
+                                0.6,
                                 3,
                                 61,
                                 2,

@@ -4,9 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.analysis.Analysis;
 import rigside.analysis.Looks;
 import rigside.analysis.Shown;
+import rigside.measure.TracedInhalation;
 import rigside.session.Activity;
 import rigside.session.Event;
 import rigside.session.Gated;
@@ -47,6 +49,7 @@ final class Scenes {
         views.put("lead-in-go", later(firstExercised().trigger(), 3.1));
         views.put("pulling", later(firstPulling(), 4.7));
         views.put("hold-asked", step(firstPulling().pass(8.25).trigger()));
+        views.put("tracing", gauged(step(gaugedPull().pass(6).send(PRESSED)), 20));
         views.put("void-asked", step(firstPulling().pass(0.9).trigger().answer(true)));
         views.put("resting", later(firstExercised().inhaled(8.25), 11));
         views.put("observation", step(observed()));
@@ -96,6 +99,19 @@ final class Scenes {
                                 .pass(30)
                                 .inhaled(8.3)
                                 .type("4")));
+        views.put("gauge-ready", gauged(step(firstExercised(tolerant())), -1.2));
+        views.put("gauge-lead-in", gauged(later(firstExercised(tolerant()).trigger(), 3.1), 90));
+        views.put("gauge-weak", gauged(later(gaugedPull(), 4.7), 170));
+        views.put("gauge-right", gauged(later(gaugedPull(), 4.7), 262));
+        views.put("gauge-hard", gauged(later(gaugedPull(), 4.7), 334));
+        views.put(
+                "gauge-clock-shown",
+                gauged(later(firstExercised(shown()).trigger().pass(3).trigger(), 4.7), 262));
+        views.put("gauge-silent", silent(later(gaugedPull(), 4.7)));
+        views.put("trace-doubted", step(traced(0.38)));
+        views.put("trace-resting", later(traced(0.88), 11));
+        views.put("trace-entries", page(traced(0.88), View.Page.ENTRIES, 1));
+        views.put("trace-tally", page(tracedRound(), View.Page.TALLY));
         views.put("seven-exercises", step(shipped()));
         views.put(
                 "choices", step(Story.of("/protocols/seal-and-breathing.yaml").goOn().type("W1")));
@@ -105,6 +121,57 @@ final class Scenes {
 
     static Story small() {
         return Story.of("/session/small.yaml");
+    }
+
+    private static final Input PRESSED = new Input.TriggerPressed(true);
+
+    /** The small comparison with a tolerance; an instrument follows the pressure. */
+    private static Story tolerant() {
+        return atFirstDonning(
+                Story.text("/session/small.yaml")
+                        .replace("target: 250 Pa\n", "target: 250 Pa\n    tolerance: 20 %\n"),
+                false);
+    }
+
+    private static Story gaugedPull() {
+        return firstExercised(tolerant()).trigger().pass(3).trigger();
+    }
+
+    /** One inhalation with its trace, held for so large a share of it. */
+    private static Story traced(double within) {
+        return gaugedPull().pass(8.25).send(PRESSED).send(trace(8, within));
+    }
+
+    private static Input trace(double seconds, double within) {
+        return new Input.PullTraced(
+                new TracedInhalation(-0.2, seconds, 250 * seconds, 243, 18.6, within, 0, true, 1));
+    }
+
+    /** A round whose inhalations are traced; what the exercises gave is typed. */
+    private static Story tracedRound() {
+        Story story = tolerant();
+        for (int turn = 0; turn < 2; turn++) {
+            double seconds = isDisc(story) ? 9.4 : 8.1;
+            story.purged().exercised("40");
+            for (int trial = 0; trial < 2; trial++) {
+                story.trigger().pass(3).trigger().pass(seconds).send(PRESSED);
+                story.send(trace(seconds + 0.2 * trial, 0.88)).pass(30);
+            }
+            if (story.activity() instanceof Activity.Filling) {
+                story.type("3");
+            }
+            story.goOn();
+        }
+        return story;
+    }
+
+    /** The same view with a gauge that reads so much suction, in Pa. */
+    static View gauged(View view, double suction) {
+        return view.with(Optional.of(new View.Gauge(OptionalDouble.of(suction))));
+    }
+
+    private static View silent(View view) {
+        return view.with(Optional.of(new View.Gauge(OptionalDouble.empty())));
     }
 
     /** The small comparison with nothing concealed. */
@@ -321,15 +388,16 @@ final class Scenes {
             Optional<String> message,
             View.Style style) {
         return new View(
-                view.state(),
-                view.shown(),
-                view.now(),
-                view.page(),
-                view.selected(),
-                prompt,
-                typed,
-                message,
-                style);
+                        view.state(),
+                        view.shown(),
+                        view.now(),
+                        view.page(),
+                        view.selected(),
+                        prompt,
+                        typed,
+                        message,
+                        style)
+                .with(view.gauge());
     }
 
     /** The small comparison opened with a simulated rig, or with another text. */

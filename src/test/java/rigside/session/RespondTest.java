@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rigside.measure.TracedInhalation;
 
 /** One session's story at a time: inputs in, events and activities out. */
 class RespondTest {
@@ -663,6 +664,9 @@ plan:""");
         assertEquals("remarks", field(story));
     }
 
+    private static final TracedInhalation HELD =
+            new TracedInhalation(-0.1, 6, 1500, 245.9, 20, 1, 0, true, 1);
+
     private static final List<Input> EVERYTHING =
             List.of(
                     new Input.GoOnPressed(),
@@ -673,7 +677,10 @@ plan:""");
                     new Input.Typed("12"),
                     new Input.Typed(""),
                     new Input.Ticked(),
+                    new Input.TriggerPressed(true),
                     new Input.PullEnded(6),
+                    new Input.PullTraced(HELD),
+                    new Input.PullNotTraced("not seen"),
                     new Input.UndoAsked(),
                     new Input.VoidAsked(1, "why"),
                     new Input.StrikeAsked(1, "why"),
@@ -727,7 +734,12 @@ plan:""");
             return new Input.Typed(mask ? "40" : random.nextInt(8) == 0 ? "4" : "4000");
         }
         if (activity instanceof Activity.LeadIn || activity instanceof Activity.Pulling) {
-            return new Input.TriggerPressed();
+            return new Input.TriggerPressed(random.nextBoolean());
+        }
+        if (activity instanceof Activity.Tracing) {
+            return random.nextBoolean()
+                    ? new Input.PullTraced(HELD)
+                    : new Input.PullNotTraced("not seen");
         }
         boolean question =
                 activity instanceof Activity.HoldAsked

@@ -1,0 +1,121 @@
+package rigside.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.measure.Numbers;
+import rigside.measure.Quantity;
+import rigside.measure.TracedInhalation;
+import rigside.measure.Unit;
+import rigside.protocol.Step;
+
+/** What a pressure trace leads to, and which times of inhalations are doubted. */
+record Judging(State state) {
+
+    /** The time at the target pressure is what counts; nobody is asked whether it was held. */
+    Response traced(TracedInhalation inhalation) {
+        if (!(state.activity() instanceof Activity.Tracing tracing)) {
+            return Response.nothing();
+        }
+        double seconds = inhalation.equivalentSeconds(trials(tracing.place()).target().si());
+        int number = state.captured().entries().size() + 1;
+        Slot slot = new Slot.Trial(tracing.place(), tracing.trial());
+        List<Event> events = new ArrayList<>();
+        events.add(new Event.EntryCaptured(number, slot, Respond.time(seconds), read()));
+        events.add(new Event.EntryTraced(number, new Trace.Pull(tracing.seconds(), inhalation)));
+        doubt(tracing.place(), seconds, Optional.of(inhalation))
+                .ifPresent(why -> events.add(new Event.VoidOffered(number, why)));
+        return new Response.Happened(events);
+    }
+
+    Response notTraced(String why) {
+        return state.activity() instanceof Activity.Tracing tracing
+                ? Response.of(new Event.TraceMissing(tracing.place(), tracing.trial(), why))
+                : Response.nothing();
+    }
+
+    /** The median of the peaks is the exercise's pressure. */
+    Response breathed(Slot.Pressure slot, Trace.Breaths breaths) {
+        boolean awaited =
+                state.activity() instanceof Activity.Filling filling && filling.slot().equals(slot);
+        if (!awaited) {
+            return Response.nothing();
+        }
+        Unit unit = ((Step.Exercises) Procedure.step(state, slot.place())).pressureUnit();
+        double peak = unit.fromSi(breaths.medians().peakInhalationPa());
+        int number = state.captured().entries().size() + 1;
+        return Response.of(
+                new Event.EntryCaptured(
+                        number, slot, new Value.Measured(new Quantity(peak, unit)), read()),
+                new Event.EntryTraced(number, breaths));
+    }
+
+    private Source read() {
+        return state.opening().orElseThrow().event().simulated()
+                ? Source.SIMULATED
+                : Source.INSTRUMENT;
+    }
+
+    /**
+     * Why the time of an inhalation is offered for voiding, in words.
+     *
+     * @param seconds its time
+     * @param trace what a pressure trace shows of it, if there is one
+     */
+    Optional<String> doubt(Place place, double seconds, Optional<TracedInhalation> trace) {
+        Step.Trials step = trials(place);
+        List<String> whys = new ArrayList<>();
+        state.doing().doubt().ifPresent(whys::add);
+        trace.ifPresent(pull -> unsteady(step, pull, whys));
+        if (seconds < step.shortest()) {
+            whys.add("shorter than the shortest plausible " + Typing.seconds(step.shortest()));
+        }
+        if (seconds > step.longest()) {
+            whys.add("longer than the longest plausible " + Typing.seconds(step.longest()));
+        }
+        return whys.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", whys));
+    }
+
+    /** Nothing here may tell how long the pull was: its clock may be concealed. */
+    private static void unsteady(Step.Trials step, TracedInhalation pull, List<String> whys) {
+        if (pull.pulls() > 1) {
+            whys.add("the pressure shows " + pull.pulls() + " breaths in, not one");
+        }
+        if (step.tolerance().isEmpty()) {
+            return;
+        }
+        double tolerance = step.tolerance().getAsDouble();
+        double target = step.target().si();
+        if (Math.abs(pull.meanPa() - target) > tolerance * target) {
+            whys.add(
+                    "the mean pressure was "
+                            + in(step.target().unit(), pull.meanPa())
+                            + ", not within "
+                            + percent(tolerance)
+                            + " of "
+                            + step.target());
+        } else if (pull.withinShare() < step.heldShare()) {
+            whys.add(
+                    "the pressure was within "
+                            + percent(tolerance)
+                            + " of "
+                            + step.target()
+                            + " for "
+                            + percent(pull.withinShare())
+                            + " of the pull only");
+        }
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
+    }
+
+    /** Three digits: what a gauge shows. */
+    private static String in(Unit unit, double pascals) {
+        return new Quantity(Numbers.rounded(unit.fromSi(pascals), 3), unit).toString();
+    }
+
+    private Step.Trials trials(Place place) {
+        return (Step.Trials) Procedure.step(state, place);
+    }
+}
