@@ -2,6 +2,7 @@ package rigside.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rigside.protocol.Measure;
 import rigside.session.State;
 
@@ -45,7 +46,11 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                 compared.map(each -> Sentences.promise(state.protocol(), each.setting()))
                         .orElse(""),
                 new MeasureRemarks(state, measure, values).all(),
-                compared.map(each -> each.flags(comparisons)).orElse(List.of()),
+                Stream.concat(
+                                new AirFlags(state, measure, values).all().stream(),
+                                compared.map(each -> each.flags(comparisons)).stream()
+                                        .flatMap(List::stream))
+                        .toList(),
                 compared.map(each -> each.method(comparisons)).orElse(List.of()));
     }
 

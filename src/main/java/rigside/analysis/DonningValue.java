@@ -1,7 +1,9 @@
 package rigside.analysis;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.measure.Counted;
 
 /**
  * One measure in one donning.
@@ -22,6 +24,8 @@ import java.util.OptionalDouble;
  * @param parts what it is made of, in the order of the procedure
  * @param entries the numbers of all entries used
  * @param missing what is missing and why, each in words; empty when complete
+ * @param counting what counting particles alone leaves open of a fit factor, with 95 % confidence;
+ *     empty where the volume sampled is not known
  */
 public record DonningValue(
         int donning,
@@ -36,7 +40,41 @@ public record DonningValue(
         Level level,
         List<Part> parts,
         List<Integer> entries,
-        List<String> missing) {
+        List<String> missing,
+        Optional<Counted.Limits> counting) {
+
+    /** A value that is not counted. */
+    DonningValue(
+            int donning,
+            int round,
+            String condition,
+            Standing standing,
+            OptionalDouble value,
+            OptionalDouble halved,
+            double resolution,
+            boolean bounded,
+            boolean unresolved,
+            Level level,
+            List<Part> parts,
+            List<Integer> entries,
+            List<String> missing) {
+        this(
+                donning,
+                round,
+                condition,
+                standing,
+                value,
+                halved,
+                resolution,
+                bounded,
+                unresolved,
+                level,
+                parts,
+                entries,
+                missing,
+                Optional.empty());
+    }
+
     public DonningValue {
         parts = List.copyOf(parts);
         entries = List.copyOf(entries);
@@ -63,6 +101,7 @@ public record DonningValue(
                 withValue ? level : Level.NONE,
                 withParts ? parts : List.of(),
                 entries,
-                missing);
+                missing,
+                withValue ? counting : Optional.empty());
     }
 }

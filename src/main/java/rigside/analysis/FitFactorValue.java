@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.measure.Counted;
 import rigside.measure.FitFactors;
 import rigside.measure.Penetration;
 import rigside.measure.Quantity;
@@ -19,6 +20,7 @@ final class FitFactorValue {
     private final Measure.FitFactor kind;
     private final List<Part> parts = new ArrayList<>();
     private final List<Optional<Penetration>> counted = new ArrayList<>();
+    private final List<Optional<Counted>> counts = new ArrayList<>();
     private final List<Slot> slots = new ArrayList<>();
 
     /**
@@ -52,52 +54,54 @@ final class FitFactorValue {
                 level(counted, rule()),
                 parts,
                 sight.entries(slots),
-                Values.missing(parts));
+                Values.missing(parts),
+                overall.flatMap(known -> counting()));
     }
 
     private void add(Sight.Placed<Step.Exercises> placed) {
-        List<FitFactors.Sample> ambient = new ArrayList<>();
         List<Step.Exercise> exercises = placed.step().exercises();
-        double start = 0;
         for (int at = 0; at < exercises.size(); at++) {
             for (int window = 0; window < exercises.get(at).ambient().size(); window++) {
-                Slot slot = new Slot.Ambient(placed.place(), at, window);
-                slots.add(slot);
-                sample(start, exercises.get(at).ambient().get(window), slot)
-                        .ifPresent(ambient::add);
+                slots.add(new Slot.Ambient(placed.place(), at, window));
             }
-            start += exercises.get(at).seconds();
         }
-        start = 0;
-        for (int at = 0; at < exercises.size(); at++) {
-            if (exercises.get(at).mask().isPresent()) {
-                Slot slot = new Slot.Mask(placed.place(), at);
-                slots.add(slot);
-                add(exercises.get(at), start, slot, ambient);
-            }
-            start += exercises.get(at).seconds();
+        for (ExerciseFit fit :
+                ExerciseFit.of(placed.place(), placed.step(), kind, sight::concentration)) {
+            slots.add(fit.slot());
+            add(exercises.get(fit.exercise()), fit);
         }
     }
 
-    private void add(
-            Step.Exercise exercise, double start, Slot slot, List<FitFactors.Sample> ambient) {
-        Optional<FitFactors.Sample> mask = sample(start, exercise.mask().orElseThrow(), slot);
-        Optional<Penetration> penetration =
-                mask.flatMap(m -> FitFactors.exercise(ambient, m, kind.detectionLimit()));
+    private void add(Step.Exercise exercise, ExerciseFit fit) {
         if (exercise.counted()) {
-            counted.add(penetration);
-            penetration.ifPresent(
-                    known -> perStep += 1 / FitFactors.ambient(ambient, mask.get()).getAsDouble());
+            counted.add(fit.penetration());
+            counts.add(fit.counted());
+            fit.penetration()
+                    .ifPresent(
+                            known ->
+                                    perStep +=
+                                            1
+                                                    / FitFactors.ambient(
+                                                                    fit.ambient(), fit.mask().get())
+                                                            .getAsDouble());
         }
         parts.add(
                 new Part(
                         exercise.title(),
-                        shown(penetration),
-                        penetration.filter(Penetration::bounded).isPresent(),
+                        shown(fit.penetration()),
+                        fit.penetration().filter(Penetration::bounded).isPresent(),
                         exercise.counted(),
-                        level(List.of(penetration), FitFactors.Rule.OVERALL),
-                        sight.entries(List.of(slot)),
-                        penetration.isPresent() ? "" : why(slot, mask, ambient)));
+                        level(List.of(fit.penetration()), FitFactors.Rule.OVERALL),
+                        sight.entries(List.of(fit.slot())),
+                        fit.penetration().isPresent() ? "" : why(fit)));
+    }
+
+    /** What counting leaves open; nothing is known of it where it is not known of an exercise. */
+    private Optional<Counted.Limits> counting() {
+        List<Counted> known = counts.stream().flatMap(Optional::stream).toList();
+        return known.isEmpty() || known.size() < counts.size()
+                ? Optional.empty()
+                : Optional.of(Counted.limits(known, ExerciseFit.CONFIDENCE));
     }
 
     /**
@@ -111,31 +115,20 @@ final class FitFactorValue {
         return sum > 0 ? step * perStep / sum : 0;
     }
 
-    /** A concentration with its time, reckoned as if every exercise took its declared length. */
-    private Optional<FitFactors.Sample> sample(double start, Step.Window window, Slot slot) {
-        return sight.number(slot)
-                .map(Quantity::si)
-                .filter(concentration -> concentration >= 0 && Scale.holds(concentration))
-                .map(
-                        concentration ->
-                                new FitFactors.Sample(
-                                        start + window.from(), start + window.to(), concentration));
-    }
-
-    private String why(
-            Slot slot, Optional<FitFactors.Sample> mask, List<FitFactors.Sample> ambient) {
-        if (sight.number(slot).isEmpty()) {
-            return sight.whyEmpty(slot);
+    private String why(ExerciseFit fit) {
+        Optional<Quantity> read = sight.number(fit.slot());
+        if (read.isEmpty()) {
+            return sight.whyEmpty(fit.slot());
         }
-        if (mask.isEmpty()) {
-            return sight.number(slot).get().si() < 0
+        if (fit.mask().isEmpty()) {
+            return read.get().si() < 0
                     ? "the mask concentration is below 0"
                     : "the mask concentration is too large or too small to reckon with";
         }
-        if (ambient.isEmpty()) {
+        if (fit.ambient().isEmpty()) {
             return "no ambient concentration";
         }
-        return FitFactors.ambient(ambient, mask.get()).orElse(0) == 0
+        return FitFactors.ambient(fit.ambient(), fit.mask().get()).orElse(0) == 0
                 ? "the ambient concentration is 0"
                 : "the mask concentration is 0 and the protocol states no detection limit";
     }

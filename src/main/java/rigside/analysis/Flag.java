@@ -31,6 +31,8 @@ public record Flag(Kind kind, String reason, List<Integer> donnings, List<WhatIf
         TRIAL_TREND,
         /** One condition spreads more than the other. */
         SPREAD,
+        /** The ambient concentration moved during a donning. */
+        AIR_MOVED,
         /** What comes second in a round differs from what comes first. */
         ORDER
     }

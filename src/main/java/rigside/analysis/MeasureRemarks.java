@@ -59,6 +59,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                                         + " so the counter cannot resolve the fit factor. Use more"
                                         + " ambient particles or sample longer.")
                 .forEach(remarks::add);
+        CountingRemark.of(values).ifPresent(remarks::add);
         kind.required().ifPresent(level -> levels(level, remarks));
         if (state.course().stage() == Stage.AFTER) {
             kind.required().ifPresent(level -> atTheEnd(level, remarks));

@@ -53,6 +53,17 @@ record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
                 .map(value -> ((Value.Measured) value).quantity());
     }
 
+    /** The concentration that counts for a gap. */
+    Optional<ExerciseFit.Read> concentration(Slot slot) {
+        return entry(slot)
+                .filter(entry -> entry.value() instanceof Value.Measured)
+                .map(
+                        entry ->
+                                new ExerciseFit.Read(
+                                        ((Value.Measured) entry.value()).quantity().si(),
+                                        entry.seconds()));
+    }
+
     /**
      * The step of the session's mask concentrations, in 1/m3: one in the last of the decimal places
      * they were given with. Trailing zeros are lost, so all readings are asked.

@@ -137,7 +137,10 @@ final class Sitting {
 
     private View view(long nanos) {
         long now = Math.max(latest, time.of(nanos));
-        View view = ui.view(runner.state(), runner.shown(), now, settings.style()).with(gauge());
+        View view =
+                ui.view(runner.state(), runner.shown(), now, settings.style())
+                        .with(gauge())
+                        .with(runner.live(now));
         return view.with(SessionScreen.seen(view, console.size()));
     }
 

@@ -141,7 +141,8 @@ final class EventReader {
                             in.integer("entry"),
                             slot(in),
                             value(in),
-                            in.word("source", Words::source));
+                            in.word("source", Words::source),
+                            in.maybeNumber("seconds").orElse(0));
             case "entry-voided" -> new Event.EntryVoided(in.integer("entry"), in.text("reason"));
             case "slot-left-out" -> new Event.SlotLeftOut(slot(in), in.text("reason"));
             case "leave-out-withdrawn" -> new Event.LeaveOutWithdrawn(slot(in));

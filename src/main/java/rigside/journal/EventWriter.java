@@ -225,11 +225,13 @@ record EventWriter(Line line) implements Event.Cases<Line> {
 
     @Override
     public Line entryCaptured(Event.EntryCaptured event) {
-        return start("entry-captured")
-                .put("entry", event.entry())
-                .put(event.slot())
-                .put(event.value())
-                .put("source", Words.of(event.source()));
+        Line captured =
+                start("entry-captured")
+                        .put("entry", event.entry())
+                        .put(event.slot())
+                        .put(event.value())
+                        .put("source", Words.of(event.source()));
+        return event.seconds() > 0 ? captured.put("seconds", event.seconds()) : captured;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package rigside.measure;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.GammaDistribution;
 
@@ -22,6 +23,35 @@ public record Counted(double mask, double maskVolume, double ambient, double amb
         Check.positive("volume drawn from the mask", maskVolume);
         Check.positive("ambient count", ambient);
         Check.positive("ambient volume", ambientVolume);
+    }
+
+    /** A concentration in 1/m3 and the volume it was counted in, in m3. */
+    public record Sampled(double concentration, double volume) {}
+
+    /**
+     * What was counted where concentrations and volumes are known. Of two ambient samples the plain
+     * mean counts, whatever their volumes: so many particles are taken to be counted in ambient air
+     * as give that mean its variance.
+     *
+     * @param ambient the bracketing samples, at least one
+     * @return empty where a volume or every ambient concentration is 0
+     * @throws IllegalArgumentException if one is negative, NaN or infinite
+     */
+    public static Optional<Counted> of(Sampled mask, List<Sampled> ambient) {
+        double sum = ambient.stream().mapToDouble(Sampled::concentration).sum();
+        boolean drawn = mask.volume() > 0 && ambient.stream().allMatch(each -> each.volume() > 0);
+        if (!(drawn && sum > 0)) {
+            return Optional.empty();
+        }
+        double variance =
+                ambient.stream().mapToDouble(each -> each.concentration() / each.volume()).sum();
+        double count = sum * sum / variance;
+        return Optional.of(
+                new Counted(
+                        mask.concentration() * mask.volume(),
+                        mask.volume(),
+                        count,
+                        count * ambient.size() / sum));
     }
 
     /** The penetration counted; 0 where nothing was counted in the mask. */

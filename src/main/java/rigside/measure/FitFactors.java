@@ -64,14 +64,20 @@ public final class FitFactors {
      * @return empty if there is no ambient sample
      */
     public static OptionalDouble ambient(List<Sample> ambient, Sample mask) {
+        return around(ambient, mask).stream().mapToDouble(Sample::concentration).average();
+    }
+
+    /**
+     * The ambient samples that count for a mask sample: the nearest before it and the nearest after
+     * it, in that order, as far as there are any.
+     */
+    public static List<Sample> around(List<Sample> ambient, Sample mask) {
         Comparator<Sample> byTime = Comparator.comparingDouble(Sample::middle);
         Optional<Sample> before =
                 ambient.stream().filter(s -> s.middle() <= mask.middle()).max(byTime);
         Optional<Sample> after =
                 ambient.stream().filter(s -> s.middle() > mask.middle()).min(byTime);
-        return Stream.concat(before.stream(), after.stream())
-                .mapToDouble(Sample::concentration)
-                .average();
+        return Stream.concat(before.stream(), after.stream()).toList();
     }
 
     /**

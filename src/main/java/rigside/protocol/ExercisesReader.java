@@ -18,6 +18,9 @@ final class ExercisesReader {
     private static final List<MeasureKind> FED =
             List.of(MeasureKind.FIT_FACTOR, MeasureKind.PRESSURE_TRACE);
 
+    /** A fit factor is then off by a tenth at most: own judgement, no source. */
+    private static final double AMBIENT_MAY_MOVE = 0.2;
+
     private ExercisesReader() {}
 
     static Value<Step> read(
@@ -38,6 +41,7 @@ final class ExercisesReader {
                 UnitText.unit(fields.optional("pressure-unit"), Dimension.PRESSURE);
         Value<Step.Starting> starting = StepReader.starting(fields);
         Value<Entering> entering = fields.optional("entering").oneOf(Entering.class);
+        Value<Double> mayMove = mayMove(fields, feeds, known);
         Optional<String> fitFactor = ofKind(MeasureKind.FIT_FACTOR, feeds, known);
         Optional<String> pressure = ofKind(MeasureKind.PRESSURE_TRACE, feeds, known);
         if (kindsAreKnown(feeds, known) && exercises.isPresent()) {
@@ -55,7 +59,29 @@ final class ExercisesReader {
                                 unit.orElse(Unit.PER_CUBIC_CENTIMETRE),
                                 pressureUnit.orElse(Unit.PASCAL),
                                 entering.orElse(Entering.AFTER_EACH),
+                                mayMove.orElse(AMBIENT_MAY_MOVE),
                                 exercises.get()));
+    }
+
+    private static Value<Double> mayMove(Fields fields, Value<List<String>> feeds, Known known) {
+        boolean samples =
+                !kindsAreKnown(feeds, known)
+                        || ofKind(MeasureKind.FIT_FACTOR, feeds, known).isPresent();
+        if (!samples) {
+            fields.refused(
+                    "ambient-may-move",
+                    "is for exercises that feed a fit factor",
+                    "delete it: no ambient air is sampled here");
+        }
+        return QuantityText.share(fields.optional("ambient-may-move").line(), "20 %")
+                .must(
+                        share -> share > 0 && share <= 2,
+                        share ->
+                                "'ambient-may-move' is "
+                                        + QuantityText.plain(share * 100)
+                                        + " %, must be above 0 % and at most 200 %",
+                        "write the change from sample to sample that still passes, such as"
+                                + " '20 %'");
     }
 
     private static Value<String> feed(

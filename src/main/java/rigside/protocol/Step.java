@@ -140,6 +140,8 @@ public sealed interface Step {
      * @param unit the unit concentrations are typed in
      * @param pressureUnit the unit pressures are typed in
      * @param entering when the readings are typed
+     * @param ambientMayMove by how much the ambient concentration may change from one sample to the
+     *     next, as a share of their mean
      * @param exercises in order; at least one
      */
     record Exercises(
@@ -152,6 +154,7 @@ public sealed interface Step {
             Unit unit,
             Unit pressureUnit,
             Entering entering,
+            double ambientMayMove,
             List<Exercise> exercises)
             implements Step {
         public Exercises {

@@ -10,11 +10,18 @@ import java.util.List;
  * @param spread their standard deviation with n - 1, SI; NaN with fewer than two
  * @param lowest the least, SI; NaN without any
  * @param expected how many there should be by the declared rate; 0 when none is declared
+ * @param seconds how long it was really sampled: without settling times and without the readings
+ *     that are missing
  */
-public record Sample(int count, double mean, double spread, double lowest, double expected) {
+public record Sample(
+        int count, double mean, double spread, double lowest, double expected, double seconds) {
 
-    /** The readings summed up; by Welford's recursion, so that a large mean costs no digits. */
-    static Sample of(List<Reading> readings, double expected) {
+    /**
+     * The readings summed up; by Welford's recursion, so that a large mean costs no digits.
+     *
+     * @param seconds what they are spread over
+     */
+    static Sample of(List<Reading> readings, double expected, double seconds) {
         double mean = 0;
         double squares = 0;
         double lowest = Double.NaN;
@@ -31,7 +38,8 @@ public record Sample(int count, double mean, double spread, double lowest, doubl
                 count == 0 ? Double.NaN : mean,
                 count < 2 ? Double.NaN : Math.sqrt(squares / (count - 1)),
                 lowest,
-                expected);
+                expected,
+                count == 0 ? 0 : seconds * (expected > 0 ? Math.min(1, count / expected) : 1));
     }
 
     /**

@@ -11,15 +11,18 @@ record Sampling(Feed feed, Readings readings) {
     /** The readings of a signal in a window, with the settling time left out. */
     Sample of(Signal signal, Span span) {
         if (readings.hasForgotten(span.from())) {
-            return Sample.of(List.of(), 0);
+            return Sample.of(List.of(), 0, 0);
         }
         long settling = Math.round(feed.settling() * NANOS);
         if (!feed.form().sides().isEmpty()) {
-            return Sample.of(settled(signal, span, settling), 0);
+            List<Reading> kept = settled(signal, span, settling);
+            double all = Math.max(1, readings.countBetween(span.from(), span.to()));
+            return Sample.of(kept, 0, (span.to() - span.from()) / NANOS * kept.size() / all);
         }
         long from = span.from() + (span.switched() ? settling : 0);
         double seconds = Math.max(0, (span.to() - from) / NANOS);
-        return Sample.of(readings.between(from, span.to()), feed.perSecond().orElse(0) * seconds);
+        double expected = feed.perSecond().orElse(0) * seconds;
+        return Sample.of(readings.between(from, span.to()), expected, seconds);
     }
 
     /** Readings on one side of the tube, from some time after it was switched there. */

@@ -23,6 +23,8 @@ public final class SimulatedRig implements Rig {
     /** The golden ratio's odd 64-bit multiplier: spreads neighbouring numbers over all bits. */
     static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
+    private static final double NANOS = 1e9;
+
     private static final long EVERY_NANOS = 100_000_000L;
 
     /** As many changes of what is done as a trial or exercise can see, many times over. */
@@ -126,7 +128,11 @@ public final class SimulatedRig implements Rig {
 
     @Override
     public Optional<Sample> sample(Signal signal, Span span) {
-        return Optional.of(Sample.of(readings(signal, span.from(), span.to()), 0));
+        return Optional.of(
+                Sample.of(
+                        readings(signal, span.from(), span.to()),
+                        0,
+                        (span.to() - span.from()) / NANOS));
     }
 
     @Override

@@ -8,6 +8,9 @@ import rigside.measure.Unit;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
 import rigside.rig.Rig;
+import rigside.rig.Sample;
+import rigside.rig.Signal;
+import rigside.rig.Span;
 import rigside.session.Activity;
 import rigside.session.Input;
 import rigside.session.Procedure;
@@ -18,6 +21,8 @@ import rigside.session.State;
 /** What the rig gives to a session by itself: readings that are waited for, the end of a pull. */
 record RigAnswers(Rig rig) {
     private static final double NANOS = 1e9;
+
+    private static final double MILLISECOND = 1e-3;
 
     /** An input the rig gives, and when. */
     record Due(Input input, long at) {}
@@ -75,7 +80,8 @@ record RigAnswers(Rig rig) {
         if (slot instanceof Slot.Pressure pressure && traces().isAttached()) {
             return traces().breaths(state, pressure);
         }
-        OptionalDouble si = answer(RigQuestions.reading(state, slot));
+        Optional<Asked> asked = RigQuestions.reading(state, slot);
+        OptionalDouble si = answer(asked);
         if (si.isEmpty()) {
             return Optional.empty();
         }
@@ -83,7 +89,32 @@ record RigAnswers(Rig rig) {
         Source source = rig.simulated() ? Source.SIMULATED : Source.INSTRUMENT;
         return Optional.of(
                 new Input.ReadingArrived(
-                        slot, new Quantity(unit.fromSi(si.getAsDouble()), unit), source));
+                        slot,
+                        new Quantity(unit.fromSi(si.getAsDouble()), unit),
+                        source,
+                        sampled(slot, asked)));
+    }
+
+    /**
+     * How long a concentration was really sampled, in whole milliseconds; 0 for as long as its
+     * window.
+     */
+    private double sampled(Slot slot, Optional<Asked> asked) {
+        Optional<Span> span = asked.flatMap(Asked::span);
+        Optional<Signal> signal = signal(slot);
+        if (span.isEmpty() || signal.isEmpty()) {
+            return 0;
+        }
+        double seconds = rig.sample(signal.get(), span.get()).map(Sample::seconds).orElse(0.0);
+        double whole = (span.get().to() - span.get().from()) / NANOS;
+        return Math.abs(seconds - whole) < MILLISECOND ? 0 : Math.rint(seconds * 1000) / 1000;
+    }
+
+    private static Optional<Signal> signal(Slot slot) {
+        if (slot instanceof Slot.Ambient) {
+            return Optional.of(Signal.AMBIENT);
+        }
+        return slot instanceof Slot.Mask ? Optional.of(Signal.MASK) : Optional.empty();
     }
 
     private static Unit unit(Step step, Slot slot) {

@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import rigside.analysis.Analysis;
+import rigside.analysis.Live;
 import rigside.analysis.Looks;
 import rigside.analysis.Shown;
 import rigside.rig.Cue;
@@ -36,6 +37,7 @@ public final class Runner {
     private final Ledger ledger;
     private final Rig rig;
     private final RigAnswers answers;
+    private final LiveReadings live;
     private final Supplier<ZonedDateTime> wall;
     private State state;
     private long lastTick;
@@ -51,6 +53,7 @@ public final class Runner {
         this.ledger = ledger;
         this.rig = rig;
         this.answers = new RigAnswers(rig);
+        this.live = new LiveReadings(rig);
         this.wall = wall;
         this.state = state;
         this.lastTick = at;
@@ -121,6 +124,11 @@ public final class Runner {
             shown = Optional.of(Shown.of(state, Analysis.of(state)));
         }
         return shown.get();
+    }
+
+    /** What particle counters give of what is under way, as far as concealment lets it out. */
+    public Live live(long now) {
+        return live.at(state, shown(), now);
     }
 
     /** How every instrument is doing; empty without any. */

@@ -52,13 +52,15 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
     private List<Line> running(double elapsed) {
         List<Line> time = Windows.lines(exercise(), elapsed, scene.columns(), scene.signs());
         if (scene.columns() < WIDE) {
-            return Scene.stack(now(scene, elapsed), time);
+            return Scene.stack(now(scene, elapsed), live(scene), time);
         }
         List<Line> list = list(scene.columns(scene.columns() / 2), scene.rows() - time.size() - 1);
         int column = scene.columns() - list.stream().mapToInt(Line::width).max().orElse(0) - GAP;
         List<Line> both =
                 Line.beside(
-                        now(scene.columns(column - GAP), elapsed),
+                        Scene.stack(
+                                now(scene.columns(column - GAP), elapsed),
+                                live(scene.columns(column - GAP))),
                         column,
                         list,
                         scene.signs().cut());
@@ -74,9 +76,20 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
         List<Line> tube = new ArrayList<>(List.of(Line.BLANK, sampling(elapsed)));
         Windows.legend(exercise()).map(each -> Line.of(Tone.QUIET, each)).ifPresent(tube::add);
         List<Line> say = scene.columns(beside).within(exercise().say(), clock.size() - tube.size());
+        boolean brief = LiveLines.isAny(scene) && !scene.isTall();
+        List<Line> name = brief ? scene.strong(exercise().title()) : scene.name(exercise().title());
         return Scene.stack(
-                Line.stacked(List.of(count()), scene.name(exercise().title())),
+                Line.stacked(List.of(count()), name),
                 Line.beside(clock, column, Line.stacked(say, tube), scene.signs().cut()));
+    }
+
+    /** What particle counters give meanwhile. */
+    private List<Line> live(Scene scene) {
+        LiveLines lines = new LiveLines(scene, step.unit());
+        List<Line> fit = lines.fit(at);
+        return Line.stacked(
+                fit.isEmpty() ? lines.reading() : fit,
+                lines.air(step.ambientMayMove()).stream().toList());
     }
 
     private Step.Exercise exercise() {

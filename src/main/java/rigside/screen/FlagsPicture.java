@@ -123,6 +123,7 @@ record FlagsPicture(Scene scene) {
             case ROUND_TREND -> "a drift from round to round";
             case TRIAL_TREND -> "a drift from trial to trial";
             case SPREAD -> "one condition spreads more";
+            case AIR_MOVED -> "the air of the room moved";
             case ORDER -> "first or second in the round makes a difference";
         };
     }

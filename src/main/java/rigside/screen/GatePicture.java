@@ -47,7 +47,10 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
         int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + GAP);
         List<Line> words =
                 Line.stacked(scene.columns(scene.columns() - column).wrapped(how()), needs());
-        return Scene.stack(title(), Line.beside(clock, column, words, scene.signs().cut()));
+        return Scene.stack(
+                title(),
+                Line.beside(clock, column, words, scene.signs().cut()),
+                new LiveLines(scene, step.unit()).reading());
     }
 
     /** Beside the typed line. */

@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.analysis.Live;
 import rigside.analysis.Shown;
 import rigside.session.Activity;
 import rigside.session.State;
@@ -21,6 +22,7 @@ import rigside.session.State;
  * @param style what the terminal can show, and the trigger
  * @param seen how much of what is looked at there is room for; see {@link SessionScreen#seen}
  * @param gauge what the gauge on the mask reads now; empty when no instrument follows it
+ * @param live what particle counters give of what is under way
  */
 public record View(
         State state,
@@ -33,9 +35,10 @@ public record View(
         Optional<String> message,
         Style style,
         Seen seen,
-        Optional<Gauge> gauge) {
+        Optional<Gauge> gauge,
+        Live live) {
 
-    /** A view of which everything is seen, without a gauge. */
+    /** A view of which everything is seen, without instruments. */
     public View(
             State state,
             Shown shown,
@@ -57,7 +60,8 @@ public record View(
                 message,
                 style,
                 Seen.ALL,
-                Optional.empty());
+                Optional.empty(),
+                Live.NONE);
     }
 
     /**
@@ -166,13 +170,22 @@ public record View(
     /** The same with another room. */
     public View with(Seen room) {
         return new View(
-                state, shown, now, page, selected, prompt, typed, message, style, room, gauge);
+                state, shown, now, page, selected, prompt, typed, message, style, room, gauge,
+                live);
     }
 
     /** The same with what the gauge reads. */
     public View with(Optional<Gauge> reads) {
         return new View(
-                state, shown, now, page, selected, prompt, typed, message, style, seen, reads);
+                state, shown, now, page, selected, prompt, typed, message, style, seen, reads,
+                live);
+    }
+
+    /** The same with what particle counters give. */
+    public View with(Live given) {
+        return new View(
+                state, shown, now, page, selected, prompt, typed, message, style, seen, gauge,
+                given);
     }
 
     /** Seconds of session time since {@code then}. */

@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param at when, in nanoseconds of session time
  * @param struck how it was struck out, if it was
  * @param trace what a pressure trace says about it, if there was one
+ * @param seconds how long an instrument really sampled it; 0 for as long as its window, or where
+ *     that is not known
  */
 public record Entry(
         int number,
@@ -20,7 +22,8 @@ public record Entry(
         Source source,
         long at,
         Optional<Struck> struck,
-        Optional<Trace> trace) {
+        Optional<Trace> trace,
+        double seconds) {
 
     /**
      * A void: the value is kept, and left out of the analysis.
@@ -43,11 +46,12 @@ public record Entry(
                 source,
                 at,
                 Optional.of(new Struck(reason, looksBefore)),
-                trace);
+                trace,
+                seconds);
     }
 
     Entry traced(Trace found) {
-        return new Entry(number, slot, value, source, at, struck, Optional.of(found));
+        return new Entry(number, slot, value, source, at, struck, Optional.of(found), seconds);
     }
 
     /** What a pressure trace says about the inhalation that this is the time of, if it does. */

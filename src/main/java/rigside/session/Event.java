@@ -396,7 +396,19 @@ public sealed interface Event {
         }
     }
 
-    record EntryCaptured(int entry, Slot slot, Value value, Source source) implements Event {
+    /**
+     * A value is taken.
+     *
+     * @param seconds how long an instrument really sampled it; 0 for as long as its window, or
+     *     where that is not known
+     */
+    record EntryCaptured(int entry, Slot slot, Value value, Source source, double seconds)
+            implements Event {
+        /** A value sampled as long as its window, or not sampled at all. */
+        public EntryCaptured(int entry, Slot slot, Value value, Source source) {
+            this(entry, slot, value, source, 0);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.entryCaptured(this);

@@ -318,7 +318,8 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         event.source(),
                         at,
                         Optional.empty(),
-                        Optional.empty());
+                        Optional.empty(),
+                        event.seconds());
         return idle().with(
                         before.captured()
                                 .withEntries(Lists.plus(before.captured().entries(), entry)));

@@ -119,8 +119,19 @@ public sealed interface Input {
         }
     }
 
-    /** The rig answers for the gap that waits. */
-    record ReadingArrived(Slot slot, Quantity quantity, Source source) implements Input {
+    /**
+     * The rig answers for the gap that waits.
+     *
+     * @param seconds how long it was really sampled; 0 for as long as its window, or where that is
+     *     not known
+     */
+    record ReadingArrived(Slot slot, Quantity quantity, Source source, double seconds)
+            implements Input {
+        /** A reading sampled as long as its window. */
+        public ReadingArrived(Slot slot, Quantity quantity, Source source) {
+            this(slot, quantity, source, 0);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.readingArrived(this);

@@ -213,8 +213,12 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
                         && filling.slot().equals(input.slot());
         return awaited
                 ? Response.of(
-                        captured(
-                                input.slot(), new Value.Measured(input.quantity()), input.source()))
+                        new Event.EntryCaptured(
+                                state.captured().entries().size() + 1,
+                                input.slot(),
+                                new Value.Measured(input.quantity()),
+                                input.source(),
+                                input.seconds()))
                 : Response.nothing();
     }
 

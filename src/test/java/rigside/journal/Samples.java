@@ -153,7 +153,13 @@ final class Samples {
                                 new TracedInhalation(
                                         -0.12, 6.05, 612.35, 99.25, 8.5, 0.912, 0.1, true, 2))),
                 new Event.EntryTraced(
-                        4, new Trace.Breaths(14, 1, new Breath(0, 4, 1.8, 92.5, 55.25, 105, 88))));
+                        4, new Trace.Breaths(14, 1, new Breath(0, 4, 1.8, 92.5, 55.25, 105, 88))),
+                new Event.EntryCaptured(
+                        8,
+                        new Slot.Mask(DONNING, 1),
+                        measured(40, Unit.PER_CUBIC_CENTIMETRE),
+                        Source.INSTRUMENT,
+                        9.5));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */

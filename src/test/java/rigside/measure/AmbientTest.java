@@ -60,4 +60,12 @@ class AmbientTest {
                 "mean ambient concentration 0, must be a finite number above 0",
                 refused(() -> Ambient.change(0, 0)));
     }
+
+    @Test
+    void whatFilteredAirMayShowIsTheConcentrationOfTheCountsAllowed() {
+        // One particle in a minute at 0.1 L/min is one in 100 cm3; two in ten minutes at that flow
+        // are two in 1000 cm3.
+        assertEquals(0.01e6, Ambient.mostForZero(60, 0.1e-3 / 60), 1e-6);
+        assertEquals(0.002e6, Ambient.mostForZero(600, 0.1e-3 / 60), 1e-6);
+    }
 }

@@ -147,4 +147,47 @@ class CountedTest {
                 "mask count " + Numbers.plain(count) + ", must be a finite number, 0 or above",
                 refused(() -> new Counted(count, VOLUME, 1, VOLUME)));
     }
+
+    @Test
+    void concentrationsAndVolumesGiveTheCounts() {
+        // 25 particles of the mask in 50 cm3 at fit factor 200: 135.48 to 309.05, see
+        // timing-and-counting.md, "ambient error negligible": so much air that it is.
+        Counted counted =
+                Counted.of(
+                                new Counted.Sampled(0.5e6, 50e-6),
+                                List.of(
+                                        new Counted.Sampled(90e6, 1),
+                                        new Counted.Sampled(110e6, 2)))
+                        .orElseThrow();
+        assertEquals(200, 1 / counted.penetration(), 1e-9, "the plain mean, whatever the volumes");
+        Counted.Limits limits = Counted.limits(List.of(counted), 0.95);
+        assertEquals(135.48, limits.low(), 0.005);
+        assertEquals(309.05, limits.high().orElseThrow(), 0.005);
+    }
+
+    @Test
+    void theRoomsCountsHaveTheVarianceOfThePlainMean() {
+        // N1 = 100 in one litre, N2 = 400 in two: means 100 and 200 a litre, var 100 and 100 a
+        // litre squared; the mean 150 has variance 50, so 150^2 / 50 = 450 particles.
+        Counted counted =
+                Counted.of(
+                                new Counted.Sampled(1e3, 1e-3),
+                                List.of(
+                                        new Counted.Sampled(100e3, 1e-3),
+                                        new Counted.Sampled(200e3, 2e-3)))
+                        .orElseThrow();
+        assertEquals(450, counted.ambient(), 1e-9);
+        assertEquals(150e3, counted.ambient() / counted.ambientVolume(), 1e-6);
+    }
+
+    @Test
+    void withoutAVolumeOrAmbientParticlesNothingIsCounted() {
+        Counted.Sampled mask = new Counted.Sampled(1e6, 1e-5);
+        assertEquals(
+                java.util.Optional.empty(), Counted.of(mask, List.of(new Counted.Sampled(1e9, 0))));
+        assertEquals(
+                java.util.Optional.empty(),
+                Counted.of(mask, List.of(new Counted.Sampled(0, 1e-5))));
+        assertEquals(java.util.Optional.empty(), Counted.of(mask, List.of()));
+    }
 }

@@ -149,6 +149,7 @@ class ProtocolReaderTest {
                                 Unit.PER_CUBIC_CENTIMETRE,
                                 Unit.PASCAL,
                                 Step.Exercises.Entering.AT_END,
+                                0.2,
                                 List.of(
                                         new Exercise(
                                                 "Normal breathing",

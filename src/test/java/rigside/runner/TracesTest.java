@@ -96,7 +96,12 @@ class TracesTest {
                     ? Optional.empty()
                     : Optional.of(
                             new Sample(
-                                    readings(signal, span.from(), span.to()).size(), 0, 0, 0, 0));
+                                    readings(signal, span.from(), span.to()).size(),
+                                    0,
+                                    0,
+                                    0,
+                                    0,
+                                    0));
         }
     }
 

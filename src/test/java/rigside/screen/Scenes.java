@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.analysis.Analysis;
+import rigside.analysis.Live;
 import rigside.analysis.Looks;
 import rigside.analysis.Shown;
+import rigside.measure.Counted;
 import rigside.measure.TracedInhalation;
 import rigside.session.Activity;
 import rigside.session.Event;
@@ -39,6 +41,11 @@ final class Scenes {
         views.put("waiting", later(donning().goOn().goOn().goOn().goOn(), 3.4));
         views.put("exercise-to-start", step(firstPurged()));
         views.put("exercise", later(firstPurged().goOn(), 12));
+        views.put("exercise-live", fed(later(firstPurged().goOn(), 17), 0.04, false));
+        views.put("exercise-live-moved", fed(later(firstPurged().goOn(), 17), 0.31, true));
+        views.put(
+                "gating-live",
+                later(Gated.atGates().goOn(), 20).with(Live.gate(OptionalDouble.of(0.02e6))));
         views.put("concentration", typed(step(firstPurged().goOn().pass(20)), "4000"));
         views.put(
                 "exercise-two-to-start",
@@ -198,6 +205,17 @@ final class Scenes {
         return story;
     }
 
+    /** With what a counter gives in the first exercise. */
+    private static View fed(View view, double change, boolean moved) {
+        Counted.Limits limits = new Counted.Limits(188, OptionalDouble.of(259));
+        return view.with(
+                new Live(
+                        OptionalDouble.of(18.2e6),
+                        List.of(new Live.Fit(0, 219.8, false, Optional.of(limits))),
+                        OptionalDouble.of(change),
+                        moved));
+    }
+
     private static Story simulated() {
         return atFirstDonning(Story.text("/session/small.yaml"), true);
     }
@@ -340,28 +358,30 @@ final class Scenes {
 
     static View selected(View view, int selected) {
         return new View(
-                view.state(),
-                view.shown(),
-                view.now(),
-                view.page(),
-                selected,
-                view.prompt(),
-                view.typed(),
-                view.message(),
-                view.style());
+                        view.state(),
+                        view.shown(),
+                        view.now(),
+                        view.page(),
+                        selected,
+                        view.prompt(),
+                        view.typed(),
+                        view.message(),
+                        view.style())
+                .with(view.live());
     }
 
     static View at(View view, long now) {
         return new View(
-                view.state(),
-                view.shown(),
-                now,
-                view.page(),
-                view.selected(),
-                view.prompt(),
-                view.typed(),
-                view.message(),
-                view.style());
+                        view.state(),
+                        view.shown(),
+                        now,
+                        view.page(),
+                        view.selected(),
+                        view.prompt(),
+                        view.typed(),
+                        view.message(),
+                        view.style())
+                .with(view.live());
     }
 
     static View typed(View view, String typed) {
@@ -397,7 +417,8 @@ final class Scenes {
                         typed,
                         message,
                         style)
-                .with(view.gauge());
+                .with(view.gauge())
+                .with(view.live());
     }
 
     /** The small comparison opened with a simulated rig, or with another text. */
