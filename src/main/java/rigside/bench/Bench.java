@@ -47,7 +47,8 @@ public final class Bench {
                                     rig,
                                     Wall::now,
                                     opening,
-                                    begun.wall());
+                                    begun.wall(),
+                                    settings.selfTest());
             sit(console, journal, opening, protocol, time, starting, settings, Optional.empty());
         }
     }

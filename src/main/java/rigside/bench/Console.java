@@ -130,6 +130,20 @@ public final class Console implements AutoCloseable {
         return keys.next(waitNanos);
     }
 
+    /**
+     * Asks the terminal where its cursor is: the answer comes as a key. One that cannot be asked
+     * never answers.
+     */
+    void askCursor() {
+        if (terminal instanceof RawTerminal raw) {
+            try {
+                raw.askCursor();
+            } catch (IOException broken) {
+                throw new UncheckedIOException("the terminal cannot be written", broken);
+            }
+        }
+    }
+
     /** Rings the terminal's bell. */
     public void bell() {
         try {

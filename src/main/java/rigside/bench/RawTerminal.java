@@ -6,6 +6,7 @@ import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 
@@ -37,6 +38,13 @@ final class RawTerminal extends ANSITerminal {
             size = Stty.size();
         }
         return size;
+    }
+
+    /** From the fifth row: in the first the answer could be taken for a key with Shift. */
+    void askCursor() throws IOException {
+        setCursorPosition(4, 4);
+        writeToTerminal("\u001b[6n".getBytes(StandardCharsets.US_ASCII));
+        flush();
     }
 
     /** The size is asked anew when it is next wanted. */

@@ -3,6 +3,7 @@ package rigside.bench;
 import java.util.Optional;
 import rigside.rig.SoundVolume;
 import rigside.screen.View;
+import rigside.session.Event;
 
 /**
  * How the bench looks and sounds.
@@ -12,6 +13,7 @@ import rigside.screen.View;
  * @param speak the command that speaks cues, if any
  * @param bounceSeconds from 0 to {@link #MOST_BOUNCE_SECONDS}: presses of one key closer together
  *     than this are one press
+ * @param selfTest what the last self-test found, if there was one
  * @param version of the program, for the journal
  */
 public record Settings(
@@ -19,6 +21,7 @@ public record Settings(
         SoundVolume volume,
         Optional<String> speak,
         double bounceSeconds,
+        Optional<Event.SelfTested> selfTest,
         String version) {
     /** Hands do not press as fast; switches bounce for less, and keys held down repeat faster. */
     public static final double USUAL_BOUNCE_SECONDS = 0.15;

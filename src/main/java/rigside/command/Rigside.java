@@ -17,6 +17,7 @@ import rigside.bench.Trigger;
 import rigside.desk.Choice;
 import rigside.desk.Folders;
 import rigside.desk.Home;
+import rigside.journal.SelfTestFile;
 import rigside.rig.SoundVolume;
 import rigside.screen.Stroke;
 
@@ -42,6 +43,7 @@ import rigside.screen.Stroke;
             Run.class,
             Resume.class,
             Rehearse.class,
+            Selftest.class,
             Check.class,
             Feed.class,
             Plan.class,
@@ -168,6 +170,7 @@ public final class Rigside implements Callable<Integer> {
                 speak.or(() -> Optional.ofNullable(System.getenv("RIGSIDE_SPEAK")))
                         .filter(command -> !command.isBlank()),
                 bounce,
+                SelfTestFile.read(folders().root()),
                 Version.number());
     }
 }

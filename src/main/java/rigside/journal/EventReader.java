@@ -3,6 +3,7 @@ package rigside.journal;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Optional;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
@@ -67,6 +68,10 @@ final class EventReader {
     /** Whether a line that was read was written together with the one after it. */
     static boolean goesOn(ObjectNode line) {
         return line.path(EventWriter.MORE).booleanValue();
+    }
+
+    private static List<String> words(String text) {
+        return text.isBlank() ? List.of() : List.of(text.strip().split(" +", -1));
     }
 
     private static ZonedDateTime wall(Fields fields) {
@@ -156,6 +161,20 @@ final class EventReader {
             case "time-doubted" -> new Event.TimeDoubted(in.text("why"));
             case "feed-failed" -> new Event.FeedFailed(in.text("feed"), in.text("why"));
             case "feed-back" -> new Event.FeedBack(in.text("feed"), in.text("words"));
+            case "self-tested" ->
+                    new Event.SelfTested(
+                            in.text("when"),
+                            in.text("terminal"),
+                            in.integer("answers"),
+                            in.number("median"),
+                            in.number("p99"),
+                            in.number("most"),
+                            in.text("signal"),
+                            in.integers("reaction-microseconds").stream()
+                                    .map(micros -> micros / 1e6)
+                                    .toList(),
+                            words(in.text("heard")),
+                            words(in.text("unheard")));
             case "cued" -> new Event.Cued(in.text("cue"), in.text("how"));
             case "halted" -> new Event.Halted(in.text("why"));
             case "continued" -> new Event.Continued();

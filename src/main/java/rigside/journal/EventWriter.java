@@ -291,6 +291,25 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line selfTested(Event.SelfTested event) {
+        return start("self-tested")
+                .put("when", event.when())
+                .put("terminal", event.terminal())
+                .put("answers", event.answers())
+                .put("median", event.median())
+                .put("p99", event.p99())
+                .put("most", event.most())
+                .put("signal", event.signal())
+                .put(
+                        "reaction-microseconds",
+                        event.reactions().stream()
+                                .map(seconds -> Math.toIntExact(Math.round(seconds * 1e6)))
+                                .toList())
+                .put("heard", String.join(" ", event.heard()))
+                .put("unheard", String.join(" ", event.unheard()));
+    }
+
+    @Override
     public Line cued(Event.Cued event) {
         return start("cued").put("cue", event.cue()).put("how", event.how());
     }

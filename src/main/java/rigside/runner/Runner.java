@@ -69,13 +69,14 @@ public final class Runner {
     public static Runner open(
             Ledger ledger, Rig rig, Supplier<ZonedDateTime> wall, Event.SessionOpened opening)
             throws IOException {
-        return open(ledger, rig, wall, opening, wall.get());
+        return open(ledger, rig, wall, opening, wall.get(), Optional.empty());
     }
 
     /**
-     * The same, with the moment at which session time began.
+     * The same, with the moment at which session time began, and what was found before.
      *
      * @param begun that moment, on the clock on the wall
+     * @param selfTest what the last self-test found, if there was one
      * @throws IOException if its first line cannot be kept
      */
     public static Runner open(
@@ -83,11 +84,14 @@ public final class Runner {
             Rig rig,
             Supplier<ZonedDateTime> wall,
             Event.SessionOpened opening,
-            ZonedDateTime begun)
+            ZonedDateTime begun,
+            Optional<Event.SelfTested> selfTest)
             throws IOException {
         Runner runner = new Runner(ledger, rig, wall, State.START, 0);
-        ledger.append(List.of(opening), begun, 0);
-        runner.state = Evolve.step(State.START, opening, 0);
+        List<Event> events = new ArrayList<>(List.of(opening));
+        selfTest.ifPresent(events::add);
+        ledger.append(events, begun, 0);
+        runner.state = runner.after(events, 0);
         return runner;
     }
 

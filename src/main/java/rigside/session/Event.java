@@ -1,5 +1,7 @@
 package rigside.session;
 
+import java.util.List;
+
 /** Everything that can have happened in a session: the journal is a list of these. */
 public sealed interface Event {
     <R> R match(Cases<R> cases);
@@ -89,6 +91,8 @@ public sealed interface Event {
         R feedBack(FeedBack event);
 
         R cued(Cued event);
+
+        R selfTested(SelfTested event);
 
         R halted(Halted event);
 
@@ -526,6 +530,46 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.cued(this);
+        }
+    }
+
+    /**
+     * What the last self-test before the session found, recorded as it was opened.
+     *
+     * @param when it was made: a date and time with its zone, as text
+     * @param terminal what kind the terminal was, as it calls itself
+     * @param answers how often the terminal was asked and answered; the three times are 0 without
+     *     any
+     * @param median of the time an answer took, in seconds
+     * @param p99 the 99 % quantile of it, in seconds
+     * @param most the longest of it, in seconds
+     * @param signal what the tester reacted to, in a word: tones, bell, or the picture alone
+     * @param reactions the tester's times from the signal to the trigger, in seconds, in whole
+     *     microseconds; they hold the sound system's delay, so only their spread means anything
+     * @param heard the cues that were heard, by their words, and {@code unheard} those that were
+     *     not
+     */
+    record SelfTested(
+            String when,
+            String terminal,
+            int answers,
+            double median,
+            double p99,
+            double most,
+            String signal,
+            List<Double> reactions,
+            List<String> heard,
+            List<String> unheard)
+            implements Event {
+        public SelfTested {
+            reactions = List.copyOf(reactions);
+            heard = List.copyOf(heard);
+            unheard = List.copyOf(unheard);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.selfTested(this);
         }
     }
 

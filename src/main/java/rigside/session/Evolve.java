@@ -52,7 +52,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         if (read instanceof Read.Good good) {
             Protocol protocol = good.protocol();
             return new State(
-                    Optional.of(new State.Opening(event, protocol)),
+                    Optional.of(new State.Opening(event, protocol, Optional.empty())),
                     before.course(),
                     before.captured(),
                     before.doing(),
@@ -428,6 +428,11 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         boolean pulling =
                 before.doing().running().filter(Activity.Pulling.class::isInstance).isPresent();
         return pulling ? noted.with(before.doing().doubted(event.why())) : noted;
+    }
+
+    @Override
+    public State selfTested(Event.SelfTested event) {
+        return before.with(event);
     }
 
     @Override

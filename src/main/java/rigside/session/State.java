@@ -65,8 +65,10 @@ public final class State {
      *
      * @param event the first event
      * @param protocol its protocol, read
+     * @param selfTest what the last self-test before it found, if there was one
      */
-    public record Opening(Event.SessionOpened event, Protocol protocol) {}
+    public record Opening(
+            Event.SessionOpened event, Protocol protocol, Optional<Event.SelfTested> selfTest) {}
 
     /**
      * The protocol of an opened session.
@@ -137,6 +139,16 @@ public final class State {
         Step.Checklist step = (Step.Checklist) Procedure.step(this, checking.place());
         return course.open().isPresent()
                 && step.items().get(checking.item()).ifNot() != Step.Checklist.IfNot.REPEAT;
+    }
+
+    State with(Event.SelfTested found) {
+        Opening opened = opening.orElseThrow();
+        return new State(
+                Optional.of(new Opening(opened.event(), opened.protocol(), Optional.of(found))),
+                course,
+                captured,
+                doing,
+                feeds);
     }
 
     State with(Course changed) {

@@ -71,6 +71,7 @@ class SittingTest {
                         SoundVolume.USUAL,
                         Optional.empty(),
                         bounce,
+                        Optional.empty(),
                         "test");
         try (Console console = new Console(terminal, keys, () -> {})) {
             Sitting.run(console, runner, time, settings, Optional.of("welcome back"));

@@ -42,6 +42,8 @@ class ConcealedOutputTest {
                     List.of("rehearse J --seed 7 --into S"),
                     "resume",
                     List.of("resume S"),
+                    "selftest",
+                    List.of("selftest"),
                     "run",
                     List.of("run J", "run J --simulated"));
 

@@ -159,7 +159,18 @@ final class Samples {
                         new Slot.Mask(DONNING, 1),
                         measured(40, Unit.PER_CUBIC_CENTIMETRE),
                         Source.INSTRUMENT,
-                        9.5));
+                        9.5),
+                new Event.SelfTested(
+                        "2026-01-05T07:55:00Z[UTC]",
+                        "xterm-256color",
+                        50,
+                        0.00031,
+                        0.0022,
+                        0.0024,
+                        "tones",
+                        List.of(0.231407, 0.198211, 0.25),
+                        List.of("lead-in", "go"),
+                        List.of()));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */

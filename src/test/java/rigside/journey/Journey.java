@@ -98,6 +98,15 @@ final class Journey implements AutoCloseable {
         return this;
     }
 
+    /** As long as a hand takes. */
+    Journey hesitate() {
+        long until = System.nanoTime() + HAND_NANOS;
+        while (System.nanoTime() < until) {
+            pause();
+        }
+        return this;
+    }
+
     Journey trigger() {
         return press("Space");
     }

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -120,7 +121,8 @@ class RunnerTest {
                 Rig.typed(),
                 () -> MORNING.plusSeconds(9),
                 opening,
-                MORNING);
+                MORNING,
+                Optional.empty());
         assertEquals(List.of(MORNING), walls);
     }
 
