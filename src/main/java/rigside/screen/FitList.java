@@ -3,6 +3,7 @@ package rigside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.analysis.DonningValue;
 import rigside.analysis.Level;
 import rigside.analysis.Part;
@@ -85,6 +86,23 @@ final class FitList {
         return part(value, step, at)
                 .filter(part -> part.value().isPresent())
                 .map(part -> fit(part, mayChange(scene, place, at)))
+                .orElseGet(() -> live(scene, at));
+    }
+
+    /** Where readings are taken at the end of all exercises, what instruments gave of one. */
+    private static Line live(Scene scene, int at) {
+        return scene.view()
+                .live()
+                .fit(at)
+                .map(
+                        fit ->
+                                Line.of("fit factor ")
+                                        .plus(
+                                                Tone.STRONG,
+                                                Figures.value(
+                                                        OptionalDouble.of(fit.value()),
+                                                        fit.bounded()))
+                                        .plus(" so far"))
                 .orElse(Line.BLANK);
     }
 

@@ -7,6 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import rigside.measure.Unit;
+import rigside.measure.Quantity;
+import rigside.session.Entry;
+import rigside.session.Source;
+import rigside.session.Input;
+import rigside.session.Activity;
+import rigside.session.Slot;
+import rigside.session.Gated;
+import rigside.session.Story;
 import rigside.session.Event;
 
 class ShownTest {
@@ -180,5 +189,21 @@ class ShownTest {
             assertTrue(each.conditions().stream().allMatch(c -> c.values().isEmpty()));
             assertTrue(each.conditions().stream().allMatch(c -> c.mean().isEmpty()));
         }
+    }
+
+    @Test
+    void whatAGateReadIsOutWhateverIsConcealed() {
+        Story story = Gated.zeroRead();
+        Slot slot =
+                ((Activity.Filling) story.activity()).slot();
+        story.send(
+                new Input.ReadingArrived(
+                        slot,
+                        new Quantity(
+                                0, Unit.PER_CUBIC_CENTIMETRE),
+                        Source.INSTRUMENT));
+        Entry read = story.state().captured().entries().get(2);
+        Shown concealed = new Shown(false, false, "", 0, false, false, List.of(), "");
+        assertEquals(true, concealed.isOut(read));
     }
 }

@@ -27,6 +27,7 @@ record Asked(String words, String typed, String key) {
                     new Asked("begin this donning", "", "Enter"),
                     new Asked("start the clock", "", "Enter"),
                     new Asked("start the exercise", "", "Enter"),
+                    new Asked("start reading", "", "Enter"),
                     new Asked("start the lead-in", "", "Space"),
                     new Asked("I begin to pull", "", "Space"),
                     new Asked("it was held", "", "y"),

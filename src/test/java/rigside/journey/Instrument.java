@@ -13,29 +13,59 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.DoubleFunction;
 
-/** An invented instrument that writes the same line twenty times a second, whoever listens. */
+/** An invented instrument that writes a line twenty times a second, whoever listens. */
 final class Instrument implements AutoCloseable {
     private static final long EVERY_MILLIS = 50;
     private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(20);
 
     private final Path target;
-    private final byte[] line;
+    private final long begun = System.nanoTime();
+    private volatile DoubleFunction<String> lines;
+    private final AtomicLong written = new AtomicLong();
     private final CountDownLatch stop = new CountDownLatch(1);
     private FileChannel open;
     private volatile boolean well;
 
-    private Instrument(Path target, String line) {
+    private Instrument(Path target, DoubleFunction<String> lines) {
         this.target = target;
-        this.line = line.getBytes(StandardCharsets.US_ASCII);
+        this.lines = lines;
     }
 
     static Instrument writing(Path target, String line) {
-        Instrument instrument = new Instrument(target, line);
+        return writing(target, seconds -> line);
+    }
+
+    /** An instrument whose line depends on the seconds it has been there. */
+    static Instrument writing(Path target, DoubleFunction<String> lines) {
+        Instrument instrument = new Instrument(target, lines);
         Thread thread = new Thread(instrument::play, "instrument");
         thread.setDaemon(true);
         thread.start();
         return instrument;
+    }
+
+    /** From now on it writes this line. */
+    void shows(String line) {
+        shows(seconds -> line);
+    }
+
+    void shows(DoubleFunction<String> next) {
+        lines = next;
+    }
+
+    /** Waits until it has written so many lines more. */
+    void writes(long more) {
+        long until = System.nanoTime() + PATIENCE_NANOS;
+        long wanted = written.get() + more;
+        while (written.get() < wanted) {
+            if (System.nanoTime() > until) {
+                fail("the instrument cannot write");
+            }
+            Thread.onSpinWait();
+        }
     }
 
     private void play() {
@@ -58,7 +88,9 @@ final class Instrument implements AutoCloseable {
                     open.position(open.size());
                 }
             }
-            open.write(ByteBuffer.wrap(line));
+            String line = lines.apply((System.nanoTime() - begun) / 1e9);
+            open.write(ByteBuffer.wrap(line.getBytes(StandardCharsets.US_ASCII)));
+            written.incrementAndGet();
             well = true;
         } catch (IOException torn) {
             well = false;

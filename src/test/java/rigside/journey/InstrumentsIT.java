@@ -10,16 +10,26 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A whole session with three instruments: a gauge on a pipe, the room's counter that appends to a
- * file, and the mask's counter on a serial line that is torn out in the middle and put back.
+ * A whole session with all its readings from instruments: a gauge on a pipe, the room's counter
+ * that appends to a file, and the mask's counter on a serial line, a pair of pseudo terminals. A
+ * gate that is not met, the fit factor while an exercise runs, and the serial line torn out in the
+ * middle and put back.
  */
 class InstrumentsIT {
+    private static final int DONNINGS = 4;
+
     @TempDir Path home;
+
+    /** Breaths of 1.5 s, 60 Pa deep. */
+    private static String breathing(double seconds) {
+        return String.format(Locale.ROOT, "P %.2f%n", -60 * Math.sin(2 * Math.PI * seconds / 1.5));
+    }
 
     @Test
     void theSessionGoesOnWhileAnInstrumentIsTornOut() throws Exception {
@@ -31,36 +41,74 @@ class InstrumentsIT {
         Process line = Instrument.line(ours, theirs);
         Path rig = Files.writeString(home.resolve("bench.rig.yaml"), rig(ours));
         try (Journey journey = Journey.at(home, 100, 30);
-                Instrument gauge = Instrument.writing(pipe, "P -12.5\n");
+                Instrument gauge = Instrument.writing(pipe, InstrumentsIT::breathing);
                 Instrument room = Instrument.writing(log, "5;4000,5\n");
                 Instrument mask = Instrument.writing(theirs, "40.5\r\n")) {
             journey.start("feed", rig.toString(), "--seconds", "2").sees("left with 0");
             journey.start("run", protocol.toString(), "--rig", rig.toString(), "--seed", "3")
-                    .doesAsAskedUntil("complete this donning")
-                    .press("Enter");
+                    .doesAsAskedUntil("needed at most 0.05 /cm3.");
+            mask.shows("0.0\r\n");
+            mask.writes(4);
+            journey.press("Enter").sees("start reading").press("Enter").sees("gate 2 of 2");
+            mask.shows("40.5\r\n");
+            journey.doesAsAskedUntil("fit factor so far 98").sees("counting alone leaves");
+            inhales(journey, gauge);
             assertEquals(0, journey.events("feed-failed"));
+
+            journey.doesAsAskedUntil("start the exercise").press("Enter").sees("it reads 4000");
             Instrument.end(line);
             journey.sees("mask: serial port")
                     .doesAsAskedUntil("Concentration in the mask")
                     .answer("40.5");
             line = Instrument.line(ours, theirs);
-            journey.sees("mask: reads well again")
-                    .doesAsAskedUntil("close the session")
+            journey.sees("mask: reads well again");
+            inhales(journey, gauge);
+            inhales(journey, gauge);
+            inhales(journey, gauge);
+            journey.doesAsAskedUntil("close the session")
                     .press("Enter")
                     .sees("home")
                     .press("Enter")
                     .sees("left with 0");
-            assertEquals(1, journey.events("feed-failed"));
-            assertEquals(1, journey.events("feed-back"));
-            assertEquals(1, sources(journey, "typed"));
-            assertEquals(15, sources(journey, "instrument"));
+            nothingIsLost(journey);
             assertTrue(gauge.isWell() && room.isWell() && mask.isWell());
-            for (String feed : List.of("gauge", "room", "mask")) {
-                assertFalse(Files.exists(journey.session().resolve("raw-" + feed + ".tsv")));
-                aligned(journey, unpacked(journey.session().resolve("raw-" + feed + ".tsv.gz")));
-            }
+            journey.start("analyse", journey.session().toString())
+                    .sees("needed at most 0.05 /cm3: NOT MET")
+                    .sees("left with 0");
         } finally {
             Instrument.end(line);
+        }
+    }
+
+    /** The trial of a donning: the gauge is held at its target, then the donning is completed. */
+    private static void inhales(Journey journey, Instrument gauge) {
+        journey.doesAsAskedUntil("I begin to pull");
+        gauge.shows("P -100.0\n");
+        journey.doesAsAskedUntil("my lungs are full");
+        gauge.writes(40);
+        journey.trigger();
+        gauge.shows("P 0.0\n");
+        journey.doesAsAskedUntil("complete this donning");
+        gauge.shows(InstrumentsIT::breathing);
+        journey.press("Enter").seesNo("complete this donning");
+    }
+
+    /**
+     * Of each donning two ambient and two mask concentrations and a peak pressure, all but one from
+     * instruments, and a traced inhalation; before them the gate of filtered air twice, and that of
+     * the room.
+     */
+    private static void nothingIsLost(Journey journey) {
+        assertEquals(1, journey.events("feed-failed"));
+        assertEquals(1, journey.events("feed-back"));
+        assertEquals(3 + DONNINGS * 6, journey.events("entry-captured"));
+        assertEquals(1, sources(journey, "typed"));
+        assertEquals(3 + DONNINGS * 6 - 1, sources(journey, "instrument"));
+        assertEquals(2 * DONNINGS, journey.events("entry-traced"));
+        assertEquals(0, journey.events("void-offered"));
+        for (String feed : List.of("gauge", "room", "mask")) {
+            assertFalse(Files.exists(journey.session().resolve("raw-" + feed + ".tsv")));
+            aligned(journey, unpacked(journey.session().resolve("raw-" + feed + ".tsv.gz")));
         }
     }
 
