@@ -7,16 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import rigside.measure.Unit;
 import rigside.measure.Quantity;
-import rigside.session.Entry;
-import rigside.session.Source;
-import rigside.session.Input;
+import rigside.measure.Unit;
 import rigside.session.Activity;
-import rigside.session.Slot;
-import rigside.session.Gated;
-import rigside.session.Story;
+import rigside.session.Entry;
 import rigside.session.Event;
+import rigside.session.Gated;
+import rigside.session.Input;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.Story;
 
 class ShownTest {
 
@@ -194,14 +194,10 @@ class ShownTest {
     @Test
     void whatAGateReadIsOutWhateverIsConcealed() {
         Story story = Gated.zeroRead();
-        Slot slot =
-                ((Activity.Filling) story.activity()).slot();
+        Slot slot = ((Activity.Filling) story.activity()).slot();
         story.send(
                 new Input.ReadingArrived(
-                        slot,
-                        new Quantity(
-                                0, Unit.PER_CUBIC_CENTIMETRE),
-                        Source.INSTRUMENT));
+                        slot, new Quantity(0, Unit.PER_CUBIC_CENTIMETRE), Source.INSTRUMENT));
         Entry read = story.state().captured().entries().get(2);
         Shown concealed = new Shown(false, false, "", 0, false, false, List.of(), "");
         assertEquals(true, concealed.isOut(read));
