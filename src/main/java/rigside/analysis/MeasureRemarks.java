@@ -156,6 +156,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
             }
         }
         remarks.addAll(new TraceRemarks(state, values).pulls());
+        new TimingRemark(state, values).words().ifPresent(remarks::add);
         return List.copyOf(remarks);
     }
 
