@@ -149,7 +149,9 @@ record Method(
         if (comparisons.stream().anyMatch(Comparison::atResolution)) {
             method.add(
                     "A spread below what rounding explains (one step of the reading over the square"
-                            + " root of 12) is taken as that, and settles nothing.");
+                            + " root of 12) is taken as that, and settles nothing; below twice that"
+                            + " a step is added on each side of the interval, since all values may"
+                            + " be off the same way.");
         }
     }
 

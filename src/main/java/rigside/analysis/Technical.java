@@ -44,7 +44,16 @@ record Technical(Setting setting, Rows rows, Course course) {
                 + (latest.atResolution()
                         ? "; the standard error is the least that rounding allows"
                         : "")
+                + step(latest.interval().get())
                 + ".";
+    }
+
+    private static String step(Interval interval) {
+        return interval.shift() > 0
+                ? "; on each side a step of the reading is added, "
+                        + Digits.three(interval.shift())
+                        + ", since the spread is below twice that of rounding"
+                : "";
     }
 
     private String design() {

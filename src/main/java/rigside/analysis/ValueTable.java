@@ -1,9 +1,10 @@
 package rigside.analysis;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -26,7 +27,13 @@ public record ValueTable(List<Row> rows) {
      * @param value the number, on the scale people read
      * @param step the last digit it was written to: 0.1 for 12.4
      */
-    public record Row(int round, String condition, double value, double step) {}
+    public record Row(int round, String condition, double value, double step) {
+        /** Whether it ends with a zero behind the point that a shorter number would do without. */
+        boolean isPadded() {
+            int needed = BigDecimal.valueOf(value).stripTrailingZeros().scale();
+            return step < 1 && Math.max(0, needed) < Math.round(-Math.log10(step));
+        }
+    }
 
     /**
      * One thing wrong in the text of a table.
@@ -80,9 +87,24 @@ public record ValueTable(List<Row> rows) {
         return grouped;
     }
 
-    /** The finest last digit any value was written to: what rounding can hide. */
+    /**
+     * The step the values are read to; 0 without a value. Where any is written with a zero at its
+     * end, digits mean what they say: the last one that half of a condition's values have, so that
+     * one odd value does not speak for the rest, and of the conditions the coarsest. Where none is,
+     * zeros may have been left off, as spreadsheets do, and only the finest value shows the step.
+     */
     double resolution() {
-        OptionalDouble finest = rows.stream().mapToDouble(Row::step).min();
-        return finest.orElse(0);
+        if (rows.stream().noneMatch(Row::isPadded)) {
+            return rows.stream().mapToDouble(Row::step).min().orElse(0);
+        }
+        Map<String, List<Double>> steps = new LinkedHashMap<>();
+        rows.forEach(
+                row ->
+                        steps.computeIfAbsent(row.condition(), first -> new ArrayList<>())
+                                .add(row.step()));
+        return steps.values().stream()
+                .mapToDouble(each -> each.stream().sorted().toList().get((each.size() - 1) / 2))
+                .max()
+                .orElse(0);
     }
 }

@@ -113,11 +113,7 @@ final class Campaign {
     }
 
     private Interval interval(Schedule.Look look, double c) {
-        double spread = Math.max(seenSpread(look), rules.roundingSpread());
-        return new Interval(
-                paired ? other.mean() : other.mean() - reference.mean(),
-                spread / Math.sqrt(look.information()),
-                look.degreesOfFreedom(),
-                c);
+        double mean = paired ? other.mean() : other.mean() - reference.mean();
+        return rules.interval(look, mean, seenSpread(look), c);
     }
 }

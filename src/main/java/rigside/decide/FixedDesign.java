@@ -36,16 +36,17 @@ public record FixedDesign(double meaningful, double noMeaningful) {
                         (rules.band().low() - truth) / error,
                         (rules.band().high() - truth) / error,
                         rules.criticalValues()[0],
-                        new SpreadDensity(look.degreesOfFreedom()),
-                        // Below what rounding explains nothing settles.
-                        rules.roundingSpread() / analysed);
-        return switch (rules.matters()) {
-            case INCREASE -> new FixedDesign(edges.above(edges.high), edges.below(edges.high));
-            case DECREASE -> new FixedDesign(edges.below(edges.low), edges.above(edges.low));
-            case EITHER ->
-                    new FixedDesign(
-                            edges.above(edges.high) + edges.below(edges.low), edges.inside());
-        };
+                        new SpreadDensity(look.degreesOfFreedom()));
+        double ample = rules.ampleSpread() / analysed;
+        // Below what rounding alone gives nothing settles; up to twice that a step is added.
+        return edges.chance(rules.matters(), ample, Double.POSITIVE_INFINITY)
+                .plus(
+                        edges.shifted(rules.resolution() / error)
+                                .chance(rules.matters(), ample / 2, ample));
+    }
+
+    private FixedDesign plus(FixedDesign other) {
+        return new FixedDesign(meaningful + other.meaningful, noMeaningful + other.noMeaningful);
     }
 
     /** The chance to settle. */
@@ -57,38 +58,60 @@ public record FixedDesign(double meaningful, double noMeaningful) {
      * The band's edges as seen from the truth, in standard errors.
      *
      * @param critical the interval reaches this many times S on each side
-     * @param least the smallest S that counts
+     * @param shift and this much further
      */
     private record Edges(
-            double low, double high, double critical, SpreadDensity spread, double least) {
+            double low, double high, double critical, SpreadDensity spread, double shift) {
+
+        Edges(double low, double high, double critical, SpreadDensity spread) {
+            this(low, high, critical, spread, 0);
+        }
+
+        Edges shifted(double by) {
+            return new Edges(low, high, critical, spread, by);
+        }
+
+        /** What is settled where S lies between two values. */
+        FixedDesign chance(Matters matters, double from, double to) {
+            return switch (matters) {
+                case INCREASE -> new FixedDesign(above(high, from, to), below(high, from, to));
+                case DECREASE -> new FixedDesign(below(low, from, to), above(low, from, to));
+                case EITHER ->
+                        new FixedDesign(
+                                above(high, from, to) + below(low, from, to), inside(from, to));
+            };
+        }
 
         /** The whole interval is above an edge. */
-        double above(double edge) {
+        private double above(double edge, double from, double to) {
+            double reached = edge + shift;
             return spread.integrate(
-                    least,
-                    Double.POSITIVE_INFINITY,
-                    NoncentralT.turns(critical, -edge),
-                    s -> NoncentralT.normalUpper(edge + critical * s));
+                    from,
+                    to,
+                    NoncentralT.turns(critical, -reached),
+                    s -> NoncentralT.normalUpper(reached + critical * s));
         }
 
         /** The whole interval is below an edge. */
-        double below(double edge) {
-            return new Edges(-high, -low, critical, spread, least).above(-edge);
+        private double below(double edge, double from, double to) {
+            return new Edges(-high, -low, critical, spread, shift).above(-edge, from, to);
         }
 
         /** The whole interval is between the edges: not when it is wider than they are apart. */
-        double inside() {
+        private double inside(double from, double to) {
+            double least = low + shift;
+            double most = high - shift;
             double[] turns =
-                    DoubleStream.of(high, -low)
+                    DoubleStream.of(most, -least)
                             .flatMap(edge -> DoubleStream.of(NoncentralT.turns(critical, edge)))
                             .toArray();
             return spread.integrate(
-                    least,
-                    (high - low) / (2 * critical),
+                    from,
+                    Math.min(to, (most - least) / (2 * critical)),
                     turns,
                     s ->
-                            NoncentralT.normalUpper(low + critical * s)
-                                    - NoncentralT.normalUpper(high - critical * s));
+                            NoncentralT.normalUpper(least + critical * s)
+                                    - NoncentralT.normalUpper(most - critical * s));
         }
     }
 }

@@ -56,4 +56,27 @@ public record Rules(
     public double roundingSpread() {
         return analysedSpread(resolution / Math.sqrt(12));
     }
+
+    /**
+     * The spread from which on rounding needs no further thought: twice what it gives alone. Below
+     * it most values stand on two neighbouring steps, whose own spread is at most sqrt(3) times
+     * that of rounding, and their mean may be off by a fair part of a step, always the same way.
+     */
+    double ampleSpread() {
+        return 2 * roundingSpread();
+    }
+
+    /**
+     * The interval of a look. Its spread is never taken below that of rounding; below {@link
+     * #ampleSpread} a whole step is added on each side, the most by which half a step in each of
+     * two values can shift their difference ({@code RoundingStudy} plays what it is without).
+     *
+     * @param estimate of the difference
+     * @param spread seen, of one difference or one value
+     */
+    Interval interval(Schedule.Look look, double estimate, double spread, double critical) {
+        double error = Math.max(spread, roundingSpread()) / Math.sqrt(look.information());
+        double shift = spread < ampleSpread() ? resolution : 0;
+        return new Interval(estimate, error, look.degreesOfFreedom(), critical, shift);
+    }
 }

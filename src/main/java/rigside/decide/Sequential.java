@@ -102,26 +102,22 @@ public final class Sequential {
         for (int i = 0; i <= reached; i++) {
             Schedule.Arms arms = looks.get(i).arms();
             boolean last = i == looks.size() - 1;
-            findings.add(finding(rules, arms, taken.upTo(arms), critical[i], last));
+            findings.add(finding(rules, looks.get(i), taken.upTo(arms), critical[i], last));
         }
         return new Course(findings);
     }
 
     private static Finding finding(
-            Rules rules, Schedule.Arms arms, Sample sample, double critical, boolean last) {
+            Rules rules, Schedule.Look look, Sample sample, double critical, boolean last) {
         double floor = Math.max(rules.roundingSpread(), ARITHMETIC * sample.largest());
         boolean atResolution = !(sample.spread() > 0) || sample.spread() < floor;
-        double spread = Math.max(sample.spread(), floor);
-        Interval interval =
-                new Interval(
-                        sample.estimate(),
-                        spread / Math.sqrt(sample.information()),
-                        sample.degreesOfFreedom(),
-                        critical);
+        double spread = Math.max(sample.spread(), ARITHMETIC * sample.largest());
+        Interval interval = rules.interval(look, sample.estimate(), spread, critical);
         Verdict verdict =
                 atResolution
                         ? Verdict.NOT_SETTLED
                         : Verdicts.of(interval, rules.band(), rules.matters());
+        Schedule.Arms arms = look.arms();
         return new Finding(
                 Math.min(arms.reference(), arms.other()),
                 sample.estimate(),

@@ -42,7 +42,26 @@ class ValueTableTest {
         assertEquals(
                 Map.of("disc, thin", Map.of(2, 12.4), "bare", Map.of(1, 11.0, 2, 10.0)),
                 table.byCondition());
-        assertEquals(0.01, table.resolution());
+        assertEquals(1, table.resolution(), "bare is read to whole numbers");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.1, 5.0 5.0 5.0 5.5 5.5 5.51",
+        "0.01, 5.00 5.01 5.00 5.5 5.51 5.52",
+        "0.1, 10 11 10.5 12 12 13",
+        "0.01, 10 11 10.5 12 12.25 13",
+        "1, 10 11 10 12 12 13",
+        "0.1, 5.00 5.01 5.00 5.5 5.6 5.5",
+    })
+    void theStepIsThatOfMostValuesWhereZerosAreWrittenAndTheFinestWhereNot(
+            double step, String values) {
+        StringBuilder text = new StringBuilder("round,condition,value\n");
+        String[] all = values.split(" ", -1);
+        for (int i = 0; i < all.length; i++) {
+            text.append(i % 3 + 1).append(i < 3 ? ",a," : ",b,").append(all[i]).append('\n');
+        }
+        assertEquals(step, good(text.toString()).resolution());
     }
 
     @Test

@@ -181,6 +181,24 @@ class SequentialTest {
     }
 
     @Test
+    void belowTwiceTheSpreadOfRoundingAStepIsAddedOnEachSide() {
+        Rules rules = with(Schedule.paired(3, 10), 0.1);
+        Interval coarse =
+                Sequential.paired(rules, new double[] {1.00, 1.08, 1.16}).interval().orElseThrow();
+        assertEquals(0.1, coarse.shift());
+        assertEquals(
+                coarse.critical() * coarse.standardError() + 0.1,
+                coarse.upper() - coarse.estimate(),
+                1e-14);
+        assertEquals(coarse.upper() - 1.08, 1.08 - coarse.lower(), 1e-14);
+        Interval ample =
+                Sequential.paired(rules, new double[] {1.00, 1.082, 1.164})
+                        .interval()
+                        .orElseThrow();
+        assertEquals(0, ample.shift());
+    }
+
+    @Test
     void independentValuesHaveTheRoundingOfOneValue() {
         Rules rules = with(Schedule.independent(2, 10), 0.1);
         Finding finding = Sequential.independent(rules, new double[] {5, 5}, new double[] {9, 9});

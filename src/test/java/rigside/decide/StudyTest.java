@@ -37,6 +37,14 @@ class StudyTest {
         assertTrue(CoverageStudy.z(counts[PromisePlayer.PEEKING], alpha, CAMPAIGNS) > 4, name);
     }
 
+    /** A spread of 0.15 steps: the floor of rounding alone lets ten times the promise through. */
+    @Test
+    void coarseReadingKeepsThePromiseOnlyWithAStepAdded() {
+        double[] worst = RoundingStudy.worst(RoundingStudy.PLANS.get(0), 0.15, 1000);
+        assertTrue(worst[RoundingStudy.FLOOR] > 0.2, "floor: " + worst[RoundingStudy.FLOOR]);
+        assertTrue(worst[RoundingStudy.RULE] < 0.025, "rule: " + worst[RoundingStudy.RULE]);
+    }
+
     /**
      * Armitage, McPherson and Rowe 1969, table 2 (from memory, recomputed by integration): nominal
      * 5 % tests of a normal mean at equal steps. 100 values a step make t nearly normal: the third
