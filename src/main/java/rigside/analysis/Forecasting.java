@@ -51,6 +51,7 @@ final class Forecasting {
                 ? Forecasts.paired(
                         setting.rules(rows),
                         rows.differences(scale),
+                        setting.plan().most() - asked.rounds() + rows.other().size(),
                         setting.compared().expectedSpread(),
                         random)
                 : Forecasts.independent(

@@ -19,8 +19,8 @@ final class PlanSentences {
                         + ", compared as a "
                         + (setting.scale().isRatio() ? "ratio" : "difference")
                         + ": "
-                        + setting.compared().meaningful()
-                        + " matters, "
+                        + matters(setting.compared().meaningful())
+                        + ", "
                         + direction(setting));
         lines.add(
                 plan.fewest()
@@ -56,6 +56,13 @@ final class PlanSentences {
             return count == 1 ? "round" : "rounds";
         }
         return count == 1 ? "value per condition" : "values per condition";
+    }
+
+    /** Two limits say what does not matter, a size what does. */
+    private static String matters(String meaningful) {
+        return meaningful.contains(" to ")
+                ? "what is beyond " + meaningful + " matters"
+                : meaningful + " matters";
     }
 
     private static String direction(Setting setting) {

@@ -77,11 +77,18 @@ final class TableReader {
         if (words.size() == 3 && new HashSet<>(words).equals(Set.copyOf(COLUMNS))) {
             header = words;
         } else {
+            boolean more = new HashSet<>(words).containsAll(COLUMNS);
             wrong(
                     line,
                     1,
-                    "the first line is '" + Sentences.clean(text) + "', not the names of columns",
-                    "write 'round,condition,value' above the values");
+                    more
+                            ? "there are " + words.size() + " columns, must be 3"
+                            : "the first line is '"
+                                    + Sentences.clean(text)
+                                    + "', not the names of columns",
+                    more
+                            ? "leave only round, condition and value"
+                            : "write 'round,condition,value' above the values");
         }
     }
 
@@ -146,7 +153,8 @@ final class TableReader {
                     line,
                     cell,
                     "value '" + cell.shown() + "' is not a number",
-                    "write a number such as 12.4, or delete the line");
+                    "write a number such as 12.4; if nothing was measured leave the line out, and say so"
+                            + " with the result");
             return BigDecimal.ZERO;
         }
         boolean lost = value.signum() != 0 && value.doubleValue() == 0;
@@ -158,7 +166,7 @@ final class TableReader {
                     line,
                     cell,
                     "value '" + cell.shown() + "' has no ratio, it must be above 0",
-                    "compare by difference, or delete the line");
+                    "check it, or compare by difference");
         }
         return value;
     }

@@ -2,6 +2,7 @@ package rigside.analysis;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,6 +75,19 @@ public record ValueTable(List<Row> rows) {
         return new TableReader(ratio).read(text);
     }
 
+    /** The names of its conditions in the order they are met, the first being the reference. */
+    public List<String> conditions() {
+        return List.copyOf(byCondition().keySet());
+    }
+
+    /** The same table with another reference; as it is if there is no such condition. */
+    public ValueTable against(String reference) {
+        return new ValueTable(
+                rows.stream()
+                        .sorted(Comparator.comparing(row -> !row.condition().equals(reference)))
+                        .toList());
+    }
+
     /**
      * The values of each condition by rising round; the conditions in the order they are met, the
      * first being the reference.
@@ -88,23 +102,28 @@ public record ValueTable(List<Row> rows) {
     }
 
     /**
-     * The step the values are read to; 0 without a value. Where any is written with a zero at its
-     * end, digits mean what they say: the last one that half of a condition's values have, so that
-     * one odd value does not speak for the rest, and of the conditions the coarsest. Where none is,
-     * zeros may have been left off, as spreadsheets do, and only the finest value shows the step.
+     * The step the values are read to; 0 without a value. Where a condition's values are written
+     * with zeros at their ends, digits mean what they say: the last one that half of them have, so
+     * that one odd value does not speak for the rest. Of the others zeros may have been left off,
+     * as spreadsheets do, and only the finest value of them all shows the step. The coarsest of
+     * these counts.
      */
     double resolution() {
-        if (rows.stream().noneMatch(Row::isPadded)) {
-            return rows.stream().mapToDouble(Row::step).min().orElse(0);
-        }
-        Map<String, List<Double>> steps = new LinkedHashMap<>();
+        Map<String, List<Row>> grouped = new LinkedHashMap<>();
         rows.forEach(
                 row ->
-                        steps.computeIfAbsent(row.condition(), first -> new ArrayList<>())
-                                .add(row.step()));
-        return steps.values().stream()
-                .mapToDouble(each -> each.stream().sorted().toList().get((each.size() - 1) / 2))
-                .max()
-                .orElse(0);
+                        grouped.computeIfAbsent(row.condition(), first -> new ArrayList<>())
+                                .add(row));
+        double finest = Double.POSITIVE_INFINITY;
+        double coarsest = 0;
+        for (List<Row> each : grouped.values()) {
+            double[] steps = each.stream().mapToDouble(Row::step).sorted().toArray();
+            if (each.stream().anyMatch(Row::isPadded)) {
+                coarsest = Math.max(coarsest, steps[(steps.length - 1) / 2]);
+            } else {
+                finest = Math.min(finest, steps[0]);
+            }
+        }
+        return Double.isFinite(finest) ? Math.max(coarsest, finest) : coarsest;
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -94,7 +95,15 @@ public final class Analyse implements Callable<Integer> {
         }
         ValueTable.Read read = ValueTable.read(text, terms.isRatio());
         if (read instanceof ValueTable.Read.Good good) {
-            TableAnalysis analysis = TableAnalysis.of(good.table(), terms.compared(), terms.plan());
+            Optional<String> unknown =
+                    terms.reference().filter(name -> !good.table().conditions().contains(name));
+            if (unknown.isPresent()) {
+                err().println(terms.file() + ": there is no condition '" + unknown.get() + "'");
+                err().println("    it has " + String.join(", ", good.table().conditions()));
+                return Exit.PROBLEMS;
+            }
+            ValueTable table = terms.reference().map(good.table()::against).orElse(good.table());
+            TableAnalysis analysis = TableAnalysis.of(table, terms.compared(), terms.plan());
             out().print(json ? AnalysisJson.of(analysis) : AnalysisText.of(analysis));
             if (json) {
                 analysis.leftOut().forEach(err()::println);

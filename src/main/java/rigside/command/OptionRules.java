@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import rigside.analysis.Meaningful;
+import rigside.measure.Numbers;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 
@@ -137,6 +138,7 @@ final class OptionRules {
         String plain = text.strip();
         boolean percent = plain.endsWith("%");
         String number = percent ? plain.substring(0, plain.length() - 1) : plain;
-        return NumberWords.decimal(number).orElse(Double.NaN) / (percent ? 100 : 1);
+        double share = NumberWords.decimal(number).orElse(Double.NaN);
+        return percent ? Numbers.ofPercent(share) : share;
     }
 }

@@ -31,7 +31,7 @@ public final class Plan implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "PROTOCOL",
             description =
-                    "a protocol file, or the name of one that the home screen lists; without it"
+                    "a protocol file, or the name of one, such as breathing-only; without it"
                             + " --fewest, --most, --meaningful and --spread say the plan")
     private Optional<String> protocol = Optional.empty();
 

@@ -27,7 +27,8 @@ final class Protocols {
                 err.println(
                         "rigside: there is no protocol '"
                                 + word
-                                + "'\n    name a file, or one that the home screen lists");
+                                + "'\n    name a file, or one of "
+                                + String.join(", ", Shelf.names(folders.protocols())));
                 return Optional.empty();
             }
             List<String> problems = new ArrayList<>(file.get().problems());

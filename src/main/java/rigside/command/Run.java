@@ -27,7 +27,7 @@ final class Run implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "PROTOCOL",
-            description = "a protocol file, or the name of one that the home screen lists")
+            description = "a protocol file, or the name of one, such as breathing-only")
     private String protocol;
 
     @Option(

@@ -1,6 +1,7 @@
 package rigside.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
@@ -21,11 +22,19 @@ final class TableOptions {
             description = "a table with the columns round, condition, value")
     private Path file;
 
+    @Option(
+            names = "--reference",
+            paramLabel = "NAME",
+            description =
+                    "the condition the others are compared with (that of the first line of the"
+                            + " table)")
+    private Optional<String> reference = Optional.empty();
+
     @ArgGroup(exclusive = false, multiplicity = "1")
     private PlanFixed fixed;
 
     /** The options, checked. */
-    record Terms(Path file, Compared compared, Plan plan) {
+    record Terms(Path file, Optional<String> reference, Compared compared, Plan plan) {
         boolean isRatio() {
             return compared.scale() == Compared.Scale.RATIO;
         }
@@ -37,6 +46,7 @@ final class TableOptions {
      * @throws ParameterException if one cannot be used
      */
     Terms terms(CommandLine command) {
-        return new Terms(file, fixed.compared(command, NEEDED), fixed.plan(command, NEEDED));
+        return new Terms(
+                file, reference, fixed.compared(command, NEEDED), fixed.plan(command, NEEDED));
     }
 }

@@ -27,10 +27,21 @@ public final class Forecasts {
 
     private Forecasts() {}
 
+    /** From paired differences of a plan that can still be played to its last look. */
+    public static Forecast paired(
+            Rules rules,
+            double[] differences,
+            OptionalDouble expectedSpread,
+            RandomGenerator random) {
+        return paired(rules, differences, Integer.MAX_VALUE, expectedSpread, random);
+    }
+
     /**
      * From paired differences.
      *
      * @param differences other minus reference, one a round, in order
+     * @param reachable how many differences there can be at most: fewer than the plan's last look
+     *     where rounds were lost
      * @param expectedSpread the standard deviation of one value the protocol expects (a difference
      *     then has sqrt(2) times that), used while fewer than two differences are there; above 0
      * @param random seeded by the caller
@@ -40,6 +51,7 @@ public final class Forecasts {
     public static Forecast paired(
             Rules rules,
             double[] differences,
+            int reachable,
             OptionalDouble expectedSpread,
             RandomGenerator random) {
         Course course = Sequential.pairedCourse(rules, differences);
@@ -47,7 +59,7 @@ public final class Forecasts {
                 expectedSpread.isPresent()
                         ? OptionalDouble.of(rules.analysedSpread(expectedSpread.getAsDouble()))
                         : expectedSpread;
-        return forecast(rules, course, new double[0], differences, spread, random);
+        return forecast(rules, course, new double[0], differences, reachable, spread, random);
     }
 
     /**
@@ -72,7 +84,7 @@ public final class Forecasts {
         if (reference.length == 0) {
             return Forecast.SILENT;
         }
-        return forecast(rules, course, reference, other, expectedSpread, random);
+        return forecast(rules, course, reference, other, Integer.MAX_VALUE, expectedSpread, random);
     }
 
     private static Forecast forecast(
@@ -80,6 +92,7 @@ public final class Forecasts {
             Course course,
             double[] reference,
             double[] other,
+            int reachable,
             OptionalDouble expectedSpread,
             RandomGenerator random) {
         Optional<Finding> settled = course.settling();
@@ -105,6 +118,7 @@ public final class Forecasts {
                 rules,
                 reference,
                 other,
+                reachable,
                 spread,
                 known ? 0 : (int) sample.degreesOfFreedom(),
                 random);
@@ -114,6 +128,7 @@ public final class Forecasts {
             Rules rules,
             double[] reference,
             double[] other,
+            int reachable,
             double spread,
             int df,
             RandomGenerator random) {
@@ -134,8 +149,9 @@ public final class Forecasts {
                                     + sigma * random.nextGaussian() / Math.sqrt(reference.length);
             double muOther = otherMean + sigma * random.nextGaussian() / Math.sqrt(other.length);
             campaign.play(muReference, muOther, sigma, false, random);
-            if (campaign.settledAt() >= 0) {
-                settledAt[campaign.settledAt()]++;
+            int at = campaign.settledAt();
+            if (at >= 0 && rules.schedule().looks().get(at).arms().other() <= reachable) {
+                settledAt[at]++;
                 if (campaign.verdict() == Verdict.MEANINGFUL_DIFFERENCE) {
                     meaningful++;
                 } else {

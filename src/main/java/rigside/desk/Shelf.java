@@ -56,6 +56,16 @@ public final class Shelf {
     }
 
     /**
+     * The words that {@link #find} knows, in the order of {@link #all}.
+     *
+     * @param own the folder of the tester's own; it need not exist
+     * @throws IOException if the folder or a file in it cannot be read
+     */
+    public static List<String> names(Path own) throws IOException {
+        return all(own).stream().map(file -> ProtocolFile.bare(file.name())).toList();
+    }
+
+    /**
      * The tester's own rig files, by name.
      *
      * @param own their folder; it need not exist

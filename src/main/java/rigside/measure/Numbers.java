@@ -7,6 +7,13 @@ import java.math.MathContext;
 public final class Numbers {
     private Numbers() {}
 
+    /** A percentage as a share, to the digit it was written to: 99.9 is 0.999. */
+    public static double ofPercent(double percent) {
+        return Double.isFinite(percent)
+                ? BigDecimal.valueOf(percent).movePointLeft(2).doubleValue()
+                : percent / 100;
+    }
+
     /** So many significant digits of it. */
     public static double rounded(double value, int digits) {
         return new BigDecimal(value).round(new MathContext(digits)).doubleValue();

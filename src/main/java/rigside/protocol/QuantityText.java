@@ -46,7 +46,7 @@ final class QuantityText {
                         number -> number.unit() == Unit.PERCENT,
                         number -> text.label() + " is '" + number + "', must be a percentage",
                         "write it with its sign, such as '" + example + "'")
-                .map(percentage -> percentage.value() / 100);
+                .map(percentage -> Numbers.ofPercent(percentage.value()));
     }
 
     /**

@@ -53,6 +53,7 @@ class ValueTableTest {
         "0.01, 10 11 10.5 12 12.25 13",
         "1, 10 11 10 12 12 13",
         "0.1, 5.00 5.01 5.00 5.5 5.6 5.5",
+        "0.01, 5.00 5.01 5.00 5.5 5.62 5.5",
     })
     void theStepIsThatOfMostValuesWhereZerosAreWrittenAndTheFinestWhereNot(
             double step, String values) {

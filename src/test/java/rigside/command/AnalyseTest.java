@@ -291,7 +291,7 @@ class AnalyseTest {
     @Test
     void aVerdictOnceReachedStandsAndALaterLookIsTold() throws IOException {
         StringBuilder rows = new StringBuilder("round,condition,value\n");
-        double[] disc = {13.5, 13.52, 13.49, 13.5, 8, 17};
+        double[] disc = {13.51, 13.52, 13.49, 13.51, 8, 17};
         for (int round = 1; round <= 6; round++) {
             rows.append(round).append(",plain,10.00\n");
             rows.append(round).append(",disc,").append(disc[round - 1]).append('\n');
@@ -317,7 +317,7 @@ class AnalyseTest {
     @Test
     void aLaterLookThatExcludesTheVerdictContradictsIt() throws IOException {
         StringBuilder rows = new StringBuilder("round,condition,value\n");
-        double[] disc = {13.5, 13.52, 13.49, 4, 4.1, 4, 4.1, 4, 4.1, 4};
+        double[] disc = {13.51, 13.52, 13.49, 4.01, 4.11, 4.01, 4.11, 4, 4.1, 4};
         for (int round = 1; round <= 10; round++) {
             rows.append(round).append(",plain,10.00\n");
             rows.append(round).append(",disc,").append(disc[round - 1]).append('\n');
@@ -403,7 +403,7 @@ class AnalyseTest {
         assertEquals(
                 file
                         + ":2:5: value 'x' is not a number\n"
-                        + "    write a number such as 12.4, or delete the line\n"
+                        + "    write a number such as 12.4; if nothing was measured leave the line out, and say so with the result\n"
                         + file
                         + ":3:1: round '0' is not a whole number from 1\n"
                         + "    number the rounds 1, 2, 3\n",
@@ -446,6 +446,31 @@ class AnalyseTest {
         }
         assertEquals(2, run(arguments.toArray(String[]::new)));
         assertTrue(err.toString().startsWith("rigside: " + message), err.toString());
+    }
+
+    @Test
+    void theReferenceIsThatOfTheFirstLineOrTheOneThatIsNamed() throws IOException {
+        String rows =
+                "round,condition,value\n1,disc,6\n1,plain,5\n2,disc,6.1\n2,plain,5.2\n3,plain,5.1\n3,disc,6.2\n";
+        List<String> usual =
+                List.of(
+                        "--values=" + table(rows),
+                        "--fewest=3",
+                        "--most=10",
+                        "--meaningful=10%",
+                        "--json");
+        run(usual.toArray(String[]::new));
+        assertTrue(out.toString().contains("\"reference\":\"disc\""), out.toString());
+        out.getBuffer().setLength(0);
+        List<String> named = new ArrayList<>(usual);
+        named.add("--reference=plain");
+        assertEquals(0, run(named.toArray(String[]::new)));
+        assertTrue(out.toString().contains("\"reference\":\"plain\""), out.toString());
+        named.set(named.size() - 1, "--reference=Plain");
+        assertEquals(1, run(named.toArray(String[]::new)));
+        assertTrue(
+                err.toString().endsWith("there is no condition 'Plain'\n    it has disc, plain\n"),
+                err.toString());
     }
 
     @Test

@@ -33,7 +33,6 @@ public final class CoverageStudy {
         int campaigns = args.length == 0 ? CAMPAIGNS : Integer.parseInt(args[0]);
         coverage(System.out, campaigns);
         StrikingStudy.print(System.out, campaigns);
-        RoundingStudy.print(System.out, Math.max(100, campaigns / 50));
         EfficiencyStudy.print(System.out, campaigns);
     }
 

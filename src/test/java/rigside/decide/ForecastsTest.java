@@ -211,6 +211,19 @@ class ForecastsTest {
     }
 
     @Test
+    void aLookThatLostRoundsPutOutOfReachSettlesNothing() {
+        double[] d = {0.25, 0.22, 0.28};
+        Forecast all = Forecasts.paired(paired(3, 10), d, NO_SPREAD, random());
+        Forecast fewer = Forecasts.paired(paired(3, 10), d, 5, NO_SPREAD, random());
+        Forecast none = Forecasts.paired(paired(3, 10), d, 3, NO_SPREAD, random());
+        assertEquals(all.nextLook(), fewer.nextLook());
+        assertTrue(fewer.settlesWithinPlan().getAsDouble() < all.settlesWithinPlan().getAsDouble());
+        assertTrue(fewer.settlesWithinPlan().getAsDouble() > fewer.nextLook().getAsDouble());
+        assertEquals(OptionalDouble.of(0), none.settlesWithinPlan());
+        assertEquals(OptionalInt.empty(), none.median());
+    }
+
+    @Test
     void ofManyLooksTheNextOneHasItsOwnChance() {
         double[] d = {0.25, 0.22, 0.28};
         Forecast all = Forecasts.paired(paired(3, 10), d, NO_SPREAD, random());

@@ -18,6 +18,8 @@ final class RoundingStudy {
 
     static final long SEED = 20_261_127L;
 
+    private static final int CAMPAIGNS = 4000;
+
     /** As if values were not rounded. */
     static final int PLAIN = 0;
 
@@ -67,6 +69,10 @@ final class RoundingStudy {
             }
         }
         return worst;
+    }
+
+    public static void main(String[] args) {
+        print(System.out, args.length == 0 ? CAMPAIGNS : Integer.parseInt(args[0]));
     }
 
     static void print(PrintStream out, int campaigns) {
