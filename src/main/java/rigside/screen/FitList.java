@@ -40,7 +40,7 @@ final class FitList {
                     sign(scene.signs(), at, now)
                             .plus(name.cut(width, scene.signs().cut()).padded(width, Tone.PLAIN))
                             .plus("  ")
-                            .plus(fit(scene, place, value, at)));
+                            .plus(fit(scene, place, value, at, at < now)));
         }
         Optional<Line> overall = overall(scene, step, value);
         List<Line> seen =
@@ -81,12 +81,13 @@ final class FitList {
         return index < parts.size() ? Optional.of(parts.get(index)) : Optional.empty();
     }
 
-    private static Line fit(Scene scene, Place place, Optional<DonningValue> value, int at) {
+    private static Line fit(
+            Scene scene, Place place, Optional<DonningValue> value, int at, boolean done) {
         Step.Exercises step = scene.step(place, Step.Exercises.class);
         return part(value, step, at)
                 .filter(part -> part.value().isPresent())
                 .map(part -> fit(part, mayChange(scene, place, at)))
-                .orElseGet(() -> live(scene, at));
+                .orElseGet(() -> done ? live(scene, at) : Line.BLANK);
     }
 
     /** Where readings are taken at the end of all exercises, what instruments gave of one. */
