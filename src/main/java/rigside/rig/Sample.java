@@ -9,7 +9,8 @@ import java.util.List;
  * @param mean their mean, SI; NaN without any
  * @param spread their standard deviation with n - 1, SI; NaN with fewer than two
  * @param lowest the least, SI; NaN without any
- * @param expected how many there should be by the declared rate; 0 when none is declared
+ * @param expected how many there should be by the declared rate; without one by the rate while the
+ *     feed was not silent, or 0 where it never was
  * @param seconds how long it was really sampled: without settling times and without the readings
  *     that are missing
  */

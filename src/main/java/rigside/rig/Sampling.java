@@ -16,13 +16,40 @@ record Sampling(Feed feed, Readings readings) {
         long settling = Math.round(feed.settling() * NANOS);
         if (!feed.form().sides().isEmpty()) {
             List<Reading> kept = settled(signal, span, settling);
-            double all = Math.max(1, readings.countBetween(span.from(), span.to()));
-            return Sample.of(kept, 0, (span.to() - span.from()) / NANOS * kept.size() / all);
+            List<Reading> all = readings.between(span.from(), span.to());
+            double share = kept.size() / (double) Math.max(1, all.size());
+            return Sample.of(
+                    kept,
+                    share * expected(all, span.from(), span.to()),
+                    share * (span.to() - span.from()) / NANOS);
         }
         long from = span.from() + (span.switched() ? settling : 0);
         double seconds = Math.max(0, (span.to() - from) / NANOS);
-        double expected = feed.perSecond().orElse(0) * seconds;
-        return Sample.of(readings.between(from, span.to()), expected, seconds);
+        List<Reading> kept = readings.between(from, span.to());
+        return Sample.of(
+                kept,
+                feed.perSecond().isPresent()
+                        ? feed.perSecond().getAsDouble() * seconds
+                        : expected(kept, from, span.to()),
+                seconds);
+    }
+
+    /**
+     * How many readings there would be without silence: as many a second as there are while none
+     * lasts longer than after which the feed counts as lost; 0 where it was never silent.
+     */
+    private double expected(List<Reading> heard, long from, long to) {
+        long silent = 0;
+        long before = from;
+        for (int at = 0; at <= heard.size(); at++) {
+            long next = at < heard.size() ? heard.get(at).at() : to;
+            silent += next - before > feed.lostAfter() * NANOS ? next - before : 0;
+            before = next;
+        }
+        // One reading within nothing but silence stands for nothing: infinitely many are missing.
+        return silent == 0
+                ? 0
+                : heard.size() * (double) (to - from) / Math.max(0, to - from - silent);
     }
 
     /** Readings on one side of the tube, from some time after it was switched there. */

@@ -1,0 +1,85 @@
+package rigside.rig;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** For how much of a window readings stand. */
+class SamplingTest {
+    private static final long SECOND = 1_000_000_000L;
+    private final Readings readings = new Readings();
+
+    /** A switched counter that counts as lost after two seconds. */
+    private static Feed feed(String more) {
+        RigFile file =
+                RigFile.read(
+                                "rig.yaml",
+                                """
+                                format: 1
+                                title: bench (invented)
+                                feeds:
+                                  - {id: counter, quantity: switched-concentration, file: a,
+                                     column: 1, unit: /cm3, settling: 3 s%s}
+                                """
+                                        .formatted(more),
+                                Path.of(""))
+                        .value()
+                        .orElseThrow();
+        return ((RigFile.Attached) file).instruments().feeds().get(0);
+    }
+
+    private void heard(int from, int to) {
+        for (int second = from; second <= to; second++) {
+            readings.add(new Reading(second * SECOND, 40e6, Optional.empty()));
+        }
+    }
+
+    private Sample sample(String feed, int from, int to, boolean switched) {
+        Span span = new Span(from * SECOND, to * SECOND, switched);
+        return new Sampling(feed(feed), readings).of(Signal.MASK, span);
+    }
+
+    @Test
+    void aWholeWindowWasSampledAsLongAsItIsLessSettling() {
+        heard(0, 30);
+        assertEquals(20, sample("", 10, 30, false).seconds(), 1e-9);
+        assertEquals(17, sample("", 10, 30, true).seconds(), 1e-9);
+    }
+
+    /** Heard to 15 s and from 22 s on: seven of twenty seconds are missing. */
+    @Test
+    void silenceIsNoSamplingTime() {
+        heard(0, 15);
+        heard(22, 40);
+        Sample sample = sample("", 10, 30, false);
+        assertTrue(sample.isUsable());
+        assertEquals(13, sample.seconds(), 1e-9);
+    }
+
+    @Test
+    void aWindowThatWasMostlySilentIsNotUsedEvenWithoutADeclaredRate() {
+        heard(0, 15);
+        assertFalse(sample("", 10, 30, false).isUsable(), "silent for 15 of 20 s");
+        assertEquals(5, sample("", 10, 30, false).seconds(), 1e-9);
+        assertTrue(sample("", 10, 16, false).isUsable());
+    }
+
+    @Test
+    void oneReadingInNothingButSilenceStandsForNothing() {
+        heard(20, 20);
+        assertFalse(sample("", 10, 30, false).isUsable());
+        assertEquals(0, sample("", 10, 30, false).seconds(), 1e-9);
+    }
+
+    @Test
+    void aDeclaredRateSaysWhatIsMissing() {
+        heard(0, 15);
+        heard(22, 40);
+        // 15 of the 20 readings that a reading a second makes: 10 to 15 and 22 to 30 s.
+        assertEquals(15, sample(", rate: 1 /s", 10, 30, false).seconds(), 1e-9);
+    }
+}
