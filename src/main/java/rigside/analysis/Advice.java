@@ -68,7 +68,7 @@ record Advice(Wording wording, int n, boolean ended) {
 
     private String hope(Forecast forecast) {
         double chance = forecast.settlesWithinPlan().getAsDouble();
-        String withinPlan = Figures.chance(chance);
+        String withinPlan = Digits.chance(chance);
         if (forecast.median().isEmpty()) {
             return "; it is "
                     + (chance < UNLIKELY ? "unlikely" : "uncertain")
@@ -80,7 +80,7 @@ record Advice(Wording wording, int n, boolean ended) {
         int median = forecast.median().getAsInt();
         if (median == 1 && wording.setting().isPaired()) {
             return ": another round (one donning of each) settles it with a chance of "
-                    + Figures.chance(forecast.nextLook().getAsDouble())
+                    + Digits.chance(forecast.nextLook().getAsDouble())
                     + ", the whole plan with "
                     + withinPlan
                     + ".";

@@ -64,13 +64,13 @@ record AirFlags(State state, Measure measure, List<DonningValue> values) {
                 + " to "
                 + shown(around.get(1), moved.step().unit())
                 + ", by "
-                + Figures.percent(Math.abs(moved.change()))
+                + Digits.percent(Math.abs(moved.change()))
                 + " of their mean, around '"
                 + moved.step().exercises().get(moved.fit().exercise()).title()
                 + "'; the protocol lets "
-                + Figures.percent(moved.step().ambientMayMove())
+                + Digits.percent(moved.step().ambientMayMove())
                 + " pass. The fit factor there takes their mean and can be off by up to "
-                + Figures.percent(Math.abs(moved.change()) / 2)
+                + Digits.percent(Math.abs(moved.change()) / 2)
                 + ". See what moves the air: doors, windows, somebody passing";
     }
 

@@ -131,15 +131,8 @@ record Change(Wording wording, Judged judged) {
                 : "; " + ways + " would have had to settle alike.";
     }
 
-    /** A conclusion with the way it goes, which alone may be what differs. */
     private String said(Conclusion conclusion) {
-        return switch (conclusion.verdict()) {
-            case MEANINGFUL_DIFFERENCE ->
-                    conclusion.direction() > 0 ? "a meaningful increase" : "a meaningful decrease";
-            case DIFFERENCE_SIZE_UNSETTLED -> "a difference of unsettled size";
-            case TOO_FEW_ROUNDS -> "too few rounds";
-            case NO_MEANINGFUL_DIFFERENCE, NOT_SETTLED -> wording.judgement(conclusion.verdict());
-        };
+        return VerdictWords.of(conclusion, wording.setting().compared().matters());
     }
 
     private String resolution() {
@@ -187,7 +180,7 @@ record Change(Wording wording, Judged judged) {
                         : above("lower", interval.lower(), high);
         String either =
                 "as "
-                        + wording.judgement(Verdict.NO_MEANINGFUL_DIFFERENCE)
+                        + VerdictWords.of(Verdict.NO_MEANINGFUL_DIFFERENCE, matters)
                         + " if "
                         + String.join(" and ", none)
                         + ", as a meaningful "

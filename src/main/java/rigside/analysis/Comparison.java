@@ -7,6 +7,7 @@ import rigside.decide.Conclusion;
 import rigside.decide.Forecast;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
+import rigside.protocol.Measure.Compared.Matters;
 
 /**
  * One condition against the reference, by one measure.
@@ -23,7 +24,9 @@ import rigside.decide.Verdict;
  * @param interval holds at all looks together with the promised confidence; empty before the first
  *     look
  * @param critical the critical value behind it; empty before the first look
- * @param band changes inside it are too small to matter
+ * @param band changes inside it are too small to matter; where one direction matters, only its edge
+ *     on that side counts
+ * @param matters the direction that matters
  * @param verdict what holds now: the first verdict that settled, if one has and nothing struck out
  *     speaks against it
  * @param settledAt the number of complete rounds at which it first settled, and how
@@ -53,6 +56,7 @@ public record Comparison(
         Optional<Limits> interval,
         OptionalDouble critical,
         Limits band,
+        Matters matters,
         Verdict verdict,
         Optional<Settled> settledAt,
         Verdict present,
@@ -83,6 +87,7 @@ public record Comparison(
                 interval,
                 critical,
                 band,
+                matters,
                 verdict,
                 settledAt,
                 present,
@@ -127,6 +132,17 @@ public record Comparison(
         public Words {
             remarks = List.copyOf(remarks);
         }
+    }
+
+    /** What this look would say for itself, with the way it goes. */
+    public Conclusion presently() {
+        double change = estimate.orElse(Double.NaN);
+        return Conclusion.of(present, ratio ? Math.log(change) : change);
+    }
+
+    /** A verdict in words that say which direction matters. */
+    public String words(Verdict said) {
+        return VerdictWords.of(said, matters);
     }
 
     /** What was found, in plain words. */

@@ -60,6 +60,22 @@ public final class Digits {
         return texts;
     }
 
+    /** A share as a whole percentage; never 0 or 100 where it is not exactly so. */
+    static String percent(double share) {
+        if (share > 0 && share < 0.01) {
+            return "less than 1 %";
+        }
+        if (share < 1 && share > 0.99) {
+            return "more than 99 %";
+        }
+        return Math.round(100 * share) + " %";
+    }
+
+    /** A chance found by simulation as a whole percentage: never 0 or 100, which it cannot know. */
+    public static String chance(double share) {
+        return percent(Math.max(1e-4, Math.min(1 - 1e-4, share)));
+    }
+
     private static List<String> alike(double[] values, int digits) {
         return Arrays.stream(values)
                 .mapToObj(value -> of(value, digits, RoundingMode.HALF_EVEN))

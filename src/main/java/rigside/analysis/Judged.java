@@ -74,6 +74,7 @@ record Judged(
                         ? OptionalDouble.of(latest.interval().get().critical())
                         : OptionalDouble.empty(),
                 setting.band(),
+                setting.compared().matters(),
                 verdict,
                 settledAt,
                 latest.verdict(),

@@ -88,7 +88,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
             return Optional.of(
                     "More inhalations in this donning will not help: they explain "
                             + (limits.high() > 0
-                                    ? "at most about " + Figures.percent(limits.high())
+                                    ? "at most about " + Digits.percent(limits.high())
                                     : "nothing that can be seen")
                             + " of the spread. Take the mask off and put it on again"
                             + (isCosted() ? best : "")
@@ -109,7 +109,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
                                 + (limits.high() < 1
                                         ? percent(limits.low())
                                                 + " to "
-                                                + Figures.percent(limits.high())
+                                                + Digits.percent(limits.high())
                                         : percent(limits.low()) + " to all")
                                 + " of the spread ("
                                 + Figures.confidence(LEVEL)
@@ -122,7 +122,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
     }
 
     private static String percent(double share) {
-        return share < 0.005 ? "0 %" : Figures.percent(share);
+        return share < 0.005 ? "0 %" : Digits.percent(share);
     }
 
     /** Behind {@link #ofDonning}. */

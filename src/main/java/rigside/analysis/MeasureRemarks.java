@@ -81,7 +81,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                                 + ": with "
                                 + Figures.confidence(confidence)
                                 + " confidence at least "
-                                + Figures.percent(
+                                + Digits.percent(
                                         ExactLimits.binomialLower(
                                                 each.reached(), judged, confidence))
                                 + " of donnings reach "
@@ -109,12 +109,11 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
         }
         double[] logs = summary.values().stream().mapToDouble(Math::log).toArray();
         return ", and at least "
-                + Figures.percent(
-                        Tolerance.shareReaching(logs, Math.log(level.value()), confidence))
+                + Digits.percent(Tolerance.shareReaching(logs, Math.log(level.value()), confidence))
                 + " of them an overall "
                 + Digits.three(level.value())
                 + " and "
-                + Figures.percent(COVERED)
+                + Digits.percent(COVERED)
                 + " an overall "
                 + Digits.three(Math.exp(Tolerance.lowerBound(logs, COVERED, confidence)))
                 + " by their spread";

@@ -228,6 +228,6 @@ final class PlanAdvice {
 
     /** Of simulated campaigns none or all is not never or always. */
     private static String simulated(double share) {
-        return Figures.percent(Math.min(Math.max(share, 1e-9), 1 - 1e-9));
+        return Digits.percent(Math.min(Math.max(share, 1e-9), 1 - 1e-9));
     }
 }

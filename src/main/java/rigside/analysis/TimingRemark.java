@@ -49,7 +49,7 @@ record TimingRemark(State state, List<DonningValue> values) {
                         + " within a donning (standard deviation, "
                         + Figures.count(trials, "trial", "trials")
                         + "); pressing start and stop by hand can explain "
-                        + (share < 1 ? "about " + Figures.percent(share) : "all")
+                        + (share < 1 ? "about " + Digits.percent(share) : "all")
                         + " of that variance, at "
                         + seconds(timing)
                         + " "

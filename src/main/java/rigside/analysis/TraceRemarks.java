@@ -54,9 +54,9 @@ record TraceRemarks(State state, List<DonningValue> values) {
                 + in(unit, mean(traced, each -> each.inhalation().spreadPa()))
                 + (tolerance > 0
                         ? ", within "
-                                + Figures.percent(tolerance)
+                                + Digits.percent(tolerance)
                                 + " of the target for "
-                                + Figures.percent(share)
+                                + Digits.percent(share)
                                 + " of the time"
                         : "")
                 + (byClock > 0 ? "; " + byClock + " by the clock alone" : "")

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rigside.decide.Conclusion;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
 import rigside.protocol.Measure;
@@ -50,7 +49,7 @@ record Wording(Setting setting, String condition, String reference) {
                 + figures(interval.get(), digits)
                 + where(verdict)
                 + "): "
-                + judgement(verdict)
+                + VerdictWords.clause(verdict, setting.compared().matters())
                 + ".";
     }
 
@@ -74,19 +73,10 @@ record Wording(Setting setting, String condition, String reference) {
                         ? Figures.count(settled.round(), "round", "rounds")
                         : units(settled.round()))
                 + " as "
-                + directed(settled.conclusion())
+                + VerdictWords.of(settled.conclusion(), setting.compared().matters())
                 + (estimate.isPresent() ? " (" + limit(estimate.getAsDouble()) + ")" : "")
                 + ", which stays. The latest look "
                 + (contradicted ? "contradicts it: " : "by itself does not settle it: ");
-    }
-
-    /** What was settled, with the way it goes. */
-    private String directed(Conclusion reached) {
-        return switch (reached.direction()) {
-            case 1 -> "a meaningful increase";
-            case -1 -> "a meaningful decrease";
-            default -> judgement(reached.verdict());
-        };
     }
 
     /** "1 round", "3 rounds"; values where each donning or trial stands for itself. */
@@ -218,25 +208,5 @@ record Wording(Setting setting, String condition, String reference) {
         return meaningful.contains(" to ")
                 ? meaningful + ", the range too small to matter"
                 : "the " + meaningful + " that matters";
-    }
-
-    /** A verdict as a clause: "a meaningful difference". */
-    String judgement(Verdict verdict) {
-        String kind =
-                switch (setting.compared().matters()) {
-                    case EITHER -> "difference";
-                    case INCREASE -> "increase";
-                    case DECREASE -> "decrease";
-                };
-        return switch (verdict) {
-            case MEANINGFUL_DIFFERENCE -> "a meaningful " + kind;
-            case NO_MEANINGFUL_DIFFERENCE ->
-                    kind.equals("difference") || setting.compared().meaningful().contains(" to ")
-                            ? "no meaningful " + kind
-                            : "no " + kind + " as large as " + setting.compared().meaningful();
-            case DIFFERENCE_SIZE_UNSETTLED ->
-                    "there is a difference; whether it matters is not settled";
-            case NOT_SETTLED, TOO_FEW_ROUNDS -> "not settled";
-        };
     }
 }

@@ -1,22 +1,22 @@
 package rigside.command;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
+import rigside.analysis.Digits;
 import rigside.analysis.Flag;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
+import rigside.analysis.VerdictWords;
+import rigside.decide.Conclusion;
 import rigside.decide.Limits;
-import rigside.decide.Verdict;
 import rigside.desk.Happened;
-import rigside.measure.Numbers;
 import rigside.protocol.Condition;
+import rigside.protocol.Measure.Compared.Matters;
 import rigside.session.State;
 
 /** Analyses as sentences, with their numbers. */
@@ -62,7 +62,10 @@ final class AnalysisText {
         lines.add(
                 (result.measure().title() + " " + bracketed(result.measure().unit().symbol()))
                         .strip());
-        result.comparisons().forEach(each -> comparison(each, lines));
+        for (Comparison each : result.comparisons()) {
+            comparison(each, lines);
+            lines.add("");
+        }
         result.conditions().forEach(each -> lines.add("  " + summary(state, each)));
         result.flags().forEach(each -> flag(each, lines));
         looks(result.comparisons(), condition -> title(state, condition), lines);
@@ -80,7 +83,10 @@ final class AnalysisText {
                         mean ->
                                 line.append(each.geometric() ? ", geometric mean " : ", mean ")
                                         .append(each.atLeast() ? "at least " : "")
-                                        .append(rounded(mean)));
+                                        .append(
+                                                each.atLeast()
+                                                        ? Digits.threeAtLeast(mean)
+                                                        : Digits.three(mean)));
         each.variation()
                 .ifPresent(
                         share ->
@@ -89,10 +95,7 @@ final class AnalysisText {
                                         .append(" %"));
         if (!each.values().isEmpty()) {
             line.append("; ")
-                    .append(
-                            String.join(
-                                    ", ",
-                                    each.values().stream().map(AnalysisText::rounded).toList()));
+                    .append(String.join(", ", each.values().stream().map(Digits::three).toList()));
         }
         return line.toString();
     }
@@ -123,64 +126,98 @@ final class AnalysisText {
             List<Comparison> comparisons, UnaryOperator<String> title, List<String> lines) {
         for (Comparison each : comparisons) {
             for (Comparison.Seen look : each.looks()) {
+                List<String> digits =
+                        Digits.apart(
+                                look.estimate(), look.interval().low(), look.interval().high());
                 lines.add(
                         "  with "
                                 + look.n()
                                 + " of each ("
                                 + title.apply(each.condition())
                                 + "): estimate "
-                                + rounded(look.estimate())
+                                + digits.get(0)
                                 + ", interval "
-                                + between(look.interval(), each.ratio())
+                                + between(look.interval(), digits.subList(1, 3), each.ratio())
                                 + ", critical value "
-                                + rounded(look.critical())
+                                + Digits.three(look.critical())
                                 + ": "
-                                + words(look.verdict()));
+                                + each.words(look.verdict()));
             }
         }
     }
 
     private static String numbers(Comparison each) {
+        Limits interval = each.interval().orElse(each.band());
+        List<String> digits =
+                Digits.apart(
+                        each.estimate().orElse(0),
+                        interval.low(),
+                        interval.high(),
+                        each.band().low(),
+                        each.band().high());
         StringBuilder line = new StringBuilder("n ").append(each.n());
-        each.estimate().ifPresent(estimate -> line.append(", estimate ").append(rounded(estimate)));
+        each.estimate().ifPresent(estimate -> line.append(", estimate ").append(digits.get(0)));
         each.interval()
                 .ifPresent(
-                        limits -> line.append(", interval ").append(between(limits, each.ratio())));
-        each.critical().ifPresent(c -> line.append(", critical value ").append(rounded(c)));
-        line.append(", band ")
-                .append(between(each.band(), each.ratio()))
+                        limits ->
+                                line.append(", interval ")
+                                        .append(
+                                                between(
+                                                        limits,
+                                                        digits.subList(1, 3),
+                                                        each.ratio())));
+        each.critical().ifPresent(c -> line.append(", critical value ").append(Digits.three(c)));
+        return line.append(", band ")
+                .append(band(each.matters(), digits.subList(3, 5)))
                 .append(": ")
-                .append(words(each.verdict()));
-        return line.toString();
+                .append(verdict(each))
+                .toString();
+    }
+
+    /** Both edges, or the one that counts. */
+    private static String band(Matters matters, List<String> digits) {
+        return switch (matters) {
+            case EITHER -> digits.get(0) + " to " + digits.get(1);
+            case INCREASE -> "up to " + digits.get(1);
+            case DECREASE -> "down to " + digits.get(0);
+        };
+    }
+
+    /** What these numbers say, and what holds where that is something else. */
+    private static String verdict(Comparison each) {
+        Conclusion present = each.presently();
+        boolean stays =
+                each.isSettled()
+                        && each.settledAt()
+                                .filter(settled -> !settled.conclusion().equals(present))
+                                .isPresent();
+        if (stays) {
+            Comparison.Settled settled = each.settledAt().get();
+            return VerdictWords.of(present, each.matters())
+                    + " (settled after "
+                    + settled.round()
+                    + " as "
+                    + VerdictWords.of(settled.conclusion(), each.matters())
+                    + ", stays)";
+        }
+        return each.words(each.verdict())
+                + (each.verdict() == each.present()
+                        ? ""
+                        : " (these numbers alone: "
+                                + VerdictWords.of(present, each.matters())
+                                + ")");
     }
 
     /** Two limits; one that is nowhere has no number. */
-    private static String between(Limits limits, boolean ratio) {
+    private static String between(Limits limits, List<String> digits, boolean ratio) {
         boolean low = Double.isFinite(limits.low()) && !(ratio && limits.low() == 0);
         boolean high = Double.isFinite(limits.high());
         if (!low && !high) {
             return "without ends";
         }
-        return (low ? rounded(limits.low()) : "no lower end")
+        return (low ? digits.get(0) : "no lower end")
                 + " to "
-                + (high ? rounded(limits.high()) : "no upper end");
-    }
-
-    private static String words(Verdict verdict) {
-        return switch (verdict) {
-            case TOO_FEW_ROUNDS -> "too early to say";
-            case MEANINGFUL_DIFFERENCE -> "a meaningful difference";
-            case NO_MEANINGFUL_DIFFERENCE -> "no meaningful difference";
-            case DIFFERENCE_SIZE_UNSETTLED -> "a difference of unsettled size";
-            case NOT_SETTLED -> "not settled";
-        };
-    }
-
-    /** Four digits: more would claim a precision that no bench has. */
-    private static String rounded(double number) {
-        return Double.isFinite(number)
-                ? Numbers.plain(new BigDecimal(number).round(new MathContext(4)).doubleValue())
-                : Numbers.plain(number);
+                + (high ? digits.get(1) : "no upper end");
     }
 
     private static String bracketed(String unit) {

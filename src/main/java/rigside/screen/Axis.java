@@ -5,18 +5,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.analysis.Comparison;
 import rigside.decide.Limits;
+import rigside.protocol.Measure.Compared.Matters;
 
 /**
  * The line that intervals are drawn on, one row of text each: no change as a bar in the middle, the
- * edges of the band of changes too small to matter as brackets, the interval heavy with its
- * estimate. Several rows on one axis can be compared by eye.
+ * edges of the band of changes too small to matter as brackets (only the one that counts where one
+ * direction matters), the interval heavy with its estimate. Several rows on one axis can be
+ * compared by eye.
  *
  * @param ratio whether the numbers are ratios, placed by their logarithm, else differences
  * @param band the changes too small to matter
+ * @param matters the direction that matters
  * @param reach how far the line goes to each side of no change, on the analysis scale
  * @param columns the width, 20 or more
  */
-record Axis(boolean ratio, Limits band, double reach, int columns, Glyphs signs) {
+record Axis(boolean ratio, Limits band, Matters matters, double reach, int columns, Glyphs signs) {
 
     /** How many half bands the line reaches to each side at least, and at most. */
     private static final double NARROWEST = 1.6;
@@ -27,7 +30,14 @@ record Axis(boolean ratio, Limits band, double reach, int columns, Glyphs signs)
     static Axis of(Comparison comparison, int columns, Glyphs signs) {
         boolean ratio = comparison.ratio();
         Limits band = comparison.band();
-        double half = Math.max(-scaled(ratio, band.low()), scaled(ratio, band.high()));
+        double down = -scaled(ratio, band.low());
+        double up = scaled(ratio, band.high());
+        double half =
+                switch (comparison.matters()) {
+                    case EITHER -> Math.max(down, up);
+                    case INCREASE -> up;
+                    case DECREASE -> down;
+                };
         double wanted =
                 comparison
                         .interval()
@@ -42,12 +52,12 @@ record Axis(boolean ratio, Limits band, double reach, int columns, Glyphs signs)
                                                 ratio,
                                                 comparison.estimate().orElse(ratio ? 1 : 0))));
         double reach = half * Math.max(NARROWEST, Math.min(WIDEST, 1.1 * wanted / half));
-        return new Axis(ratio, band, reach, columns, signs);
+        return new Axis(ratio, band, comparison.matters(), reach, columns, signs);
     }
 
     /** The same axis as far as the one that reaches farther. */
     Axis and(Axis other) {
-        return new Axis(ratio, band, Math.max(reach, other.reach), columns, signs);
+        return new Axis(ratio, band, matters, Math.max(reach, other.reach), columns, signs);
     }
 
     /** The row of a comparison as it stands. */
@@ -68,8 +78,12 @@ record Axis(boolean ratio, Limits band, double reach, int columns, Glyphs signs)
                     cells[to] = isBeyond(limits.high()) ? signs.beyond() : cells[to];
                 });
         cells[place(none())] = "|";
-        cells[place(band.low())] = "[";
-        cells[place(band.high())] = "]";
+        if (hasLow(matters)) {
+            cells[place(band.low())] = "[";
+        }
+        if (hasHigh(matters)) {
+            cells[place(band.high())] = "]";
+        }
         if (estimate.isPresent()) {
             cells[place(estimate.getAsDouble())] = signs.mark();
         }
@@ -81,18 +95,30 @@ record Axis(boolean ratio, Limits band, double reach, int columns, Glyphs signs)
         StringBuilder line = new StringBuilder(" ".repeat(columns));
         boolean room =
                 put(line, place(none()), ratio ? "1.00" : "0")
-                        && put(line, place(band.low()), Figures.three(band.low()))
-                        && put(line, place(band.high()), Figures.three(band.high()));
+                        && (!hasLow(matters)
+                                || put(line, place(band.low()), Figures.three(band.low())))
+                        && (!hasHigh(matters)
+                                || put(line, place(band.high()), Figures.three(band.high())));
         if (!room) {
             line.replace(0, columns, " ".repeat(columns));
-            put(line, place(none()), edges(band));
+            put(line, place(none()), edges(band, matters));
         }
         return line.toString().stripTrailing();
     }
 
-    /** The band's edges in figures, between the signs that mark them. */
-    static String edges(Limits band) {
-        return "[" + Figures.three(band.low()) + " " + Figures.three(band.high()) + "]";
+    /** The band's edges in figures with the signs that mark them; only the one that counts. */
+    static String edges(Limits band, Matters matters) {
+        String low = hasLow(matters) ? "[" + Figures.three(band.low()) : "";
+        String high = hasHigh(matters) ? Figures.three(band.high()) + "]" : "";
+        return (low + " " + high).strip();
+    }
+
+    private static boolean hasLow(Matters matters) {
+        return matters != Matters.INCREASE;
+    }
+
+    private static boolean hasHigh(Matters matters) {
+        return matters != Matters.DECREASE;
     }
 
     /** Whether there was room for it. */

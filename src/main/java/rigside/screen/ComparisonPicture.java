@@ -27,7 +27,8 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
 
     private static final int FIGURES = 24;
 
-    private static final int WORD = 26;
+    /** Columns of a verdict in a row by itself, so that rows keep their places. */
+    private static final int USUAL_WORDS = 24;
 
     private static final int CHANCE = 14;
 
@@ -76,7 +77,7 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
                 Line.of("  ")
                         .plus(Line.of(measure.measure().title()).cut(18, scene.signs().cut()))
                         .padded(21, Tone.PLAIN);
-        String edges = "  " + Axis.edges(comparison.band());
+        String edges = "  " + Axis.edges(comparison.band(), comparison.matters());
         int columns = Math.min(WIDEST, scene.columns()) - 21 - edges.length();
         return comparison.estimate().isEmpty()
                 ? name.plus(Tone.QUIET, "no complete round yet")
@@ -86,21 +87,36 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
                         .plus(Tone.QUIET, edges);
     }
 
-    /** One row: the sign, a name, the picture, the verdict in a word. */
-    Line brief(String name) {
-        int width = scene.columns() / 4;
+    /**
+     * One row: the sign, a name, the picture, the verdict in a few words.
+     *
+     * @param named columns of the longest name; it has fewer where the picture needs them
+     * @param worded columns of the longest verdict
+     */
+    Line brief(int named, int worded) {
+        int words = Math.max(USUAL_WORDS, worded) + 3;
+        int width =
+                Math.max(scene.columns() / 4, Math.min(named + 3, scene.columns() - words - 22));
         Line title =
                 sign(comparison.verdict(), scene.signs())
-                        .plus(Line.of(name).cut(width - 3, scene.signs().cut()))
+                        .plus(name().in(width - 3, scene.signs().cut()))
                         .padded(width, Tone.PLAIN);
-        int columns = scene.columns() - width - 29;
+        int columns = Math.max(8, scene.columns() - width - words - 2);
         String line =
                 comparison.estimate().isPresent()
                         ? Axis.of(comparison, columns, scene.signs()).row(comparison)
                         : "no complete round yet";
         return title.plus(Line.of(line).cut(columns, scene.signs().cut()))
                 .padded(width + columns + 2, Tone.PLAIN)
-                .plus(word(comparison.verdict()));
+                .plus(word());
+    }
+
+    /** What tells this comparison from the others. */
+    Name name() {
+        boolean several = scene.state().protocol().conditions().size() > 2;
+        return new Name(
+                measure.measure().title(),
+                several ? Header.title(scene.state(), comparison.condition()) : "");
     }
 
     /** Every look, one row each, on the axis of the present one; empty before the first. */
@@ -109,8 +125,13 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
             return List.of();
         }
         int last = comparison.looks().size() - 1;
-        boolean worded = scene.columns() >= INDENT + LABEL + 30 + FIGURES + WORD;
-        int room = scene.columns() - INDENT - LABEL - FIGURES - (worded ? WORD : 0);
+        int words =
+                2
+                        + comparison.looks().stream()
+                                .mapToInt(this::words)
+                                .reduce(USUAL_WORDS, Math::max);
+        boolean worded = scene.columns() >= INDENT + LABEL + 30 + FIGURES + words;
+        int room = scene.columns() - INDENT - LABEL - FIGURES - (worded ? words : 0);
         Axis axis = Axis.of(comparison, Math.max(20, Math.min(WIDEST, room)), scene.signs());
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(Tone.QUIET, "  how the interval moved, look by look"));
@@ -160,12 +181,12 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
                         Line.of(Tone.QUIET, "  settles in plan ")
                                 .plus(Tone.STRONG, scene.signs().block().repeat(full))
                                 .plus(Tone.QUIET, scene.signs().dot().repeat(CHANCE - full))
-                                .plus(Tone.STRONG, " " + percent(chance) + ": "),
+                                .plus(Tone.STRONG, " " + Digits.chance(chance) + ": "),
                         Tone.QUIET,
                         "meaningful "
-                                + percent(forecast.meaningful())
+                                + Digits.chance(forecast.meaningful())
                                 + ", not meaningful "
-                                + percent(forecast.noMeaningful()),
+                                + Digits.chance(forecast.noMeaningful()),
                         scene.columns()));
         lines.addAll(rounds(forecast));
         return List.copyOf(lines);
@@ -205,20 +226,17 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
         return scene.state().protocol().plan();
     }
 
-    /** Of simulated campaigns: neither never nor always can be known from them. */
-    private static String percent(double share) {
-        return share < 0.01 ? "<1 %" : share > 0.99 ? ">99 %" : Math.round(100 * share) + " %";
+    /** What holds, in a few words. */
+    Line word() {
+        return word(comparison.verdict());
     }
 
-    /** A verdict in a word or three. */
-    static Line word(Verdict verdict) {
-        return switch (verdict) {
-            case TOO_FEW_ROUNDS -> Line.of("too few rounds");
-            case MEANINGFUL_DIFFERENCE -> Line.of(Tone.STRONG, "a meaningful difference");
-            case NO_MEANINGFUL_DIFFERENCE -> Line.of(Tone.STRONG, "no meaningful difference");
-            case DIFFERENCE_SIZE_UNSETTLED -> Line.of("differs, size unsettled");
-            case NOT_SETTLED -> Line.of("not settled");
-        };
+    private int words(Comparison.Seen look) {
+        return word(look.verdict()).width();
+    }
+
+    private Line word(Verdict verdict) {
+        return Line.of(verdict.settled() ? Tone.STRONG : Tone.PLAIN, comparison.words(verdict));
     }
 
     /** Whether a verdict is settled, as a sign. */

@@ -28,7 +28,7 @@ final class FlagLines {
 
     private static List<Line> line(Scene scene, String title, Flag flag) {
         return Wrap.hanging(
-                Line.of(Tone.QUIET, " " + scene.signs().dot() + " "),
+                Line.of(Tone.QUIET, " " + scene.signs().flag() + " "),
                 Tone.QUIET,
                 title
                         + Texts.sentence(flag.reason())

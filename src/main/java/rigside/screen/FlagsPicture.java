@@ -52,7 +52,7 @@ record FlagsPicture(Scene scene) {
         List<Line> lines = new ArrayList<>(List.of(Line.BLANK));
         lines.addAll(
                 Wrap.hanging(
-                        Line.of(Tone.WARN, "? "),
+                        Line.of(Tone.WARN, scene.signs().flag() + " "),
                         Tone.STRONG,
                         measure.measure().title() + ", " + kind(flag.kind()) + donnings(flag),
                         scene.columns()));
@@ -85,27 +85,38 @@ record FlagsPicture(Scene scene) {
                                 axis,
                                 "as it stands",
                                 with,
-                                ComparisonPicture.sign(with.verdict(), axis.signs())
-                                        .plus(ComparisonPicture.word(with.verdict()))),
+                                verdict(
+                                        ComparisonPicture.sign(with.verdict(), axis.signs()),
+                                        with,
+                                        half)),
                         half + GAP,
                         side(
                                 axis,
                                 "what if " + whatIf.without(),
                                 then,
-                                Line.of(Tone.QUIET, "  it would say: ")
-                                        .plus(ComparisonPicture.word(then.verdict()))),
+                                verdict(Line.of(Tone.QUIET, "  it would say: "), then, half)),
                         scene.signs().cut());
         return beside.stream().map(line -> line.indented(2)).toList();
     }
 
-    private static List<Line> side(Axis axis, String heading, Comparison comparison, Line verdict) {
+    private static List<Line> side(
+            Axis axis, String heading, Comparison comparison, List<Line> verdict) {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(Tone.QUIET, heading).cut(axis.columns(), axis.signs().cut()));
         lines.add(Line.of(Tone.STRONG, axis.row(comparison)));
         lines.add(Line.of(Tone.QUIET, axis.numbers()));
-        lines.add(verdict);
+        lines.addAll(verdict);
         lines.addAll(Wrap.lines(Tone.QUIET, comparison.sentence(), axis.columns()));
         return List.copyOf(lines);
+    }
+
+    /** Wrapped where it is too long, since it is what one looks for. */
+    private static List<Line> verdict(Line head, Comparison of, int columns) {
+        Tone tone = of.isSettled() ? Tone.STRONG : Tone.PLAIN;
+        String words = of.words(of.verdict());
+        return head.width() + words.length() > columns && head.width() > 2
+                ? List.of(head, Line.of("  ").plus(tone, words))
+                : List.of(head.plus(tone, words));
     }
 
     private static String donnings(Flag flag) {

@@ -15,11 +15,12 @@ record Glyphs(
         String mark,
         String before,
         String beyond,
-        String cut) {
+        String cut,
+        String flag) {
     private static final Glyphs LINES =
-            new Glyphs("█", "═", "─", "│", "√", "►", "·", "■", "◄", "►", "…");
+            new Glyphs("█", "═", "─", "│", "√", "►", "·", "■", "◄", "►", "…", "¶");
     private static final Glyphs ASCII =
-            new Glyphs("#", "=", "-", "|", "*", ">", ".", "o", "<", ">", "~");
+            new Glyphs("#", "=", "-", "|", "*", ">", ".", "o", "<", ">", "~", "^");
 
     static Glyphs of(View.Style style) {
         return style.unicode() ? LINES : ASCII;

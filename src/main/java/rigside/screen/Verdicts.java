@@ -2,7 +2,6 @@ package rigside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import rigside.analysis.Comparison;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 
@@ -71,17 +70,13 @@ final class Verdicts {
         if (!scene.view().shown().result()) {
             return concealed(scene);
         }
-        return scene.view().shown().measures().stream()
-                .flatMap(measure -> pictures(scene, measure).stream())
-                .map(picture -> picture.brief(name(scene, picture.measure(), picture.comparison())))
-                .toList();
-    }
-
-    /** A comparison's name: the measure's, and where there are several the condition's. */
-    static String name(Scene scene, MeasureResult measure, Comparison comparison) {
-        boolean several = scene.state().protocol().conditions().size() > 2;
-        return measure.measure().title()
-                + (several ? ", " + Header.title(scene.state(), comparison.condition()) : "");
+        List<ComparisonPicture> pictures =
+                scene.view().shown().measures().stream()
+                        .flatMap(measure -> pictures(scene, measure).stream())
+                        .toList();
+        int named = pictures.stream().mapToInt(each -> each.name().width()).max().orElse(0);
+        int worded = pictures.stream().mapToInt(each -> each.word().width()).max().orElse(0);
+        return pictures.stream().map(each -> each.brief(named, worded)).toList();
     }
 
     /**

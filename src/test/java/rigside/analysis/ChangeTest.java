@@ -82,7 +82,7 @@ class ChangeTest {
                 Arguments.of(
                         "only an increase matters",
                         paired.matters(Matters.INCREASE).of(plain(4), between(4)),
-                        "It would settle as no increase as large as 10 % if the upper limit fell"
+                        "It would settle as no meaningful increase if the upper limit fell"
                                 + " below 1.10 (now 1.52), as a meaningful increase if the lower limit"
                                 + " rose above 1.10 (now 0.822)."
                                 + " With the estimate where it is, the interval would have to be within 1.10 to 1.14:"
@@ -90,7 +90,7 @@ class ChangeTest {
                 Arguments.of(
                         "only a decrease matters",
                         paired.matters(Matters.DECREASE).of(plain(4), between(4)),
-                        "It would settle as no decrease as large as 10 % if the lower limit rose"
+                        "It would settle as no meaningful decrease if the lower limit rose"
                                 + " above 0.909 (now 0.822), as a meaningful decrease if the upper"
                                 + " limit fell below 0.909 (now 1.52)."
                                 + " With the estimate where it is, the interval would have to be within 0.909 to 1.37:"

@@ -53,4 +53,10 @@ class DigitsTest {
     void noiseOfTheArithmeticIsNoDifference() {
         assertEquals(List.of("1.10", "1.10"), Digits.apart(1.1, Math.exp(Math.log(1.1)) + 1e-15));
     }
+
+    @ParameterizedTest
+    @CsvSource({"0,0 %", "0.004,less than 1 %", "0.123,12 %", "0.996,more than 99 %", "1,100 %"})
+    void aChanceIsNeverRoundedToCertainty(double share, String words) {
+        assertEquals(words, Digits.percent(share));
+    }
 }

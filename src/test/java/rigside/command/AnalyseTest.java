@@ -207,7 +207,7 @@ class AnalyseTest {
         int whatIf =
                 text.indexOf("  without round 4: Disc, compared with plain: the value is 1.12");
         int note = text.indexOf("  Only a view: a verdict reached by choosing values is none.");
-        int looks = text.indexOf("  with 3 of each (disc): estimate 1.118, interval ");
+        int looks = text.indexOf("  with 3 of each (disc): estimate 1.12, interval ");
         assertTrue(0 < flag && flag < whatIf && whatIf < note && note < looks, text);
         assertEquals(5, text.split(" of each [(]disc[)]: ", -1).length - 1);
     }
@@ -311,6 +311,30 @@ class AnalyseTest {
                                 "Settled after 3 rounds as a meaningful increase (1.35), which stays. The"
                                         + " latest look by itself does not settle it: "),
                 out.toString());
+        assertTrue(out.toString().contains(STAYS), out.toString());
+    }
+
+    /** The numbers are the latest look's, so the verdict beside them is its own. */
+    private static final String STAYS =
+            ": not settled (settled after 3 as a meaningful increase, stays)\n";
+
+    @ParameterizedTest
+    @CsvSource({"increase, 1.10, up to 1.10", "decrease, 0.909, down to 0.909"})
+    void whereOneDirectionMattersTheNumbersSaySo(String matters, String edge, String band)
+            throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        double about = matters.equals("increase") ? 6 : 16;
+        for (int round = 1; round <= 4; round++) {
+            double value = about + (round % 2) / 10.0;
+            rows.append(round).append(",plain,10.00\n");
+            rows.append(round).append(",disc,").append(value).append('\n');
+        }
+        assertEquals(0, analyse(rows.toString(), "--matters", matters));
+        String text = out.toString();
+        assertTrue(text.contains(", band " + band + ": no meaningful " + matters + "\n"), text);
+        assertTrue(text.contains(" " + edge + "): no meaningful " + matters + ".\n"), text);
+        assertEquals(3, text.split("critical value .*: no meaningful " + matters, -1).length - 1);
+        assertFalse(text.contains("meaningful difference"), text);
     }
 
     /** An increase settled early; then values that leave no room for it. */

@@ -10,6 +10,7 @@ import rigside.analysis.Comparison;
 import rigside.decide.Forecast;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
+import rigside.protocol.Measure.Compared.Matters;
 
 final class AxisTest {
 
@@ -17,6 +18,15 @@ final class AxisTest {
 
     private static Comparison comparison(
             boolean ratio, double estimate, Optional<Limits> interval, Limits band) {
+        return comparison(ratio, estimate, interval, band, Matters.EITHER);
+    }
+
+    private static Comparison comparison(
+            boolean ratio,
+            double estimate,
+            Optional<Limits> interval,
+            Limits band,
+            Matters matters) {
         return new Comparison(
                 "m",
                 "other",
@@ -28,6 +38,7 @@ final class AxisTest {
                 interval,
                 OptionalDouble.empty(),
                 band,
+                matters,
                 Verdict.NOT_SETTLED,
                 Optional.empty(),
                 Verdict.NOT_SETTLED,
@@ -55,6 +66,24 @@ final class AxisTest {
         Comparison inside =
                 comparison(true, 1.2, Optional.of(new Limits(1 / 1.5, 1.5)), new Limits(0.5, 2));
         assertEquals("........[....=======|==o====.....].......", axis(inside));
+    }
+
+    /** The line reaches as far as the edge that counts asks for, whatever the other would. */
+    @Test
+    void whereOneDirectionMattersOnlyItsEdgeIsDrawn() {
+        Optional<Limits> interval = Optional.of(new Limits(1 / 1.5, 1.5));
+        Limits band = new Limits(0.01, 2);
+        Comparison rise = comparison(true, 1.2, interval, band, Matters.INCREASE);
+        assertEquals(".............=======|==o====.....].......", axis(rise));
+        assertEquals("2.00]", Axis.edges(band, Matters.INCREASE));
+        Axis fall =
+                Axis.of(
+                        comparison(true, 1.2, interval, new Limits(0.5, 99), Matters.DECREASE),
+                        41,
+                        ASCII);
+        assertEquals("........[....=======|==o====.............", fall.row(rise));
+        assertEquals("      0.500       1.00", fall.numbers());
+        assertEquals("[0.500", Axis.edges(fall.band(), Matters.DECREASE));
     }
 
     @Test

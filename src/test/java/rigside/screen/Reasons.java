@@ -97,6 +97,7 @@ final class Reasons {
                 Optional.of(new Limits(0.4, 1.3)),
                 all.critical(),
                 all.band(),
+                all.matters(),
                 Verdict.NOT_SETTLED,
                 all.settledAt(),
                 all.present(),
