@@ -11,8 +11,7 @@ import java.util.List;
  * @param lowest the least, SI; NaN without any
  * @param expected how many there should be by the declared rate; without one by the rate while the
  *     feed was not silent, or 0 where it never was
- * @param seconds how long it was really sampled: without settling times and without the readings
- *     that are missing
+ * @param seconds how long it was really sampled: without settling times and without silence
  */
 public record Sample(
         int count, double mean, double spread, double lowest, double expected, double seconds) {
@@ -40,7 +39,7 @@ public record Sample(
                 count < 2 ? Double.NaN : Math.sqrt(squares / (count - 1)),
                 lowest,
                 expected,
-                count == 0 ? 0 : seconds * (expected > 0 ? Math.min(1, count / expected) : 1));
+                count == 0 ? 0 : seconds);
     }
 
     /**

@@ -18,38 +18,41 @@ record Sampling(Feed feed, Readings readings) {
             List<Reading> kept = settled(signal, span, settling);
             List<Reading> all = readings.between(span.from(), span.to());
             double share = kept.size() / (double) Math.max(1, all.size());
-            return Sample.of(
-                    kept,
-                    share * expected(all, span.from(), span.to()),
-                    share * (span.to() - span.from()) / NANOS);
+            double whole = (span.to() - span.from()) / NANOS;
+            double heard = whole - silent(all, span.from(), span.to());
+            return Sample.of(kept, expected(kept, whole, heard), share * heard);
         }
         long from = span.from() + (span.switched() ? settling : 0);
-        double seconds = Math.max(0, (span.to() - from) / NANOS);
         List<Reading> kept = readings.between(from, span.to());
+        double whole = Math.max(0, (span.to() - from) / NANOS);
+        double heard = whole - silent(kept, from, span.to());
         return Sample.of(
                 kept,
                 feed.perSecond().isPresent()
-                        ? feed.perSecond().getAsDouble() * seconds
-                        : expected(kept, from, span.to()),
-                seconds);
+                        ? feed.perSecond().getAsDouble() * whole
+                        : expected(kept, whole, heard),
+                heard);
     }
 
-    /**
-     * How many readings there would be without silence: as many a second as there are while none
-     * lasts longer than after which the feed counts as lost; 0 where it was never silent.
-     */
-    private double expected(List<Reading> heard, long from, long to) {
-        long silent = 0;
+    /** Seconds of silence, each longer than after which the feed counts as lost. */
+    private double silent(List<Reading> heard, long from, long to) {
+        double silent = 0;
         long before = from;
         for (int at = 0; at <= heard.size(); at++) {
             long next = at < heard.size() ? heard.get(at).at() : to;
-            silent += next - before > feed.lostAfter() * NANOS ? next - before : 0;
+            double seconds = (next - before) / NANOS;
+            silent += seconds > feed.lostAfter() ? seconds : 0;
             before = next;
         }
-        // One reading within nothing but silence stands for nothing: infinitely many are missing.
-        return silent == 0
-                ? 0
-                : heard.size() * (double) (to - from) / Math.max(0, to - from - silent);
+        return silent;
+    }
+
+    /**
+     * How many readings there would be without silence, at the rate while there was none: 0 where
+     * there was none, infinitely many where there was nothing else.
+     */
+    private static double expected(List<Reading> kept, double whole, double heard) {
+        return heard == whole ? 0 : kept.size() * whole / Math.max(0, heard);
     }
 
     /** Readings on one side of the tube, from some time after it was switched there. */

@@ -75,11 +75,12 @@ class SamplingTest {
         assertEquals(0, sample("", 10, 30, false).seconds(), 1e-9);
     }
 
+    /** A rate is declared roughly: a feed a little slower samples all the time all the same. */
     @Test
-    void aDeclaredRateSaysWhatIsMissing() {
-        heard(0, 15);
-        heard(22, 40);
-        // 15 of the 20 readings that a reading a second makes: 10 to 15 and 22 to 30 s.
-        assertEquals(15, sample(", rate: 1 /s", 10, 30, false).seconds(), 1e-9);
+    void aDeclaredRateSaysWhetherAWindowIsUsedNotHowLongItWasSampled() {
+        heard(0, 40);
+        assertEquals(20, sample(", rate: 1.2 /s", 10, 30, false).seconds(), 1e-9);
+        assertTrue(sample(", rate: 1.2 /s", 10, 30, false).isUsable());
+        assertFalse(sample(", rate: 3 /s", 10, 30, false).isUsable());
     }
 }
