@@ -3,6 +3,8 @@ package rigside.analysis;
 import java.util.List;
 import java.util.OptionalDouble;
 import rigside.decide.Limits;
+import rigside.decide.Rules;
+import rigside.protocol.Protocol;
 import rigside.session.Look;
 import rigside.session.State;
 
@@ -10,6 +12,17 @@ import rigside.session.State;
 public final class Looks {
 
     private Looks() {}
+
+    /**
+     * Reckons beforehand what every look at a protocol's values will need, its critical values: for
+     * a thread of its own, so that no picture waits for the first look.
+     */
+    public static void prepare(Protocol protocol) {
+        protocol.measures().stream()
+                .filter(measure -> measure.compared().isPresent())
+                .map(measure -> Sharing.setting(protocol, measure).rules(0))
+                .forEach(Rules::criticalValues);
+    }
 
     /** The look a session is due for, from its analysis. */
     public static Look of(Analysis analysis, State state) {

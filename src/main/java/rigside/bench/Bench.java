@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import rigside.analysis.Looks;
 import rigside.journal.Journal;
 import rigside.journal.NotOpened;
 import rigside.journal.RawReadings;
@@ -102,6 +103,9 @@ public final class Bench {
             Settings settings,
             Optional<String> message)
             throws IOException {
+        Thread looks = new Thread(() -> Looks.prepare(protocol), "looks");
+        looks.setDaemon(true);
+        looks.start();
         try (RawReadings raw = RawReadings.in(journal.folder())) {
             LongSupplier now = () -> time.of(System.nanoTime());
             try (Rig rig = Rigs.open(opening, protocol, now, raw)) {
