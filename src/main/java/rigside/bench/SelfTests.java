@@ -76,7 +76,7 @@ public final class SelfTests {
 
         @Override
         public String give(Cue cue) {
-            return signals.give(List.of(cue), settings.volume())
+            return signals.give(List.of(cue), settings.sound().volume())
                     .map(Signals.Given::how)
                     .orElseThrow();
         }

@@ -1,7 +1,6 @@
 package rigside.bench;
 
 import java.util.Optional;
-import rigside.rig.SoundVolume;
 import rigside.screen.View;
 import rigside.session.Event;
 
@@ -9,7 +8,7 @@ import rigside.session.Event;
  * How the bench looks and sounds.
  *
  * @param style what the terminal can show, and the trigger
- * @param volume how loud cues are at first; keys change it
+ * @param sound how loud cues are at first; keys change it
  * @param speak the command that speaks cues, if any
  * @param bounceSeconds from 0 to {@link #MOST_BOUNCE_SECONDS}: presses of one key closer together
  *     than this are one press
@@ -18,7 +17,7 @@ import rigside.session.Event;
  */
 public record Settings(
         View.Style style,
-        SoundVolume volume,
+        Loudness sound,
         Optional<String> speak,
         double bounceSeconds,
         Optional<Event.SelfTested> selfTest,

@@ -66,7 +66,7 @@ final class Sitting {
             SessionTime time,
             Settings settings,
             Optional<String> message) {
-        Ui quiet = Ui.START.at(settings.volume());
+        Ui quiet = Ui.START.at(settings.sound().volume());
         Ui ui = message.map(quiet::saying).orElse(quiet);
         try (Signals signals = Signals.of(settings.speak(), console::bell)) {
             new Sitting(console, runner, time, settings, signals, ui).run();
@@ -172,6 +172,9 @@ final class Sitting {
             return false;
         }
         Reaction reaction = Reaction.to(ui, view, pressed.key());
+        if (!reaction.ui().volume().equals(ui.volume())) {
+            settings.sound().remember(reaction.ui().volume());
+        }
         ui = reaction.ui();
         if (reaction.leaves()) {
             return leaves(pressed);

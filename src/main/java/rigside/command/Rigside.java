@@ -17,8 +17,8 @@ import rigside.bench.Trigger;
 import rigside.desk.Choice;
 import rigside.desk.Folders;
 import rigside.desk.Home;
+import rigside.desk.KeptVolume;
 import rigside.journal.SelfTestFile;
-import rigside.rig.SoundVolume;
 import rigside.screen.Stroke;
 
 /** The command {@code rigside}; alone it opens the home screen. */
@@ -166,7 +166,7 @@ public final class Rigside implements Callable<Integer> {
         }
         return new Settings(
                 Ability.of(System.getenv(), ascii, key),
-                mute ? SoundVolume.USUAL.toggled() : SoundVolume.USUAL,
+                KeptVolume.in(folders().root(), mute),
                 speak.or(() -> Optional.ofNullable(System.getenv("RIGSIDE_SPEAK")))
                         .filter(command -> !command.isBlank()),
                 bounce,

@@ -30,6 +30,21 @@ class SittingTest {
     private final Kept kept = new Kept();
     private final Presses keys = new Presses();
 
+    private final List<SoundVolume> remembered = new ArrayList<>();
+
+    private final Loudness sound =
+            new Loudness() {
+                @Override
+                public SoundVolume volume() {
+                    return SoundVolume.USUAL;
+                }
+
+                @Override
+                public void remember(SoundVolume volume) {
+                    remembered.add(volume);
+                }
+            };
+
     /** The keys come at once, and are meant as they come. */
     private double bounce;
 
@@ -68,7 +83,7 @@ class SittingTest {
         Settings settings =
                 new Settings(
                         new View.Style(View.Colours.NONE, false),
-                        SoundVolume.USUAL,
+                        sound,
                         Optional.empty(),
                         bounce,
                         Optional.empty(),
@@ -129,6 +144,13 @@ class SittingTest {
         keys.press(KeyType.Enter).press(KeyType.EOF);
         sit();
         assertEquals(List.of("SessionOpened"), happened());
+    }
+
+    @Test
+    void theVolumeIsRememberedWhenAKeyChangesIt() throws IOException {
+        keys.press(KeyType.F1).type("-sx").press(KeyType.EOF);
+        sit();
+        assertEquals(List.of(new SoundVolume(7, false), new SoundVolume(7, true)), remembered);
     }
 
     /** Thirty a second, as a terminal repeats it. */
