@@ -164,23 +164,19 @@ public final class Feeds implements Rig {
     }
 
     /**
-     * The mean concentration, or how far the pressure fell, in the window asked about, in SI; empty
-     * with less than half of the readings expected in it, and for what no feed gives.
+     * The mean concentration in the window asked about, in SI; empty with less than half of the
+     * readings expected in it, and for what no feed gives. Pressures are followed, not asked for:
+     * see {@link #now}.
      */
     @Override
     public OptionalDouble answer(Asked asked) {
-        Optional<Signal> signal = asked.kind().signal();
-        Optional<Sample> sample =
-                signal.flatMap(each -> asked.span().flatMap(span -> sample(each, span)))
-                        .filter(Sample::isUsable);
-        if (sample.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        boolean pressure = signal.get() == Signal.PRESSURE;
-        double si = pressure ? -sample.get().lowest() : sample.get().mean();
-        return pressure && !(si > 0)
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Digits.round(si, DIGITS));
+        return asked.kind()
+                .signal()
+                .filter(signal -> signal != Signal.PRESSURE)
+                .flatMap(signal -> asked.span().flatMap(span -> sample(signal, span)))
+                .filter(Sample::isUsable)
+                .map(sample -> OptionalDouble.of(Digits.round(sample.mean(), DIGITS)))
+                .orElse(OptionalDouble.empty());
     }
 
     /**

@@ -225,6 +225,14 @@ final class Journey implements AutoCloseable {
         return journal().stream().filter(line -> isOf(kind, line)).count();
     }
 
+    /** The last line of the journal that holds a text. */
+    String line(String text) {
+        return journal().stream()
+                .filter(line -> line.contains(text))
+                .reduce((first, last) -> last)
+                .orElseThrow();
+    }
+
     /** The journal's last line. */
     String lastEvent() {
         List<String> lines = journal().stream().filter(line -> !isOf("cued", line)).toList();

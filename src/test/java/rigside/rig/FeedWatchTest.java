@@ -239,6 +239,31 @@ class FeedWatchTest {
         assertFalse(watch.readings().hasForgotten(10));
     }
 
+    @Test
+    void aGaugeShowsNothingOldLongBeforeItsFeedCountsAsLost() {
+        watch = new FeedWatch(gauge(OptionalDouble.of(10)), 0);
+        now = 0;
+        steady(10, 3);
+        assertTrue(watch.gauged().si().isPresent());
+        pass(0.5);
+        assertTrue(watch.gauged().si().isPresent(), "five readings missed");
+        pass(0.2);
+        assertEquals(Now.SILENT, watch.gauged());
+        assertTrue(watch.isWell());
+        steady(10, 0.1);
+        assertTrue(watch.gauged().si().isPresent());
+    }
+
+    @Test
+    void aSlowGaugeIsGivenItsTime() {
+        watch = new FeedWatch(gauge(OptionalDouble.empty()), 0);
+        now = 0;
+        assertEquals(Now.SILENT, watch.gauged(), "nothing was read yet");
+        steady(1, 6);
+        pass(1.9);
+        assertTrue(watch.gauged().si().isPresent());
+    }
+
     private Sample sample(Span span) {
         return watch.sample(Signal.PRESSURE, span);
     }

@@ -64,34 +64,17 @@ class FeedsTest {
     }
 
     @Test
-    void aPressureWindowIsAnsweredByHowFarItFell() {
+    void aPressureIsFollowedAndNotAskedFor() {
         for (int tenth = 1; tenth <= 100; tenth++) {
-            send("gauge", tenth / 10.0, "" + (-100 * Math.sin(tenth / 8.0)));
+            send("gauge", tenth / 10.0, tenth <= 97 ? "-200" : "-100");
         }
         feeds.pass(10 * SECOND);
-        double peak = answer(Kind.PRESSURE, 0, 10, false).getAsDouble();
-        assertEquals(100, peak, 0.1, "the sine is met within 0.04 of its top");
-        send("gauge", 10.1, "-1");
-        send("gauge", 10.2, "-2");
-        send("gauge", 10.3, "-3");
-        feeds.pass(11 * SECOND);
+        assertEquals(OptionalDouble.empty(), answer(Kind.PRESSURE, 0, 10, false));
+        assertEquals(Now.SILENT, feeds.now(Signal.MASK).orElseThrow());
         assertEquals(
-                OptionalDouble.empty(),
-                feeds.answer(
-                        new Asked(
-                                Kind.PRESSURE,
-                                1,
-                                "plain",
-                                2,
-                                0,
-                                0,
-                                0,
-                                Optional.of(
-                                        new Span(
-                                                10 * SECOND + 1,
-                                                10 * SECOND + SECOND / 2,
-                                                false)))),
-                "above 0 all the time: nobody breathed in");
+                OptionalDouble.of(100),
+                feeds.now(Signal.PRESSURE).orElseThrow().si(),
+                "the last three of ten a second; this gauge shows suction as negative");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package rigside.rig;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -24,6 +25,13 @@ class WearerReaderTest {
     void aConditionNotListedFaresLikeTheFirst() throws IOException {
         Wearer wearer = WearerReader.read("demo", demo()).value().orElseThrow();
         assertEquals(wearer.behaviour("plain"), wearer.behaviour("other"));
+    }
+
+    @Test
+    void aGaugeIsFollowedWhereTheFileSaysSo() throws IOException {
+        assertFalse(WearerReader.read("demo", demo()).value().orElseThrow().gauge());
+        String with = demo().replace("\nambient:", "\ngauge: yes\nambient:");
+        assertTrue(WearerReader.read("demo", with).value().orElseThrow().gauge());
     }
 
     @ParameterizedTest(name = "{0} -> {1}: {2}")

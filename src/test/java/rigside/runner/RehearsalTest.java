@@ -12,10 +12,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rigside.rig.SimulatedRig;
 import rigside.rig.Wearer;
+import rigside.session.Entry;
 import rigside.session.Event;
+import rigside.session.Evolve;
 import rigside.session.Recorded;
+import rigside.session.Slot;
 import rigside.session.State;
 import rigside.session.Story;
+import rigside.session.Trace;
+import rigside.session.Value;
 
 class RehearsalTest {
     private static final ZonedDateTime MORNING =
@@ -61,9 +66,46 @@ class RehearsalTest {
                 end.captured().lastLook().orElseThrow().round(), end.captured().looks().size());
     }
 
+    /** The trace is read ten times a second; the held pressure wavers by 8 % of the target. */
+    @Test
+    void aWearerWithAGaugeIsTracedInEveryTrialAndAskedNothing() throws IOException {
+        List<Recorded> kept = new ArrayList<>();
+        Wearer plain = Wearer.plain(List.of("bare", "disc"));
+        SimulatedRig rig =
+                new SimulatedRig(
+                        new Wearer(
+                                plain.title(),
+                                plain.ambient(),
+                                plain.ambientSpread(),
+                                plain.conditions(),
+                                plain.otherwise(),
+                                true),
+                        11);
+        State end = rehearse(rig, 11, MORNING, kept);
+        List<Entry> trials =
+                end.captured().entries().stream()
+                        .filter(each -> each.slot() instanceof Slot.Trial)
+                        .toList();
+        assertTrue(trials.size() >= 8, () -> trials.toString());
+        for (Entry trial : trials) {
+            Trace.Pull pull = trial.pull().orElseThrow();
+            double seconds = ((Value.Measured) trial.value()).quantity().si();
+            assertEquals(pull.pressedSeconds(), seconds, 0.01 * seconds, "answered and traced");
+            assertEquals(1, pull.inhalation().pulls());
+        }
+        assertTrue(kept.stream().noneMatch(each -> each.event() instanceof Event.TraceMissing));
+        assertEquals(end, Evolve.fold(kept));
+    }
+
     private static State rehearse(long seed, ZonedDateTime start, List<Recorded> kept)
             throws IOException {
         Wearer wearer = Wearer.plain(List.of("bare", "disc"));
+        return rehearse(new SimulatedRig(wearer, seed), seed, start, kept);
+    }
+
+    private static State rehearse(
+            SimulatedRig rig, long seed, ZonedDateTime start, List<Recorded> kept)
+            throws IOException {
         Ledger ledger =
                 (events, wall, at) ->
                         events.forEach(
@@ -74,11 +116,11 @@ class RehearsalTest {
                         "small.yaml",
                         Story.text("/session/small.yaml"),
                         seed,
-                        "simulated: " + wearer.title(),
+                        rig.words(),
                         "",
                         true,
                         1);
-        return Rehearsal.run(ledger, new SimulatedRig(wearer, seed), start, opening);
+        return Rehearsal.run(ledger, rig, start, opening);
     }
 
     private static List<String> withoutWall(List<Recorded> kept) {
