@@ -181,6 +181,8 @@ record GaugePicture(Scene scene, Step.Trials step, double suctionPa) {
     /** What the gauge reads, in words. */
     String reading() {
         Quantity reading = new Quantity(suctionPa, Unit.PASCAL).in(step.target().unit());
-        return Math.round(reading.value() * 10) / 10.0 + " " + reading.unit().symbol();
+        return Numbers.plain(Math.round(reading.value() * 10) / 10.0)
+                + " "
+                + reading.unit().symbol();
     }
 }

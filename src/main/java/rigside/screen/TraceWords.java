@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.Optional;
 import rigside.measure.Breath;
+import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Step;
@@ -26,25 +27,29 @@ public final class TraceWords {
                 .or(() -> entry.breaths().filter(all -> out).map(TraceWords::breaths));
     }
 
-    /** How the pressure was held, without a word about how long. */
-    static String steadiness(State state, Entry entry, Trace.Pull pull) {
+    /**
+     * How the pressure was held. While the time is concealed only roughly: of a steady pull the
+     * exact share outside the band, its rise and fall, tells how long it was.
+     */
+    static String steadiness(State state, Entry entry, Trace.Pull pull, boolean out) {
         Step.Trials step = (Step.Trials) Procedure.step(state, entry.slot().place());
+        double within = 100 * pull.inhalation().withinShare();
+        long share = out ? Math.round(within) : 10 * Math.round(within / 10);
         Unit unit = step.target().unit();
+        double mean = new Quantity(pull.inhalation().meanPa(), Unit.PASCAL).in(unit).value();
+        double spread = new Quantity(pull.inhalation().spreadPa(), Unit.PASCAL).in(unit).value();
         String held =
-                step.tolerance().isPresent()
-                        ? Math.round(100 * pull.inhalation().withinShare()) + " % in band, "
-                        : "";
+                step.tolerance().isPresent() ? (out ? "" : "about ") + share + " % in band, " : "";
         return held
                 + "mean "
-                + in(unit, pull.inhalation().meanPa())
+                + (out ? Figures.three(mean) : Numbers.plain(Numbers.rounded(mean, 2)))
                 + " "
                 + unit.symbol()
-                + ", spread "
-                + in(unit, pull.inhalation().spreadPa());
+                + (out ? ", spread " + Figures.three(spread) : "");
     }
 
     private static String pull(State state, Entry entry, Trace.Pull pull, boolean out) {
-        return steadiness(state, entry, pull)
+        return steadiness(state, entry, pull, out)
                 + (out
                         ? "; pull "
                                 + Figures.tenths(pull.inhalation().seconds())
@@ -68,9 +73,5 @@ public final class TraceWords {
                 + " Pa, "
                 + Figures.three(medians.exhalationIntegral())
                 + " Pa s out";
-    }
-
-    private static String in(Unit unit, double pascals) {
-        return Figures.three(new Quantity(pascals, Unit.PASCAL).in(unit).value());
     }
 }

@@ -95,7 +95,12 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     /** Before a trial: is the gauge there, and at its zero? */
     private List<Line> atRest() {
         return gauge().map(
-                        gauge -> List.of(Line.of("The gauge reads " + gauge.reading() + " now.")))
+                        gauge ->
+                                List.of(
+                                        Line.of(
+                                                "Suction on the gauge now: "
+                                                        + gauge.reading()
+                                                        + ".")))
                 .orElse(silent());
     }
 
@@ -224,7 +229,15 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     /** How steadily it was pulled is no secret, and helps with the next. */
     private List<Line> steadiness(Entry entry, int room) {
         return entry.pull()
-                .map(pull -> Wrap.lines(TraceWords.steadiness(scene.state(), entry, pull), room))
+                .map(
+                        pull ->
+                                Wrap.lines(
+                                        TraceWords.steadiness(
+                                                scene.state(),
+                                                entry,
+                                                pull,
+                                                scene.view().shown().trialClock()),
+                                        room))
                 .orElse(List.of());
     }
 
