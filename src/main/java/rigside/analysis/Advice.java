@@ -7,13 +7,19 @@ import rigside.decide.Verdict;
  * What to do next for one question, in plain English.
  *
  * @param wording the comparison's words
- * @param n values so far, as the plan counts them
+ * @param rows the values so far
  * @param ended whether the tester ended the repeats
  */
-record Advice(Wording wording, int n, boolean ended) {
+record Advice(Wording wording, Rows rows, boolean ended) {
 
     /** A chance of settling below this is called unlikely: convention. */
     private static final double UNLIKELY = 0.2;
+
+    /** Whether the plan will hardly settle what is still open, or not at all. */
+    static boolean isUnlikely(Comparison open) {
+        return open.forecast().settlesWithinPlan().stream().anyMatch(chance -> chance < UNLIKELY)
+                || (open.atResolution() && open.interval().isPresent());
+    }
 
     String next(
             Verdict verdict,
@@ -47,8 +53,7 @@ record Advice(Wording wording, int n, boolean ended) {
         }
         String first =
                 verdict == Verdict.TOO_FEW_ROUNDS
-                        ? "Too early to say, the first look comes after "
-                                + wording.more(Math.max(1, wording.setting().plan().fewest() - n))
+                        ? "Too early to say, the first look comes after " + lacking().more()
                         : "Not settled yet";
         return first + (forecast.settlesWithinPlan().isPresent() ? hope(forecast) : ".");
     }
@@ -56,11 +61,7 @@ record Advice(Wording wording, int n, boolean ended) {
     /** There is nothing left to do under this plan. */
     private String over(Verdict verdict, Forecast forecast) {
         if (verdict == Verdict.TOO_FEW_ROUNDS) {
-            return "No verdict: "
-                    + n
-                    + " of at least "
-                    + wording.units(wording.setting().plan().fewest())
-                    + ".";
+            return "No verdict: " + lacking().soFar() + ".";
         }
         return "The repeats were ended before it was settled."
                 + (forecast.needed().isPresent() ? needed(forecast) : "");
@@ -75,7 +76,7 @@ record Advice(Wording wording, int n, boolean ended) {
                     + " ("
                     + withinPlan
                     + ") that the plan settles it."
-                    + (n < wording.setting().plan().fewest() ? "" : needed(forecast));
+                    + (lacking().n() < wording.setting().plan().fewest() ? "" : needed(forecast));
         }
         int median = forecast.median().getAsInt();
         if (median == 1 && wording.setting().isPaired()) {
@@ -87,23 +88,29 @@ record Advice(Wording wording, int n, boolean ended) {
         }
         return ": about "
                 + wording.more(median)
-                + range(forecast)
                 + (wording.steps(median) == 1 ? " is" : " are")
-                + " needed; the chance to settle it within the plan is "
+                + " needed"
+                + range(forecast)
+                + "; the chance to settle it within the plan is "
                 + withinPlan
                 + ".";
     }
 
+    private Lacking lacking() {
+        return new Lacking(wording, rows);
+    }
+
+    /** The tenth and the ninetieth percentile as what they are. */
     private String range(Forecast forecast) {
         if (forecast.low().isEmpty()) {
             return "";
         }
         int low = wording.steps(forecast.low().getAsInt());
         if (forecast.high().isEmpty()) {
-            return " (" + low + " or more)";
+            return " (in 9 of 10 cases at least " + low + ")";
         }
         int high = wording.steps(forecast.high().getAsInt());
-        return low == high ? "" : " (" + low + " to " + high + ")";
+        return low == high ? "" : " (in 8 of 10 cases between " + low + " and " + high + ")";
     }
 
     private String needed(Forecast forecast) {

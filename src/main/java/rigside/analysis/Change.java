@@ -62,13 +62,10 @@ record Change(Wording wording, Judged judged) {
     }
 
     private String tooFew() {
-        int fewest = wording.setting().plan().fewest();
-        int n = latest().n();
+        Lacking lacking = new Lacking(wording, judged.rows());
         return isOpen()
-                ? "A first verdict comes with the first look, after "
-                        + wording.more(Math.max(1, fewest - n))
-                        + "."
-                : nothing() + "it has " + n + " of at least " + wording.units(fewest) + ".";
+                ? "A first verdict comes with the first look, after " + lacking.more() + "."
+                : nothing() + "it has too few: " + lacking.soFar() + ".";
     }
 
     private String bounded() {

@@ -45,7 +45,11 @@ record ComparisonRemarks(
         if (setting.measure().kind() instanceof Measure.TimedInhalation
                 && !judged.verdict().settled()) {
             KindOfRepeat.of(setting, values())
-                    .flatMap(each -> each.advice(gathered.stated()))
+                    .flatMap(
+                            each ->
+                                    each.advice(
+                                            gathered.stated(),
+                                            !judged.planUsedUp() && !judged.ended()))
                     .ifPresent(remarks::add);
         }
         outcomes(remarks);

@@ -97,7 +97,7 @@ final class Comparisons {
     }
 
     private Wording wording(Condition condition) {
-        return new Wording(setting, condition.title(), state.protocol().reference().title());
+        return new Wording(setting, condition.title(), state.protocol().reference().title(), true);
     }
 
     private Judged judged(

@@ -44,6 +44,11 @@ final class Figures {
         return number + " " + (number == 1 ? one : more);
     }
 
+    /** "both rounds", "all 3 rounds". */
+    static String all(int number, String more) {
+        return (number == 2 ? "both " : "all " + number + " ") + more;
+    }
+
     /** "3", "3 and 5", "3, 5 and 6". */
     static String list(List<?> items) {
         int last = items.size() - 1;

@@ -57,7 +57,7 @@ record Judged(
                 lacking
                         ? wording.nothing()
                         : wording.found(
-                                latest.n(),
+                                rows,
                                 estimate,
                                 interval,
                                 differsNow() ? latest.verdict() : verdict);
@@ -95,7 +95,7 @@ record Judged(
                                         + found
                                 : found,
                         new Technical(setting, rows, course).sentence(),
-                        new Advice(wording, latest.n(), ended)
+                        new Advice(wording, rows, ended)
                                 .next(
                                         verdict,
                                         planUsedUp,

@@ -70,8 +70,10 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
 
     /**
      * Which repeat helps, in words; empty when it is too early, or trials are values themselves.
+     *
+     * @param open whether the plan has a repeat left; else only what a new plan can make use of
      */
-    Optional<String> advice(Rows rows) {
+    Optional<String> advice(Rows rows, boolean open) {
         if (setting.isByTrial() || rows.other().size() < FEWEST) {
             return Optional.empty();
         }
@@ -86,11 +88,17 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
         String best = best(Math.max(0, all - ofTrials));
         if (limits.high() <= LITTLE) {
             return Optional.of(
-                    "More inhalations in this donning will not help: they explain "
+                    (open
+                                    ? "More inhalations in this donning will not help"
+                                    : "More inhalations in each donning would not have helped")
+                            + ": they explain "
                             + (limits.high() > 0
                                     ? "at most about " + Digits.percent(limits.high())
                                     : "nothing that can be seen")
-                            + " of the spread. Take the mask off and put it on again"
+                            + " of the spread. "
+                            + (open
+                                    ? "Take the mask off and put it on again"
+                                    : "More donnings in a new plan would")
                             + (isCosted() ? best : "")
                             + ".");
         }
@@ -101,19 +109,27 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
                             + best
                             + ".");
         }
-        return Optional.of(
-                limits.low() > LITTLE
-                        ? atLeast(limits) + ": more of them helps, as more donnings do" + best + "."
-                        : "It cannot be told yet which kind of repeat helps more: the inhalations"
-                                + " within a donning explain "
-                                + (limits.high() < 1
-                                        ? percent(limits.low())
-                                                + " to "
-                                                + Digits.percent(limits.high())
-                                        : percent(limits.low()) + " to all")
-                                + " of the spread ("
-                                + Figures.confidence(LEVEL)
-                                + " limits).");
+        if (limits.low() > LITTLE) {
+            return Optional.of(
+                    atLeast(limits)
+                            + (open
+                                    ? ": more of them helps, as more donnings do"
+                                    : ": more of them would help, as more donnings would")
+                            + best
+                            + ".");
+        }
+        return open ? Optional.of(undecided(limits)) : Optional.empty();
+    }
+
+    private static String undecided(Limits limits) {
+        return "It cannot be told yet which kind of repeat helps more: the inhalations"
+                + " within a donning explain "
+                + (limits.high() < 1
+                        ? percent(limits.low()) + " to " + Digits.percent(limits.high())
+                        : percent(limits.low()) + " to all")
+                + " of the spread ("
+                + Figures.confidence(LEVEL)
+                + " limits).";
     }
 
     private static String atLeast(Limits limits) {

@@ -68,55 +68,71 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
     }
 
     /**
-     * How often a donning would reach the level. Made for one look, so it is said when there is no
-     * further donning, and said to be so.
+     * How often a donning would reach the level, one figure a sentence. Made for one look, so it is
+     * said when there is no further donning, and said to be so.
      */
     private void atTheEnd(Measure.Level level, List<String> remarks) {
         double confidence = state.protocol().plan().confidence();
+        String sure = " (" + Figures.confidence(confidence) + " confidence).";
+        boolean bounds = false;
+        boolean counts = false;
         for (ConditionSummary each : new Summaries(state, measure, values).all()) {
             int judged = each.reached() + each.missed();
             if (judged > 0) {
+                counts = true;
+                double share = ExactLimits.binomialLower(each.reached(), judged, confidence);
                 remarks.add(
-                        title(each.condition())
-                                + ": with "
-                                + Figures.confidence(confidence)
-                                + " confidence at least "
-                                + Digits.percent(
-                                        ExactLimits.binomialLower(
-                                                each.reached(), judged, confidence))
-                                + " of donnings reach "
+                        atLeast(each, share)
                                 + Digits.three(level.value())
-                                + " by their count"
-                                + bound(each, level, confidence)
-                                + " (figures for one look, not for looking after every round).");
+                                + ", by their count"
+                                + sure);
+                List<String> more = bounds(each, level, confidence, sure);
+                remarks.addAll(more);
+                bounds |= more.size() > 1;
             }
+        }
+        if (counts) {
+            remarks.add(
+                    "Each of these shares of donnings holds by itself with its confidence, not all"
+                            + " of them together, and for one look, not for looking after every"
+                            + " round."
+                            + (bounds
+                                    ? " Those by mean and spread take it that the logarithms of fit"
+                                            + " factors spread normally."
+                                    : ""));
         }
     }
 
+    private String atLeast(ConditionSummary each, double share) {
+        return title(each.condition())
+                + ": at least "
+                + Digits.percent(share)
+                + " of donnings reach ";
+    }
+
     /** None where a value is only bounded: how far up it lies widens the spread without limit. */
-    private String bound(ConditionSummary summary, Measure.Level level, double confidence) {
-        if (values.stream()
-                .anyMatch(
-                        each ->
-                                each.counts()
-                                        && each.bounded()
-                                        && each.condition().equals(summary.condition()))) {
-            return ", with no figure by their spread, since some fit factors are only known as \"at"
-                    + " least\"";
+    private List<String> bounds(
+            ConditionSummary each, Measure.Level level, double confidence, String sure) {
+        boolean open =
+                values.stream()
+                        .filter(value -> value.condition().equals(each.condition()))
+                        .anyMatch(value -> value.counts() && value.bounded());
+        if (open) {
+            return List.of(
+                    title(each.condition())
+                            + ": no share by mean and spread, since some fit factors are only known"
+                            + " as \"at least\".");
         }
-        if (summary.n() < FEWEST_FOR_A_BOUND || !(summary.spread().orElse(1) > 1)) {
-            return "";
+        if (each.n() < FEWEST_FOR_A_BOUND || !(each.spread().orElse(1) > 1)) {
+            return List.of();
         }
-        double[] logs = summary.values().stream().mapToDouble(Math::log).toArray();
-        return ", and at least "
-                + Digits.percent(Tolerance.shareReaching(logs, Math.log(level.value()), confidence))
-                + " of them an overall "
-                + Digits.three(level.value())
-                + " and "
-                + Digits.percent(COVERED)
-                + " an overall "
-                + Digits.three(Math.exp(Tolerance.lowerBound(logs, COVERED, confidence)))
-                + " by their spread";
+        double[] logs = each.values().stream().mapToDouble(Math::log).toArray();
+        double share = Tolerance.shareReaching(logs, Math.log(level.value()), confidence);
+        double bound = Math.exp(Tolerance.lowerBound(logs, COVERED, confidence));
+        String spread = ", by mean and spread" + sure;
+        return List.of(
+                atLeast(each, share) + "an overall " + Digits.three(level.value()) + spread,
+                atLeast(each, COVERED) + "an overall " + Digits.three(bound) + spread);
     }
 
     private void levels(Measure.Level level, List<String> remarks) {

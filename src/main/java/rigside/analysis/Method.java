@@ -41,6 +41,10 @@ record Method(
         method.add(
                 "Forecast: 10 000 campaigns played on under the same rules, the true mean and spread"
                         + " drawn from what the values so far say of them (no prior knowledge).");
+        method.add(
+                "Of these campaigns half need no more repeats than the number given, 8 of 10 a number"
+                        + " in the range beside it. With too few values to see a spread the"
+                        + " protocol's expected spread is used; without one there is no forecast.");
         if (setting.measure().kind() instanceof Measure.TimedInhalation) {
             KindOfRepeat.of(setting, values).ifPresent(each -> method.add(each.components()));
         }
@@ -92,8 +96,8 @@ record Method(
                 ? "The error of "
                         + error
                         + " is shared equally by "
-                        + setting.sharing()
-                        + " comparisons (Bonferroni), "
+                        + Figures.all(setting.sharing(), "comparisons")
+                        + " (Bonferroni), "
                         + Figures.confidence(setting.alpha())
                         + " each."
                 : "The error of " + error + " is for this comparison alone.";

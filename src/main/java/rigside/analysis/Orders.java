@@ -56,7 +56,7 @@ record Orders(Watched watched) {
                         + ". "
                         + (early == late
                                 ? "Each came first equally often, so it cancels out"
-                                : Figures.sentence(wording.reference())
+                                : wording.opening(wording.reference())
                                         + " came first in "
                                         + early
                                         + " rounds and second in "

@@ -25,7 +25,7 @@ final class Sentences {
         boolean together = plan.sharedOverMeasures() && deciding > 1;
         return covered(setting, comparisons)
                 + (together
-                        ? " and all " + deciding + " deciding measures together."
+                        ? " and " + Figures.all(deciding, "deciding measures") + " together."
                         : compared > 1
                                 ? " of this measure; other measures have a promise of their own."
                                 : " of this measure.");
@@ -41,7 +41,7 @@ final class Sentences {
                 + " to "
                 + plan.most()
                 + (setting.isPaired() ? " rounds" : " values per condition")
-                + (comparisons > 1 ? ", all " + comparisons + " comparisons" : "");
+                + (comparisons > 1 ? ", " + Figures.all(comparisons, "comparisons") : "");
     }
 
     /** What is concealed and until when; empty when nothing is. */
@@ -70,10 +70,17 @@ final class Sentences {
     /**
      * What to do next, in words that give no result away; of ended repeats, how they ended.
      *
+     * @param unlikely whether the plan will hardly settle what is open; false where that is
+     *     concealed
      * @param ended why the tester ended them, if that happened
      */
     static String next(
-            Plan plan, int rounds, boolean enough, boolean usedUp, Optional<String> ended) {
+            Plan plan,
+            int rounds,
+            boolean enough,
+            boolean usedUp,
+            boolean unlikely,
+            Optional<String> ended) {
         String done = rounds + (rounds == 1 ? " round" : " rounds") + " complete";
         if (enough) {
             return done + ". Enough repeats: no further round is needed";
@@ -92,7 +99,11 @@ final class Sentences {
                             + " rounds"
                     : done + ". " + early(ended.get());
         }
-        return done + ". Go on with another round";
+        return unlikely
+                ? done
+                        + ". Another round, or all that are left, will hardly settle what is open;"
+                        + " stopping here is a choice"
+                : done + ". Go on with another round";
     }
 
     private static String early(String reason) {

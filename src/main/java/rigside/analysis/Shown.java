@@ -73,7 +73,12 @@ public record Shown(
                         .map(each -> letOut(each, plan, clock, result))
                         .toList(),
                 Sentences.next(
-                        plan, analysis.completeRounds(), enough, usedUp, state.course().ended()));
+                        plan,
+                        analysis.completeRounds(),
+                        enough,
+                        usedUp,
+                        result && isUnlikely(analysis),
+                        state.course().ended()));
     }
 
     /**
@@ -89,6 +94,15 @@ public record Shown(
                 || entry.slot() instanceof Slot.Gate
                 || entry.source() == Source.TYPED
                 || entry.slot().place().stage() != Stage.DONNING;
+    }
+
+    /** Whether the plan will hardly settle any of the questions that are open. */
+    private static boolean isUnlikely(Analysis analysis) {
+        List<Comparison> open =
+                analysis.comparisons().stream()
+                        .filter(each -> each.decides() && !each.isSettled())
+                        .toList();
+        return !open.isEmpty() && open.stream().allMatch(Advice::isUnlikely);
     }
 
     private static boolean isOut(Plan.Until until, State state) {

@@ -70,7 +70,7 @@ record Spreads(Watched watched, List<Flag> far) {
         return Optional.of(
                 new Flag(
                         Flag.Kind.SPREAD,
-                        Figures.sentence(more ? wording.condition() : wording.reference())
+                        wording.opening(more ? wording.condition() : wording.reference())
                                 + " spreads "
                                 + (varies
                                         ? Digits.two(more ? two / one : one / two)

@@ -100,9 +100,9 @@ record Technical(Setting setting, Rows rows, Course course) {
                 + (setting.sharing() > 1
                         ? "("
                                 + Figures.confidence(setting.plan().confidence())
-                                + " shared by "
-                                + setting.sharing()
-                                + " comparisons) "
+                                + " for "
+                                + Figures.all(setting.sharing(), "comparisons")
+                                + " together) "
                         : "")
                 + figures.get(2)
                 + " to "

@@ -56,7 +56,8 @@ record Watched(
     }
 
     Wording wording(String condition) {
-        return new Wording(setting, titles.get(condition), titles.get(reference()));
+        String title = titles.get(condition);
+        return new Wording(setting, title, titles.get(reference()), !title.equals(condition));
     }
 
     /** The values of one condition by round. */

@@ -14,51 +14,68 @@ import rigside.protocol.Measure;
  * @param setting what was fixed beforehand
  * @param condition the words for the condition
  * @param reference the words for the reference
+ * @param titled whether these are titles, which begin a sentence with a large letter; ids, else
  */
-record Wording(Setting setting, String condition, String reference) {
+record Wording(Setting setting, String condition, String reference, boolean titled) {
+
+    /** Of ids, which are left as written. */
+    Wording(Setting setting, String condition, String reference) {
+        this(setting, condition, reference, false);
+    }
 
     /**
      * What was found.
      *
+     * @param rows the values so far
      * @param estimate on the scale people read; NaN when there is no value
      * @param interval on that scale; empty before the first look
      * @param verdict what holds
      */
-    String found(int n, double estimate, Optional<Limits> interval, Verdict verdict) {
-        String against = Figures.sentence(condition) + ", compared with " + reference + ": ";
+    String found(Rows rows, double estimate, Optional<Limits> interval, Verdict verdict) {
+        String against = opening(condition) + ", compared with " + reference + ": ";
         if (Double.isNaN(estimate)) {
             return against + "no complete round yet.";
         }
         if (interval.isEmpty()) {
             return against
                     + change(estimate)
-                    + " so far. Too few "
-                    + unit(2)
-                    + " for an interval: "
-                    + n
-                    + " of at least "
-                    + setting.plan().fewest()
+                    + " so far. Too few for an interval: "
+                    + new Lacking(this, rows).soFar()
                     + ".";
         }
         List<String> digits = digits(estimate, interval.get());
         return against
                 + change(estimate, digits.get(0))
                 + " ("
-                + Figures.confidence(setting.plan().confidence())
-                + " interval "
-                + figures(interval.get(), digits)
+                + interval(interval.get(), digits)
                 + where(verdict)
                 + "): "
                 + VerdictWords.clause(verdict, setting.compared().matters())
                 + ".";
     }
 
+    /** The interval with its confidence, which several comparisons may share. */
+    private String interval(Limits limits, List<String> digits) {
+        String confidence = Figures.confidence(setting.plan().confidence());
+        return setting.sharing() > 1
+                ? "interval "
+                        + figures(limits, digits)
+                        + ", "
+                        + confidence
+                        + " for "
+                        + Figures.all(setting.sharing(), "comparisons")
+                        + " together"
+                : confidence + " interval " + figures(limits, digits);
+    }
+
+    /** A condition's name at the beginning of a sentence. */
+    String opening(String name) {
+        return titled ? Figures.sentence(name) : name;
+    }
+
     /** What is said of complete rounds of which none has both its values. */
     String nothing() {
-        return Figures.sentence(condition)
-                + ", compared with "
-                + reference
-                + ": nothing to compare yet.";
+        return opening(condition) + ", compared with " + reference + ": nothing to compare yet.";
     }
 
     /**
@@ -144,9 +161,16 @@ record Wording(Setting setting, String condition, String reference) {
     }
 
     private String figures(Limits limits, List<String> digits) {
-        boolean plain = !isBeyondWords(limits.low()) && !isBeyondWords(limits.high());
-        return plain
-                ? ofScale(digits.get(1) + " to " + digits.get(2))
+        boolean low = isBeyondWords(limits.low());
+        boolean high = isBeyondWords(limits.high());
+        if (!low && !high) {
+            return ofScale(digits.get(1) + " to " + digits.get(2));
+        }
+        if (low && high && !setting.scale().isRatio()) {
+            return "without ends";
+        }
+        return low && high && limit(limits.low()).equals(limit(limits.high()))
+                ? "wholly " + limit(limits.low())
                 : "from " + limit(limits.low()) + " to " + limit(limits.high());
     }
 

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.protocol.BenchTime;
+import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.ProtocolItem;
@@ -42,7 +43,9 @@ final class Items {
                 protocol.plan().fewest()
                         + " to "
                         + protocol.plan().most()
-                        + " rounds of about "
+                        + (protocol.plan().design() == Plan.Design.ROUNDS
+                                ? " rounds of about "
+                                : " values per condition, in rounds of about ")
                         + round(protocol));
         if (!protocol.about().isBlank()) {
             Stream.of(protocol.about().strip().split("\\n\\s*\\n", -1))

@@ -213,7 +213,10 @@ record ComparisonPicture(Scene scene, MeasureResult measure, Comparison comparis
                                             ? scene.signs().heavy()
                                             : scene.signs().dot());
         }
-        String likely = low == high ? "" : " (" + low + " to " + high + ")";
+        String likely =
+                forecast.high().isEmpty()
+                        ? " (in 9 of 10 cases " + low + " or more)"
+                        : low == high ? "" : " (in 8 of 10 cases " + low + " to " + high + ")";
         return Wrap.hanging(
                 Line.of(Tone.QUIET, paired ? "  rounds          " : "  values each     ")
                         .plus(Tone.STRONG, cells + " "),

@@ -87,8 +87,16 @@ record Header(View view, int columns) {
     private Line worn(int round, String condition) {
         Plan plan = view.state().protocol().plan();
         return Line.of(" round " + round)
-                .plus(Tone.QUIET, " (plan: " + plan.fewest() + " to " + plan.most() + ")   ")
+                .plus(Tone.QUIET, " (plan: " + planned(plan) + ")   ")
                 .plus(Tone.STRONG, title(view.state(), condition));
+    }
+
+    /** Rounds, or what is counted where each donning or trial stands for itself. */
+    private static String planned(Plan plan) {
+        return plan.fewest()
+                + " to "
+                + plan.most()
+                + (plan.design() == Plan.Design.ROUNDS ? "" : " values each");
     }
 
     static String title(State state, String condition) {

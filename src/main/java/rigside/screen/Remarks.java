@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rigside.analysis.MeasureResult;
 
@@ -11,15 +12,29 @@ import rigside.analysis.MeasureResult;
 final class Remarks {
     private Remarks() {}
 
-    static List<Line> of(Scene scene) {
+    /** Of the verdicts, and what they promise. */
+    static List<Line> ofVerdicts(Scene scene) {
+        return of(
+                scene,
+                "To read it rightly",
+                result ->
+                        Stream.concat(
+                                result.comparisons().stream()
+                                        .flatMap(each -> each.remarks().stream()),
+                                Stream.of(result.promise()).filter(each -> !each.isEmpty())));
+    }
+
+    /** Of the values themselves: levels, flow, resistance, leaks. */
+    static List<Line> ofValues(Scene scene) {
+        return of(scene, "Of the values", result -> result.remarks().stream());
+    }
+
+    private static List<Line> of(
+            Scene scene, String heading, Function<MeasureResult, Stream<String>> said) {
         List<MeasureResult> measures = scene.view().shown().measures();
         Map<String, List<String>> remarks = new LinkedHashMap<>();
         for (MeasureResult result : measures) {
-            Stream.of(
-                            result.remarks().stream(),
-                            result.comparisons().stream().flatMap(each -> each.remarks().stream()),
-                            Stream.of(result.promise()).filter(promise -> !promise.isEmpty()))
-                    .flatMap(each -> each)
+            said.apply(result)
                     .distinct()
                     .forEach(
                             remark ->
@@ -28,7 +43,7 @@ final class Remarks {
         }
         List<Line> lines = new ArrayList<>();
         if (!remarks.isEmpty()) {
-            lines.add(Line.of(Tone.STRONG, "To read it rightly"));
+            lines.add(Line.of(Tone.STRONG, heading));
         }
         remarks.forEach(
                 (remark, titles) ->

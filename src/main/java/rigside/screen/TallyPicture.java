@@ -30,7 +30,8 @@ record TallyPicture(Scene scene) {
             return Scene.stack(
                     head(),
                     outcomes.isEmpty() ? Outcomes.counted(scene) : outcomes,
-                    Remarks.of(scene));
+                    Remarks.ofVerdicts(scene),
+                    Remarks.ofValues(scene));
         }
         if (scene.columns() < SPLIT) {
             return stacked();
@@ -47,10 +48,11 @@ record TallyPicture(Scene scene) {
                 head(),
                 found,
                 Verdicts.beside(scene),
+                Remarks.ofVerdicts(scene),
                 FlagLines.of(scene),
                 recorded.stream().flatMap(each -> SummaryTable.of(scene, each).stream()).toList(),
                 Outcomes.of(scene),
-                Remarks.of(scene));
+                Remarks.ofValues(scene));
     }
 
     /** The state of the plan in a line, and what is concealed. */
@@ -95,10 +97,11 @@ record TallyPicture(Scene scene) {
         }
         return Scene.stack(
                 found,
+                Remarks.ofVerdicts(scene),
                 FlagLines.of(scene),
                 details.isEmpty() ? details : details.subList(1, details.size()),
                 Outcomes.of(scene),
-                Remarks.of(scene));
+                Remarks.ofValues(scene));
     }
 
     /** The numbers of one measure, how its intervals moved and what to expect. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
+import rigside.protocol.Measure;
+import rigside.protocol.Plan;
 
 /** All comparisons: what was found first, as roomy as there is room for. */
 final class Verdicts {
@@ -25,7 +27,7 @@ final class Verdicts {
                 return lines;
             }
         }
-        return Scene.stack(brief(scene), all(scene, ComparisonPicture.Room.CLOSE));
+        return Scene.stack(rows(scene), all(scene, ComparisonPicture.Room.CLOSE));
     }
 
     /** The comparisons of one measure. */
@@ -67,9 +69,12 @@ final class Verdicts {
 
     /** One row for each comparison: its interval against the band, and the verdict in a word. */
     static List<Line> brief(Scene scene) {
-        if (!scene.view().shown().result()) {
-            return concealed(scene);
-        }
+        return scene.view().shown().result()
+                ? Line.stacked(rows(scene), ofTrials(scene))
+                : concealed(scene);
+    }
+
+    private static List<Line> rows(Scene scene) {
         List<ComparisonPicture> pictures =
                 scene.view().shown().measures().stream()
                         .flatMap(measure -> pictures(scene, measure).stream())
@@ -79,13 +84,34 @@ final class Verdicts {
         return pictures.stream().map(each -> each.brief(named, worded)).toList();
     }
 
+    /** Where each trial stands for itself, in sight of every verdict that rests on them. */
+    private static List<Line> ofTrials(Scene scene) {
+        boolean byTrial =
+                scene.state().protocol().plan().design() == Plan.Design.INDEPENDENT_TRIALS
+                        && scene.view().shown().measures().stream()
+                                .filter(each -> !each.comparisons().isEmpty())
+                                .anyMatch(
+                                        each ->
+                                                each.measure().kind()
+                                                        instanceof Measure.TimedInhalation);
+        return byTrial
+                ? Wrap.hanging(
+                        Line.of(Tone.WARN, "! "),
+                        Tone.PLAIN,
+                        "Trials are no independent replicates: this speaks for these donnings"
+                                + " only.",
+                        scene.columns())
+                : List.of();
+    }
+
     /**
      * What else came of the donnings stands beside every verdict: a condition that fails often says
      * so. And that something is worth a second look.
      */
     static List<Line> beside(Scene scene) {
         Shown shown = scene.view().shown();
-        List<Line> lines = new ArrayList<>(Outcomes.counted(scene));
+        List<Line> lines = new ArrayList<>(ofTrials(scene));
+        lines.addAll(Outcomes.counted(scene));
         int flags = shown.measures().stream().mapToInt(each -> each.flags().size()).sum();
         if (flags > 0) {
             lines.add(

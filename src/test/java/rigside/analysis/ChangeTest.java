@@ -38,6 +38,15 @@ class ChangeTest {
                         "A first verdict comes with the first look, after 2 more values per"
                                 + " condition."),
                 Arguments.of(
+                        "three values against one",
+                        paired.independent().of(plain(3), values(14.6)),
+                        "A first verdict comes with the first look, after 2 more values of disc."),
+                Arguments.of(
+                        "one value against two",
+                        paired.independent().of(plain(1), values(14.6, 14.7)),
+                        "A first verdict comes with the first look, after 2 more values of plain and"
+                                + " 1 more value of disc."),
+                Arguments.of(
                         "a difference of unsettled size",
                         paired.of(plain(3), values(14.6, 13.5, 15.2)),
                         "It would settle as no meaningful difference if the upper limit fell below"
@@ -198,7 +207,7 @@ class ChangeTest {
                         + " a spread at most 0.26 times as large would have done that.",
                 fourRounds(12.9).take(new Event.RepeatsEnded("tired")));
         assertChange(
-                "Nothing changes it under this plan any more: it has 1 of at least 3 rounds.",
+                "Nothing changes it under this plan any more: it has too few: 1 of at least 3 rounds.",
                 Bench.plain().round(1, 5, 6).take(new Event.RepeatsEnded("tired")));
     }
 

@@ -291,7 +291,7 @@ class FlagsTest {
         Flag flag = only(Terms.PAIRED.of(rows.toString()).flags(), Flag.Kind.SPREAD);
         // NumPy 2.4.6: standard deviation of the logarithms 0.1140, sqrt(expm1(s^2)) = 0.1144.
         assertTrue(
-                flag.reason().startsWith("Disc spreads by 11 % while plain does not vary, which"),
+                flag.reason().startsWith("disc spreads by 11 % while plain does not vary, which"),
                 flag.reason());
     }
 

@@ -1,6 +1,7 @@
 package rigside.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -50,6 +51,19 @@ class KindOfRepeatTest {
                 "It cannot be told yet which kind of repeat helps more: the inhalations within a"
                         + " donning explain 5 % to all of the spread (80 % limits).",
                 bothKinds("most: 10"));
+    }
+
+    @Test
+    void onceThePlanIsUsedUpOnlyWhatANewOneCanUseIsSaid() {
+        List<String> open = bothKinds("most: 3").comparison("inhalation").remarks();
+        assertFalse(Bench.says(open, "which kind of repeat"), open.toString());
+        assertSaid(
+                "More inhalations in each donning would not have helped: they explain nothing that"
+                        + " can be seen of the spread. More donnings in a new plan would.",
+                Bench.with(Map.of("most: 10", "most: 3"))
+                        .round(1, 5, 5.5)
+                        .round(2, 6, 5.9)
+                        .round(3, 5.2, 6.2));
     }
 
     @Test
@@ -141,7 +155,7 @@ class KindOfRepeatTest {
         }
         VarianceParts parts = VarianceParts.of(trials);
         return new KindOfRepeat(setting, parts, 2, parts.trial() / 2)
-                .advice(new Rows(values.get(0), values.get(1), 0, List.of()))
+                .advice(new Rows(values.get(0), values.get(1), 0, List.of()), true)
                 .orElse("");
     }
 

@@ -87,7 +87,7 @@ class MethodTest {
                                 measures:
                                 """));
         assertSaid(
-                "The error of 5 % is shared equally by 2 comparisons (Bonferroni), 2.5 % each.",
+                "The error of 5 % is shared equally by both comparisons (Bonferroni), 2.5 % each.",
                 bench, "inhalation");
     }
 

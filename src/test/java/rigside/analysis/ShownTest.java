@@ -109,6 +109,21 @@ class ShownTest {
     }
 
     @Test
+    void thatThePlanWillHardlySettleItIsSaidOnceResultsAreOut() {
+        assertEquals(
+                "3 rounds complete. Another round, or all that are left, will hardly settle what is"
+                        + " open; stopping here is a choice",
+                scattered(concealing("shown", "shown")).next());
+        assertEquals(
+                "3 rounds complete. Go on with another round",
+                scattered(concealing("shown", "until-session-ends")).next());
+    }
+
+    private static Shown scattered(Bench bench) {
+        return bench.round(1, 5, 9).round(2, 9, 5).round(3, 5, 8).shown();
+    }
+
+    @Test
     void whenTheSessionWaitsToBeClosedEverythingIsOut() {
         Bench bench = concealing("until-session-ends", "until-session-ends");
         bench.round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);

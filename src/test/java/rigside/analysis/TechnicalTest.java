@@ -64,8 +64,8 @@ class TechnicalTest {
                 """;
         assertEquals(
                 "Paired log ratios, n = 3: mean 0.2038, standard error 0.0118 (2 "
-                        + "degrees of freedom), repeated 97.5 % confidence interval (95 % shared "
-                        + "by 2 comparisons) -0.0452 to 0.4528 with c = 21.0 (look 1 of 8).",
+                        + "degrees of freedom), repeated 97.5 % confidence interval (95 % for "
+                        + "both comparisons together) -0.0452 to 0.4528 with c = 21.0 (look 1 of 8).",
                 Terms.PAIRED.of(three).comparisons().get(0).words().technical());
     }
 

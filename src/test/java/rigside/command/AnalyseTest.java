@@ -205,7 +205,7 @@ class AnalyseTest {
         String text = out.toString();
         int flag = text.indexOf("- Worth a second look: Round 4 stands apart: the value is 1.81");
         int whatIf =
-                text.indexOf("  without round 4: Disc, compared with plain: the value is 1.12");
+                text.indexOf("  without round 4: disc, compared with plain: the value is 1.12");
         int note = text.indexOf("  Only a view: a verdict reached by choosing values is none.");
         int looks = text.indexOf("  with 3 of each (disc): estimate 1.12, interval ");
         assertTrue(0 < flag && flag < whatIf && whatIf < note && note < looks, text);
@@ -260,6 +260,46 @@ class AnalyseTest {
                 (1 - p) * Math.sqrt(2 / (p * (2 - p))),
                 all.get(0).get("critical").doubleValue(),
                 1e-7);
+        String plain = all.get(0).get("sentence").textValue();
+        assertTrue(plain.contains(", 95 % for both comparisons together"), plain);
+        String technical = all.get(0).get("technical").textValue();
+        assertTrue(
+                technical.contains(
+                        "97.5 % confidence interval (95 % for both comparisons together)"),
+                technical);
+    }
+
+    /** Ids that differ in nothing but their letters' size stay what they are. */
+    @Test
+    void idsOfATableAreLeftAsWritten() throws IOException {
+        assertEquals(0, analyse("round,condition,value\n1,B,10\n1,b,12\n2,B,11\n2,b,12\n"));
+        assertTrue(out.toString().startsWith("b, compared with B: "), out.toString());
+    }
+
+    @Test
+    void anIntervalBeyondWordsIsOnePhrase() throws IOException {
+        StringBuilder rows = new StringBuilder("round,condition,value\n");
+        for (int round = 1; round <= 3; round++) {
+            rows.append(round).append(",plain,1\n");
+            rows.append(round).append(",disc,").append(90_000 + 100 * round).append('\n');
+        }
+        assertEquals(0, analyse(rows.toString()));
+        assertTrue(
+                out.toString().contains("(95 % interval wholly above 1000): not settled."),
+                out.toString());
+    }
+
+    @Test
+    void whatEachConditionHasIsSaidWhereTheyDiffer() throws IOException {
+        String rows = "round,condition,value\n1,plain,10\n2,plain,11\n3,plain,10\n1,disc,12\n";
+        assertEquals(0, analyse(rows, "--design", "independent"));
+        assertTrue(
+                out.toString()
+                        .contains(
+                                " so far. Too few for an interval: plain has 3, disc 1 of at"
+                                        + " least 3 values.\nToo early to say, the first look comes"
+                                        + " after 2 more values of disc; it is"),
+                out.toString());
     }
 
     @Test
@@ -277,13 +317,13 @@ class AnalyseTest {
                 3,felt,10.4
                 """;
         assertEquals(0, analyse(rows));
-        assertTrue(out.toString().contains("Disc, compared with plain: the value is 1.23"));
+        assertTrue(out.toString().contains("disc, compared with plain: the value is 1.23"));
         assertTrue(out.toString().contains("n 3, estimate"), out.toString());
         assertTrue(out.toString().contains("no value there: round 2."), out.toString());
         assertTrue(
                 out.toString()
                         .contains(
-                                "- The 95 % covers every look from 3 to 10 rounds, all 2"
+                                "- The 95 % covers every look from 3 to 10 rounds, both"
                                         + " comparisons, which share the error equally."),
                 out.toString());
     }
@@ -351,7 +391,7 @@ class AnalyseTest {
                 out.toString()
                         .startsWith(
                                 "Settled after 3 rounds as a meaningful increase (1.35), which stays."
-                                        + " The latest look contradicts it: Disc, compared with"
+                                        + " The latest look contradicts it: disc, compared with"
                                         + " plain: the value is 0.5"),
                 out.toString());
         assertTrue(out.toString().contains("Take the question as open"), out.toString());

@@ -133,4 +133,25 @@ class DeskTest {
         assertFalse(item.open());
         assertTrue(item.detail().contains(damage.toString()));
     }
+
+    @Test
+    void aPlanIsCountedInWhatItCounts() {
+        String trials =
+                Story.text("/session/small.yaml")
+                        .replace("meaningful: 2 times\n", "meaningful: 2 times\n    decides: no\n")
+                        .replace(
+                                "  most: 4\n",
+                                "  most: 8\n  design: independent\n  replicates: trials\n");
+        List<String> detail = Items.of(ProtocolFile.of("trials.yaml", trials, "")).detail();
+        assertTrue(
+                detail.stream()
+                        .anyMatch(
+                                each ->
+                                        each.startsWith(
+                                                "2 to 8 values per condition, in rounds of about ")),
+                detail.toString());
+        assertTrue(
+                Items.of(good).detail().stream()
+                        .anyMatch(each -> each.startsWith("2 to 4 rounds of about ")));
+    }
 }

@@ -76,6 +76,10 @@ final class Scenes {
         views.put("tally", page(rounds(2), View.Page.TALLY));
         views.put("tally-settled", page(settled(), View.Page.TALLY));
         views.put("tally-level", page(withLevel(), View.Page.TALLY));
+        views.put("tally-of-trials", page(ofTrials(1.25), View.Page.TALLY));
+        views.put("between-trials", step(ofTrials(1.1)));
+        views.put("tally-of-three", page(three(), View.Page.TALLY));
+        views.put("between-three", step(three()));
         views.put("tally-concealed", page(firstExercised(), View.Page.TALLY));
         views.put("tally-of-mishaps", page(mishaps(), View.Page.TALLY));
         views.put("entries", page(mishaps(), View.Page.ENTRIES, 3));
@@ -202,6 +206,45 @@ final class Scenes {
                         false);
         round(story, 0, 1.25);
         round(story, 1, 1.25);
+        return story;
+    }
+
+    /** Two rounds of the small comparison in which each trial stands for itself. */
+    private static Story ofTrials(double ratio) {
+        Story story =
+                atFirstDonning(
+                        Story.text("/session/small.yaml")
+                                .replace(
+                                        "meaningful: 2 times\n",
+                                        "meaningful: 2 times\n    decides: no\n")
+                                .replace(
+                                        "  most: 4\n",
+                                        "  most: 8\n  design: independent\n  replicates: trials\n"),
+                        false);
+        round(story, 0, ratio);
+        round(story, 1, ratio);
+        return story;
+    }
+
+    /** Two rounds of three conditions. */
+    private static Story three() {
+        String felt =
+                """
+                  - id: felt
+                    title: Mask with the felt
+                    specimen: {piece: mask 1 and felt 1, worn-before: 0}
+                    particle-reading: seal-only
+                measures:
+                """;
+        Story story =
+                atFirstDonning(
+                        Story.text("/session/small.yaml").replace("measures:\n", felt), false);
+        for (int round = 0; round < 2; round++) {
+            for (int turn = 0; turn < 3; turn++) {
+                story.donning("4" + turn, (isDisc(story) ? 10 : 8) + 0.1 * round + 0.07 * turn);
+            }
+            story.send(new Input.LookArrived(Looks.of(Analysis.of(story.state()), story.state())));
+        }
         return story;
     }
 
