@@ -130,8 +130,8 @@ record PausePicture(Scene scene) {
         if (scene.tallyBeside()) {
             return List.of();
         }
-        List<Line> beside = scene.view().shown().result() ? Verdicts.beside(scene) : List.of();
+        List<Line> beside = scene.view().shown().result() ? VerdictList.beside(scene) : List.of();
         int rows = scene.rows() - 2 - above.size() - beside.size();
-        return Line.stacked(Verdicts.of(scene, rows), beside);
+        return Line.stacked(VerdictList.of(scene, rows), beside);
     }
 }

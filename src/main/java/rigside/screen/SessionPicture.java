@@ -76,7 +76,7 @@ record SessionPicture(View view, int columns, int rows) {
         List<Line> step = StepPicture.of(scene);
         boolean brief =
                 scene.state().activity() instanceof Activity.NextDonning && !scene.tallyBeside();
-        List<Line> more = brief ? Verdicts.brief(scene) : FitSoFar.of(scene);
+        List<Line> more = brief ? VerdictList.brief(scene) : FitSoFar.of(scene);
         List<Line> both = Scene.stack(step, more);
         boolean needed = brief || scene.size() > Big.USUAL;
         return needed || both.size() <= scene.rows() ? both : step;

@@ -47,7 +47,7 @@ record TallyPicture(Scene scene) {
         return Scene.stack(
                 head(),
                 found,
-                Verdicts.beside(scene),
+                VerdictList.beside(scene),
                 Remarks.ofVerdicts(scene),
                 FlagLines.of(scene),
                 recorded.stream().flatMap(each -> SummaryTable.of(scene, each).stream()).toList(),
@@ -78,11 +78,11 @@ record TallyPicture(Scene scene) {
     /** One below the other; the last row is left to the sign that there is more. */
     private List<Line> stacked() {
         List<Line> head = head();
-        List<Line> beside = Verdicts.beside(scene);
+        List<Line> beside = VerdictList.beside(scene);
         int rows = scene.rows() - 1;
         int room = rows - head.size() - beside.size();
-        List<Line> loose = Verdicts.of(scene, room - 2);
-        List<Line> verdicts = loose.size() <= room - 2 ? loose : Verdicts.of(scene, room);
+        List<Line> loose = VerdictList.of(scene, room - 2);
+        List<Line> verdicts = loose.size() <= room - 2 ? loose : VerdictList.of(scene, room);
         List<Line> found =
                 Stream.of(
                                 Scene.stack(head, verdicts, beside),
@@ -107,7 +107,7 @@ record TallyPicture(Scene scene) {
     /** The numbers of one measure, how its intervals moved and what to expect. */
     private static List<Line> details(Scene scene, MeasureResult measure) {
         List<Line> lines = new ArrayList<>(SummaryTable.of(scene, measure));
-        for (ComparisonPicture picture : Verdicts.pictures(scene, measure)) {
+        for (ComparisonPicture picture : VerdictList.pictures(scene, measure)) {
             if (measure.comparisons().size() > 1 && !picture.looks().isEmpty()) {
                 lines.add(
                         Line.of(
@@ -130,7 +130,7 @@ record TallyPicture(Scene scene) {
         List<Line> lines = new ArrayList<>();
         for (MeasureResult measure : measures) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(Line.BLANK));
-            List<Line> found = Verdicts.of(first, measure, ComparisonPicture.Room.ROOMY);
+            List<Line> found = VerdictList.of(first, measure, ComparisonPicture.Room.ROOMY);
             lines.addAll(
                     Line.beside(found, left + GAP, details(second, measure), scene.signs().cut()));
         }
@@ -140,7 +140,8 @@ record TallyPicture(Scene scene) {
     /** Everything of a measure below its verdicts. */
     private static List<Line> whole(Scene scene, MeasureResult measure) {
         return Scene.stack(
-                Verdicts.of(scene, measure, ComparisonPicture.Room.ROOMY), details(scene, measure));
+                VerdictList.of(scene, measure, ComparisonPicture.Room.ROOMY),
+                details(scene, measure));
     }
 
     private Shown shown() {

@@ -8,8 +8,8 @@ import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 
 /** All comparisons: what was found first, as roomy as there is room for. */
-final class Verdicts {
-    private Verdicts() {}
+final class VerdictList {
+    private VerdictList() {}
 
     /**
      * All comparisons, or that they are concealed. Where even the tightest form is too long, a row
