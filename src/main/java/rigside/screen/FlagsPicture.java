@@ -110,13 +110,14 @@ record FlagsPicture(Scene scene) {
         return List.copyOf(lines);
     }
 
-    /** Wrapped where it is too long, since it is what one looks for. */
-    private static List<Line> verdict(Line head, Comparison of, int columns) {
+    /** Never cut, since it is what one looks for. */
+    static List<Line> verdict(Line head, Comparison of, int columns) {
         Tone tone = of.isSettled() ? Tone.STRONG : Tone.PLAIN;
         String words = of.words(of.verdict());
-        return head.width() + words.length() > columns && head.width() > 2
-                ? List.of(head, Line.of("  ").plus(tone, words))
-                : List.of(head.plus(tone, words));
+        boolean below = head.width() > 2 && head.width() + words.length() > columns;
+        return below
+                ? Line.stacked(List.of(head), Wrap.hanging(Line.of("  "), tone, words, columns))
+                : Wrap.hanging(head, tone, words, columns);
     }
 
     private static String donnings(Flag flag) {
