@@ -45,7 +45,7 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                 comparisons,
                 compared.map(each -> Sentences.promise(state.protocol(), each.setting()))
                         .orElse(""),
-                new MeasureRemarks(state, measure, values).all(),
+                new MeasureRemarks(state, measure, values, true).all(),
                 Stream.concat(
                                 new AirFlags(state, measure, values).all().stream(),
                                 compared.map(each -> each.flags(comparisons)).stream()

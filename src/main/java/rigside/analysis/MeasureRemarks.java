@@ -18,8 +18,12 @@ import rigside.session.Stage;
 import rigside.session.State;
 import rigside.session.Value;
 
-/** What has to be known of one measure's values. */
-record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
+/**
+ * What has to be known of one measure's values.
+ *
+ * @param clock whether times of trials may be shown: what tells them is else left out or rough
+ */
+record MeasureRemarks(State state, Measure measure, List<DonningValue> values, boolean clock)
         implements Measure.Kind.Cases<List<String>> {
 
     /** From this share of the flow on, a leak is warned of: design of this program, no source. */
@@ -170,8 +174,10 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
                 leak(each.condition()).ifPresent(remarks::add);
             }
         }
-        remarks.addAll(new TraceRemarks(state, values).pulls());
-        new TimingRemark(state, values).words().ifPresent(remarks::add);
+        remarks.addAll(new TraceRemarks(state, values).pulls(clock));
+        if (clock) {
+            new TimingRemark(state, values).words().ifPresent(remarks::add);
+        }
         return List.copyOf(remarks);
     }
 

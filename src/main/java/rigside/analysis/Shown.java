@@ -70,7 +70,7 @@ public record Shown(
                 enough,
                 usedUp,
                 analysis.measures().stream()
-                        .map(each -> letOut(each, plan, clock, result))
+                        .map(each -> letOut(each, state, clock, result))
                         .toList(),
                 Sentences.next(
                         plan,
@@ -116,20 +116,37 @@ public record Shown(
     }
 
     private static MeasureResult letOut(
-            MeasureResult all, Plan plan, boolean clock, boolean result) {
+            MeasureResult all, State state, boolean clock, boolean result) {
+        Plan plan = state.protocol().plan();
         return new MeasureResult(
                 all.measure(),
                 all.values().stream()
-                        .map(value -> value.shown(result, parts(all, value, plan, clock, result)))
+                        .map(
+                                value ->
+                                        value.shown(
+                                                result && (clock || !isTimed(all, value)),
+                                                parts(all, value, plan, clock, result)))
                         .toList(),
                 result ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
                 result ? all.comparisons() : List.of(),
                 all.promise(),
-                result ? all.remarks() : List.of(),
+                result ? remarks(all, state, clock) : List.of(),
                 all.flags().stream()
                         .filter(flag -> result && (clock || !flag.isOfTrials()))
                         .toList(),
                 result ? all.method() : List.of());
+    }
+
+    /** Whether a value is one of trials still going on, that tells their times as they come in. */
+    private static boolean isTimed(MeasureResult all, DonningValue value) {
+        return value.standing() == Standing.OPEN
+                && all.measure().kind() instanceof Measure.TimedInhalation;
+    }
+
+    private static List<String> remarks(MeasureResult all, State state, boolean clock) {
+        return clock
+                ? all.remarks()
+                : new MeasureRemarks(state, all.measure(), all.values(), false).all();
     }
 
     /** Whether what a value is made of is out: trials with the clock, readings as they come in. */

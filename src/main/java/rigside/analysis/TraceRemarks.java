@@ -13,6 +13,7 @@ import rigside.protocol.Condition;
 import rigside.protocol.Step;
 import rigside.session.Entry;
 import rigside.session.Procedure;
+import rigside.session.Roughly;
 import rigside.session.State;
 import rigside.session.Trace;
 
@@ -23,14 +24,19 @@ import rigside.session.Trace;
  */
 record TraceRemarks(State state, List<DonningValue> values) {
 
-    /** How steadily inhalations were pulled; nothing where none has a trace. */
-    List<String> pulls() {
+    /**
+     * How steadily inhalations were pulled; nothing where none has a trace.
+     *
+     * @param clock whether times of trials may be shown; else only {@link Roughly}
+     */
+    List<String> pulls(boolean clock) {
         List<String> remarks = new ArrayList<>();
         for (Condition condition : state.protocol().conditions()) {
             List<Entry> trials = entries(condition);
             List<Entry> traced = trials.stream().filter(each -> each.pull().isPresent()).toList();
             if (!traced.isEmpty()) {
-                remarks.add(Figures.sentence(condition.title()) + ": " + pulls(traced, trials));
+                remarks.add(
+                        Figures.sentence(condition.title()) + ": " + pulls(traced, trials, clock));
             }
         }
         if (!remarks.isEmpty()) {
@@ -42,21 +48,27 @@ record TraceRemarks(State state, List<DonningValue> values) {
         return List.copyOf(remarks);
     }
 
-    private String pulls(List<Entry> traced, List<Entry> trials) {
+    private String pulls(List<Entry> traced, List<Entry> trials, boolean clock) {
         Unit unit = step(traced.get(0)).target().unit();
         double tolerance = step(traced.get(0)).tolerance().orElse(0);
+        double meanPa = mean(traced, each -> each.inhalation().meanPa());
         double share = mean(traced, each -> each.inhalation().withinShare());
         int byClock = trials.size() - traced.size();
         return Figures.count(traced.size(), "inhalation", "inhalations")
                 + " by pressure trace, held at "
-                + in(unit, mean(traced, each -> each.inhalation().meanPa()))
-                + " on average, spread within a pull "
-                + in(unit, mean(traced, each -> each.inhalation().spreadPa()))
+                + (clock ? in(unit, meanPa) : "about " + Roughly.mean(meanPa, unit))
+                + " on average"
+                + (clock
+                        ? ", spread within a pull "
+                                + in(unit, mean(traced, each -> each.inhalation().spreadPa()))
+                        : "")
                 + (tolerance > 0
                         ? ", within "
                                 + Digits.percent(tolerance)
                                 + " of the target for "
-                                + Digits.percent(share)
+                                + (clock
+                                        ? Digits.percent(share)
+                                        : "about " + Roughly.percent(share) + " %")
                                 + " of the time"
                         : "")
                 + (byClock > 0 ? "; " + byClock + " by the clock alone" : "")

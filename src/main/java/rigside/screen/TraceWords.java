@@ -2,12 +2,12 @@ package rigside.screen;
 
 import java.util.Optional;
 import rigside.measure.Breath;
-import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Step;
 import rigside.session.Entry;
 import rigside.session.Procedure;
+import rigside.session.Roughly;
 import rigside.session.State;
 import rigside.session.Trace;
 
@@ -27,24 +27,21 @@ public final class TraceWords {
                 .or(() -> entry.breaths().filter(all -> out).map(TraceWords::breaths));
     }
 
-    /**
-     * How the pressure was held. While the time is concealed only roughly: of a steady pull the
-     * exact share outside the band, its rise and fall, tells how long it was.
-     */
+    /** How the pressure was held; while the time is concealed only {@link Roughly}. */
     static String steadiness(State state, Entry entry, Trace.Pull pull, boolean out) {
         Step.Trials step = (Step.Trials) Procedure.step(state, entry.slot().place());
-        double within = 100 * pull.inhalation().withinShare();
-        long share = out ? Math.round(within) : 10 * Math.round(within / 10);
+        double within = pull.inhalation().withinShare();
+        long share = out ? Math.round(100 * within) : Roughly.percent(within);
         Unit unit = step.target().unit();
-        double mean = new Quantity(pull.inhalation().meanPa(), Unit.PASCAL).in(unit).value();
+        double meanPa = pull.inhalation().meanPa();
         double spread = new Quantity(pull.inhalation().spreadPa(), Unit.PASCAL).in(unit).value();
         String held =
                 step.tolerance().isPresent() ? (out ? "" : "about ") + share + " % in band, " : "";
         return held
                 + "mean "
-                + (out ? Figures.three(mean) : Numbers.plain(Numbers.rounded(mean, 2)))
-                + " "
-                + unit.symbol()
+                + (out
+                        ? Figures.three(unit.fromSi(meanPa)) + " " + unit.symbol()
+                        : Roughly.mean(meanPa, unit).toString())
                 + (out ? ", spread " + Figures.three(spread) : "");
     }
 

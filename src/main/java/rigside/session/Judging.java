@@ -7,6 +7,7 @@ import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.measure.TracedInhalation;
 import rigside.measure.Unit;
+import rigside.protocol.Plan;
 import rigside.protocol.Step;
 
 /** What a pressure trace leads to, and which times of inhalations are doubted. */
@@ -76,8 +77,10 @@ record Judging(State state) {
         return whys.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", whys));
     }
 
-    /** Nothing here may tell how long the pull was: its clock may be concealed. */
-    private static void unsteady(Step.Trials step, TracedInhalation pull, List<String> whys) {
+    /**
+     * Only roughly where the clock is concealed: nothing here may then tell how long the pull was.
+     */
+    private void unsteady(Step.Trials step, TracedInhalation pull, List<String> whys) {
         if (pull.pulls() > 1) {
             whys.add("the pressure shows " + pull.pulls() + " breaths in, not one");
         }
@@ -89,7 +92,7 @@ record Judging(State state) {
         if (Math.abs(pull.meanPa() - target) > tolerance * target) {
             whys.add(
                     "the mean pressure was "
-                            + in(step.target().unit(), pull.meanPa())
+                            + mean(step.target().unit(), pull.meanPa())
                             + ", not within "
                             + percent(tolerance)
                             + " of "
@@ -101,18 +104,28 @@ record Judging(State state) {
                             + " of "
                             + step.target()
                             + " for "
-                            + percent(pull.withinShare())
+                            + share(pull.withinShare())
                             + " of the pull only");
         }
     }
 
-    private static String percent(double share) {
-        return Math.round(100 * share) + " %";
+    /** While a pull is judged its donning is open, so every other word conceals it. */
+    private boolean isRough() {
+        return state.protocol().plan().trialClock() != Plan.Until.SHOWN;
     }
 
-    /** Three digits: what a gauge shows. */
-    private static String in(Unit unit, double pascals) {
-        return new Quantity(Numbers.rounded(unit.fromSi(pascals), 3), unit).toString();
+    private String mean(Unit unit, double pascals) {
+        return isRough()
+                ? "about " + Roughly.mean(pascals, unit)
+                : new Quantity(Numbers.rounded(unit.fromSi(pascals), 3), unit).toString();
+    }
+
+    private String share(double share) {
+        return isRough() ? "about " + Roughly.percent(share) + " %" : percent(share);
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
     }
 
     private Step.Trials trials(Place place) {
