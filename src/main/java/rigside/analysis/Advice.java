@@ -44,7 +44,7 @@ record Advice(Wording wording, Rows rows, boolean ended) {
         }
         if (planUsedUp) {
             return "The plan is used up, and going on under it the "
-                    + Figures.confidence(wording.setting().plan().confidence())
+                    + Phrases.confidence(wording.setting().plan().confidence())
                     + " would no longer be true."
                     + needed(forecast);
         }

@@ -36,7 +36,7 @@ record ComparisonRemarks(
             remarks.add(
                     "Left out, for lack of a value: "
                             + (gathered.lacking().size() == 1 ? "round " : "rounds ")
-                            + Figures.list(gathered.lacking())
+                            + Phrases.list(gathered.lacking())
                             + ".");
         }
         if (setting.isByTrial()) {
@@ -82,14 +82,14 @@ record ComparisonRemarks(
             add(counts, abandoned, "donning broken off", "donnings broken off");
             add(counts, struck, "donning struck out", "donnings struck out");
             if (!counts.isEmpty()) {
-                remarks.add(Figures.sentence(each.title()) + ": " + Figures.list(counts) + ".");
+                remarks.add(Phrases.sentence(each.title()) + ": " + Phrases.list(counts) + ".");
             }
         }
     }
 
     private static void add(List<String> counts, long number, String one, String more) {
         if (number > 0) {
-            counts.add(Figures.count((int) number, one, more));
+            counts.add(Phrases.count((int) number, one, more));
         }
     }
 

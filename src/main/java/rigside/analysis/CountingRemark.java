@@ -25,7 +25,7 @@ final class CountingRemark {
         return "Counting particles alone leaves open where a fit factor lies: most in donning "
                 + value.donning()
                 + ", with "
-                + Figures.confidence(ExerciseFit.CONFIDENCE)
+                + Phrases.confidence(ExerciseFit.CONFIDENCE)
                 + " confidence "
                 + between(limits)
                 + " (its value is "

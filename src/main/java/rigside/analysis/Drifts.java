@@ -109,7 +109,7 @@ record Drifts(Watched watched) {
 
     private String drifting(TTest line, double[] rounds, double[] values) {
         Wording wording = watched.wording(watched.others().get(0));
-        return Figures.sentence(wording.subject())
+        return Phrases.sentence(wording.subject())
                 + ", all conditions taken together, drifts over the rounds: "
                 + wording.withUnit(ends(line, rounds, values))
                 + LINE
@@ -179,7 +179,7 @@ record Drifts(Watched watched) {
         double begins = outward(mean + line.estimate() * (first - place));
         double ends = outward(mean + line.estimate() * (last - place));
         double larger = Math.max(Math.abs(begins), Math.abs(ends));
-        List<String> figures = Figures.alike(larger, begins, ends);
+        List<String> figures = Phrases.alike(larger, begins, ends);
         return "from " + figures.get(1) + " to " + figures.get(2);
     }
 

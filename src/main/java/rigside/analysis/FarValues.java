@@ -82,7 +82,7 @@ record FarValues(Watched watched, WhatIfs whatIfs) {
             flags.add(
                     new Flag(
                             Flag.Kind.FAR_VALUE,
-                            Figures.sentence(name)
+                            Phrases.sentence(name)
                                     + (value.donning() > 0
                                             ? " (" + watched.titles().get(condition) + ")"
                                             : "")

@@ -128,7 +128,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
                         ? percent(limits.low()) + " to " + Digits.percent(limits.high())
                         : percent(limits.low()) + " to all")
                 + " of the spread ("
-                + Figures.confidence(LEVEL)
+                + Phrases.confidence(LEVEL)
                 + " limits).";
     }
 
@@ -180,7 +180,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
                         ? "; for the time they take, "
                         : "; if a donning takes as long as ten inhalations, ")
                 + (best < PlanSearch.MOST_TRIALS
-                        ? Figures.count(best, "trial", "trials") + " a donning would tell most"
+                        ? Phrases.count(best, "trial", "trials") + " a donning would tell most"
                         : "as many trials a donning as do not tire, up to "
                                 + PlanSearch.MOST_TRIALS
                                 + ", would tell most")
@@ -234,7 +234,7 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
     private String sizes(double variance, Limits limits, String how) {
         return size(variance)
                 + " ("
-                + Figures.confidence(setting.plan().confidence())
+                + Phrases.confidence(setting.plan().confidence())
                 + " limits "
                 + size(limits.low())
                 + " to "

@@ -22,7 +22,7 @@ record Lacking(Wording wording, Rows rows) {
             List<String> each = new ArrayList<>();
             add(each, rows.reference().size(), wording.reference());
             add(each, rows.other().size(), wording.condition());
-            return Figures.list(each);
+            return Phrases.list(each);
         }
         int have = rows.rounds().isEmpty() ? n() : done;
         return wording.more(Math.max(1, fewest() - have));

@@ -50,7 +50,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
         if (!mixed.isEmpty()) {
             remarks.add(
                     "The particle reading includes what passes the filter ("
-                            + Figures.list(mixed)
+                            + Phrases.list(mixed)
                             + "): the fit factor then mixes seal and filter.");
         }
         values.stream()
@@ -77,7 +77,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
      */
     private void atTheEnd(Measure.Level level, List<String> remarks) {
         double confidence = state.protocol().plan().confidence();
-        String sure = " (" + Figures.confidence(confidence) + " confidence).";
+        String sure = " (" + Phrases.confidence(confidence) + " confidence).";
         boolean bounds = false;
         boolean counts = false;
         for (ConditionSummary each : new Summaries(state, measure, values).all()) {
@@ -148,7 +148,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
                                 + ": "
                                 + each.reached()
                                 + " of "
-                                + Figures.count(each.n(), "donning reaches", "donnings reach")
+                                + Phrases.count(each.n(), "donning reaches", "donnings reach")
                                 + " the required fit factor "
                                 + Digits.three(level.value())
                                 + (level.rule() == Measure.Level.Rule.EVERY_EXERCISE
@@ -262,7 +262,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
     }
 
     private String title(String condition) {
-        return Figures.sentence(
+        return Phrases.sentence(
                 state.protocol().condition(condition).map(Condition::title).orElse(condition));
     }
 }

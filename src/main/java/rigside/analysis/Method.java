@@ -26,7 +26,7 @@ record Method(
                         + " (Jennison and Turnbull 1989).");
         method.add(
                 "c is larger than for a single look, so that in "
-                        + Figures.confidence(setting.plan().confidence())
+                        + Phrases.confidence(setting.plan().confidence())
                         + " of all such plans every interval from first to last holds the true"
                         + " change: one may look after every round and stop at any.");
         method.add(spending());
@@ -91,14 +91,14 @@ record Method(
     }
 
     private String sharing() {
-        String error = Figures.confidence(1 - setting.plan().confidence());
+        String error = Phrases.confidence(1 - setting.plan().confidence());
         return setting.sharing() > 1
                 ? "The error of "
                         + error
                         + " is shared equally by "
-                        + Figures.all(setting.sharing(), "comparisons")
+                        + Phrases.all(setting.sharing(), "comparisons")
                         + " (Bonferroni), "
-                        + Figures.confidence(setting.alpha())
+                        + Phrases.confidence(setting.alpha())
                         + " each."
                 : "The error of " + error + " is for this comparison alone.";
     }
@@ -107,7 +107,7 @@ record Method(
         Wording wording = new Wording(setting, "", "");
         String low = wording.ofScale(Digits.three(setting.band().low()));
         String high = wording.ofScale(Digits.three(setting.band().high()));
-        String half = Figures.confidence(setting.alpha() / 2);
+        String half = Phrases.confidence(setting.alpha() / 2);
         return switch (setting.compared().matters()) {
             case EITHER ->
                     "Too small to matter: from "

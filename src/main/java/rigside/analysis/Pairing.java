@@ -127,7 +127,7 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
         if (more > 1) {
             first.add(more + " more");
         }
-        return Figures.list(first);
+        return Phrases.list(first);
     }
 
     private List<String> remarks(Wording wording, Rows rows) {
@@ -147,7 +147,7 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
         int more = Math.min(most, rows.reference().size()) - Math.min(most, rows.other().size());
         if (more != 0) {
             remarks.add(
-                    Figures.count(Math.abs(more), "value", "values")
+                    Phrases.count(Math.abs(more), "value", "values")
                             + " of "
                             + (more > 0 ? wording.reference() : wording.condition())
                             + (Math.abs(more) == 1 ? " is" : " are")

@@ -51,7 +51,7 @@ final class PlanAdvice {
                         + ": it lies on the edge, and no honest plan settles it often");
         all.add(
                 "whatever the truth, a wrong claim comes in at most about "
-                        + Figures.confidence(wrong())
+                        + Phrases.confidence(wrong())
                         + " of such comparisons");
         cheapest.map(this::cheapest).ifPresent(all::add);
         all.addAll(cautions());
@@ -164,7 +164,7 @@ final class PlanAdvice {
     }
 
     private static String trials(int count) {
-        return Figures.count(count, "trial", "trials");
+        return Phrases.count(count, "trial", "trials");
     }
 
     private static String time(PlanSearch.Found found) {
@@ -206,7 +206,7 @@ final class PlanAdvice {
         double tenths = 10 * search.settle();
         return Math.abs(tenths - Math.rint(tenths)) < 1e-9
                 ? "in " + Math.round(tenths) + " of 10 cases"
-                : "in " + Figures.confidence(search.settle()) + " of cases";
+                : "in " + Phrases.confidence(search.settle()) + " of cases";
     }
 
     private String wishedOfBoth() {

@@ -15,7 +15,7 @@ final class PlanSentences {
         Setting setting = terms.setting();
         Plan plan = setting.plan();
         lines.add(
-                Figures.sentence(setting.measure().title())
+                Phrases.sentence(setting.measure().title())
                         + ", compared as a "
                         + (setting.scale().isRatio() ? "ratio" : "difference")
                         + ": "
@@ -27,7 +27,7 @@ final class PlanSentences {
                         + " to "
                         + counted(setting, plan.most())
                         + ", "
-                        + Figures.confidence(plan.confidence())
+                        + Phrases.confidence(plan.confidence())
                         + " confidence over all looks together, "
                         + (setting.isPaired()
                                 ? "differences within rounds"
@@ -37,7 +37,7 @@ final class PlanSentences {
                     "one of "
                             + setting.sharing()
                             + " comparisons that share the error equally: "
-                            + Figures.confidence(1 - setting.alpha())
+                            + Phrases.confidence(1 - setting.alpha())
                             + " for each");
         }
         lines.add(spread(terms));

@@ -53,6 +53,6 @@ record RestsOn(String piece, String of, String ofMany, List<?> needed, int all) 
         }
         return needed.size() == all
                 ? "since it needs every one of its " + piece + "s."
-                : "since it needs each of " + ofMany + Figures.list(needed) + ".";
+                : "since it needs each of " + ofMany + Phrases.list(needed) + ".";
     }
 }

@@ -25,7 +25,7 @@ final class Sentences {
         boolean together = plan.sharedOverMeasures() && deciding > 1;
         return covered(setting, comparisons)
                 + (together
-                        ? " and " + Figures.all(deciding, "deciding measures") + " together."
+                        ? " and " + Phrases.all(deciding, "deciding measures") + " together."
                         : compared > 1
                                 ? " of this measure; other measures have a promise of their own."
                                 : " of this measure.");
@@ -35,13 +35,13 @@ final class Sentences {
     static String covered(Setting setting, int comparisons) {
         Plan plan = setting.plan();
         return "The "
-                + Figures.confidence(plan.confidence())
+                + Phrases.confidence(plan.confidence())
                 + " covers every look from "
                 + plan.fewest()
                 + " to "
                 + plan.most()
                 + (setting.isPaired() ? " rounds" : " values per condition")
-                + (comparisons > 1 ? ", " + Figures.all(comparisons, "comparisons") : "");
+                + (comparisons > 1 ? ", " + Phrases.all(comparisons, "comparisons") : "");
     }
 
     /** What is concealed and until when; empty when nothing is. */

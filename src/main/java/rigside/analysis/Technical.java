@@ -79,7 +79,7 @@ record Technical(Setting setting, Rows rows, Course course) {
 
     private String figures(Interval interval) {
         List<String> figures =
-                Figures.alike(
+                Phrases.alike(
                         interval.standardError(),
                         interval.estimate(),
                         interval.lower(),
@@ -93,15 +93,15 @@ record Technical(Setting setting, Rows rows, Course course) {
                 + "standard error "
                 + figures.get(0)
                 + " ("
-                + Figures.count(freedom, "degree of freedom", "degrees of freedom")
+                + Phrases.count(freedom, "degree of freedom", "degrees of freedom")
                 + "), repeated "
-                + Figures.confidence(1 - setting.alpha())
+                + Phrases.confidence(1 - setting.alpha())
                 + " confidence interval "
                 + (setting.sharing() > 1
                         ? "("
-                                + Figures.confidence(setting.plan().confidence())
+                                + Phrases.confidence(setting.plan().confidence())
                                 + " for "
-                                + Figures.all(setting.sharing(), "comparisons")
+                                + Phrases.all(setting.sharing(), "comparisons")
                                 + " together) "
                         : "")
                 + figures.get(2)

@@ -47,7 +47,7 @@ record TimingRemark(State state, List<DonningValue> values) {
                 "Times by the clock spread by "
                         + seconds(spread)
                         + " within a donning (standard deviation, "
-                        + Figures.count(trials, "trial", "trials")
+                        + Phrases.count(trials, "trial", "trials")
                         + "); pressing start and stop by hand can explain "
                         + (share < 1 ? "about " + Digits.percent(share) : "all")
                         + " of that variance, at "

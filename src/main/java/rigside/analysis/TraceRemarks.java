@@ -36,7 +36,7 @@ record TraceRemarks(State state, List<DonningValue> values) {
             List<Entry> traced = trials.stream().filter(each -> each.pull().isPresent()).toList();
             if (!traced.isEmpty()) {
                 remarks.add(
-                        Figures.sentence(condition.title()) + ": " + pulls(traced, trials, clock));
+                        Phrases.sentence(condition.title()) + ": " + pulls(traced, trials, clock));
             }
         }
         if (!remarks.isEmpty()) {
@@ -54,7 +54,7 @@ record TraceRemarks(State state, List<DonningValue> values) {
         double meanPa = mean(traced, each -> each.inhalation().meanPa());
         double share = mean(traced, each -> each.inhalation().withinShare());
         int byClock = trials.size() - traced.size();
-        return Figures.count(traced.size(), "inhalation", "inhalations")
+        return Phrases.count(traced.size(), "inhalation", "inhalations")
                 + " by pressure trace, held at "
                 + (clock ? in(unit, meanPa) : "about " + Roughly.mean(meanPa, unit))
                 + " on average"
@@ -82,7 +82,7 @@ record TraceRemarks(State state, List<DonningValue> values) {
             List<Trace.Breaths> found =
                     entries(condition).stream().flatMap(each -> each.breaths().stream()).toList();
             if (!found.isEmpty()) {
-                remarks.add(Figures.sentence(condition.title()) + ": " + breaths(found));
+                remarks.add(Phrases.sentence(condition.title()) + ": " + breaths(found));
             }
         }
         return List.copyOf(remarks);
@@ -90,7 +90,7 @@ record TraceRemarks(State state, List<DonningValue> values) {
 
     private static String breaths(List<Trace.Breaths> found) {
         int count = found.stream().mapToInt(Trace.Breaths::count).sum();
-        return Figures.count(count, "breath", "breaths")
+        return Phrases.count(count, "breath", "breaths")
                 + " by pressure trace; medians: "
                 + Digits.three(median(found, Breath::seconds))
                 + " s a breath, in "

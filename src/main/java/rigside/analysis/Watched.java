@@ -139,7 +139,7 @@ record Watched(
                 ? "how the values of round " + values.get(0).round() + " came about"
                 : "the notes of "
                         + (donnings.size() == 1 ? "donning " : "donnings ")
-                        + Figures.list(donnings);
+                        + Phrases.list(donnings);
     }
 
     /** Their numbers, rising; none of a table. */

@@ -56,21 +56,21 @@ record Wording(Setting setting, String condition, String reference, boolean titl
 
     /** The interval with its confidence, which several comparisons may share. */
     private String interval(Limits limits, List<String> digits) {
-        String confidence = Figures.confidence(setting.plan().confidence());
+        String confidence = Phrases.confidence(setting.plan().confidence());
         return setting.sharing() > 1
                 ? "interval "
                         + figures(limits, digits)
                         + ", "
                         + confidence
                         + " for "
-                        + Figures.all(setting.sharing(), "comparisons")
+                        + Phrases.all(setting.sharing(), "comparisons")
                         + " together"
                 : confidence + " interval " + figures(limits, digits);
     }
 
     /** A condition's name at the beginning of a sentence. */
     String opening(String name) {
-        return titled ? Figures.sentence(name) : name;
+        return titled ? Phrases.sentence(name) : name;
     }
 
     /** What is said of complete rounds of which none has both its values. */
@@ -87,7 +87,7 @@ record Wording(Setting setting, String condition, String reference, boolean titl
     String staying(Comparison.Settled settled, OptionalDouble estimate, boolean contradicted) {
         return "Settled after "
                 + (setting.isByTrial()
-                        ? Figures.count(settled.round(), "round", "rounds")
+                        ? Phrases.count(settled.round(), "round", "rounds")
                         : units(settled.round()))
                 + " as "
                 + VerdictWords.of(settled.conclusion(), setting.compared().matters())

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 
-/** Numbers within sentences. */
-final class Figures {
+/** Pieces of sentences: counts, lists, confidences. */
+final class Phrases {
 
-    private Figures() {}
+    private Phrases() {}
 
     /**
      * Numbers with the decimal places that give the first of them three digits, so that they can be
