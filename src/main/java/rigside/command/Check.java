@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rigside.analysis.ProtocolAdvice;
 import rigside.desk.ProtocolFile;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
@@ -23,7 +24,8 @@ import rigside.yaml.Document;
 @Command(
         name = "check",
         description =
-                "Check protocol files, and rig files (.rig.yaml), and print everything that is wrong.")
+                "Check protocol files, and rig files (.rig.yaml), and print everything that is wrong,"
+                        + " and of a protocol that is sound what to think over.")
 final class Check implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
@@ -54,6 +56,7 @@ final class Check implements Callable<Integer> {
         Read read = ProtocolReader.read(file.toString(), bytes(file));
         if (read instanceof Read.Good good) {
             say(file + ": ok, " + summary(good.protocol()));
+            ProtocolAdvice.of(good.protocol()).forEach(each -> say("    think over: " + each));
             return true;
         }
         ((Read.Bad) read).problems().forEach(problem -> complain(problem.toString()));

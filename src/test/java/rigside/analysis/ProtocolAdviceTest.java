@@ -1,0 +1,77 @@
+package rigside.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rigside.protocol.ProtocolReader;
+import rigside.protocol.Read;
+
+class ProtocolAdviceTest {
+    private static final String SOUND =
+            """
+            format: 1
+            title: Disc
+            question: Is it harder to breathe through, or does it leak?
+            cautions: [Stop at once when dizzy]
+            conditions:
+              - {id: a, title: A, specimen: {piece: one, worn-before: 0}, particle-reading: seal-only}
+              - {id: b, title: B, specimen: {piece: two, worn-before: 0}, particle-reading: seal-only}
+            measures:
+              - {id: seal, title: Fit factor, kind: fit-factor, detection-limit: 0.1 /cm3,
+                 compare: ratio, meaningful: 2 times, expected-spread: 1.2 times}
+              - {id: breathing, title: Time, kind: timed-inhalation, compare: ratio,
+                 meaningful: 10%, expected-spread: 3%}
+            plan: {fewest: 3, most: 8, order: balanced, donning-takes: 7 min, trial-takes: 1 min}
+            donning:
+              - {step: checklist, title: On, items: [{check: Seal check passed, if-not: abandon}]}
+              - {step: countdown, title: Purge, for: 3 min}
+              - step: exercises
+                title: Exercises
+                feeds: seal
+                unit: /cm3
+                exercises:
+                  - {title: Still, say: Breathe, for: 60 s, ambient: 0 to 10 s, mask: 20 to 60 s}
+              - {step: trials, title: Breaths, feeds: breathing, trials: 5, target: 1 inH2O,
+                 rest: 1 min, shortest: 500 ms, longest: 1 min}
+            """;
+
+    private static List<String> advice(String text) {
+        Read read = ProtocolReader.read("test.yaml", text);
+        if (read instanceof Read.Bad bad) {
+            throw new AssertionError(bad.problems());
+        }
+        return ProtocolAdvice.of(((Read.Good) read).protocol());
+    }
+
+    @Test
+    void aSoundProtocolIsLeftAlone() {
+        assertEquals(List.of(), advice(SOUND));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    expected-spread: 3%               | expected-spread: 15% | 'Time' is settled by this plan with a chance of only
+                    , expected-spread: 1.2 times      | ''                   | 'Fit factor' has no expected-spread
+                    order: balanced                   | order: as-listed     | the conditions always come in the same order
+                    most: 8                           | most: 7              | 7 rounds cannot let each of 2 conditions come first
+                    order: balanced,                  | 'order: balanced, conceal: {trial-clock: shown, result: shown},' | nothing is concealed
+                    one, worn-before: 0}, particle-reading: seal-only | 'one, worn-before: 0}, particle-reading: seal-and-filter' | a particle reading holds
+                    '  - {step: countdown, title: Purge, for: 3 min}' | '  - {step: note, title: Purge, say: Wait}' | no countdown comes before the exercises
+                    Seal check passed                 | Straps even          | no check of a donning mentions the seal
+                    rest: 1 min                       | rest: 5 s            | 'Breaths' rests less than 30 s between full breaths
+                    Stop at once when dizzy           | Mind the tube        | no caution says when to stop
+                    """)
+    void eachThingToThinkOverIsToldByItself(String sound, String doubtful, String begins) {
+        String text = SOUND.replace(sound, doubtful);
+        assertEquals(false, text.equals(SOUND), "the text was changed");
+        List<String> advice = advice(text);
+        assertEquals(1, advice.size(), advice.toString());
+        assertEquals(begins, advice.get(0).substring(0, begins.length()));
+    }
+}
