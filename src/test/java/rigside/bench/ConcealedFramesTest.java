@@ -10,10 +10,12 @@ import com.googlecode.lanterna.TerminalSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import rigside.analysis.Analysis;
+import rigside.analysis.Live;
 import rigside.analysis.Shown;
 import rigside.screen.Drawing;
 import rigside.screen.Drawn;
@@ -21,9 +23,12 @@ import rigside.screen.SessionScreen;
 import rigside.screen.View;
 import rigside.session.Activity;
 import rigside.session.Event;
+import rigside.session.FedTwins;
 import rigside.session.Recorded;
+import rigside.session.Slot;
 import rigside.session.State;
 import rigside.session.Twins;
+import rigside.session.Value;
 
 /**
  * Every frame of a driven session, with what the bench says to it: two sessions that differ in what
@@ -70,14 +75,49 @@ class ConcealedFramesTest {
         compare(Twins.inOrder(), ConcealedFramesTest::isBeforeThirdRound, 60, Set.of());
     }
 
+    @Test
+    void withInstrumentsNoFrameTellsPullsBreathsOrEarlierReadings() {
+        Twins twins = FedTwins.untilDonningEnds();
+        compare(
+                twins,
+                state -> isWorn(state) && state.course().donnings().size() > 3,
+                30,
+                Set.copyOf(twins.timesInDigits()));
+    }
+
+    @Test
+    void whereResultsAreShownNoFrameTellsTimesOfPullsBeforeTheirTime() {
+        Twins twins = FedTwins.inClockAlone();
+        compare(twins, ConcealedFramesTest::isOpen, 100, Set.copyOf(twins.timesInDigits()));
+    }
+
+    @Test
+    void whereTimesAreShownNoFrameTellsWhatInstrumentsGaveBeforeItsTime() {
+        compare(FedTwins.inResults(), ConcealedFramesTest::isOpen, 100, Set.of());
+    }
+
+    @Test
+    void withInstrumentsNoFrameTellsAnythingUntilTheSessionEnds() {
+        Twins twins = FedTwins.inEverything();
+        compare(twins, ConcealedFramesTest::isOpen, 100, Set.copyOf(twins.timesInDigits()));
+    }
+
     /** Or the tests above would find nothing to be seen anywhere. */
     @Test
     void onceItIsOutTheyDiffer() {
-        for (Twins twins : List.of(Twins.inTimes(), Twins.inEverything(), Twins.inOrder())) {
+        for (Twins twins :
+                List.of(
+                        Twins.inTimes(),
+                        Twins.inEverything(),
+                        Twins.inOrder(),
+                        FedTwins.untilDonningEnds(),
+                        FedTwins.inClockAlone(),
+                        FedTwins.inResults(),
+                        FedTwins.inEverything())) {
             int all = twins.first().size();
             assertNotEquals(
-                    drawings(new Moment(twins.first(), all), View.Page.TALLY),
-                    drawings(new Moment(twins.second(), all), View.Page.TALLY));
+                    drawings(new Moment(twins.first(), all), View.Page.ENTRIES),
+                    drawings(new Moment(twins.second(), all), View.Page.ENTRIES));
         }
     }
 
@@ -107,7 +147,7 @@ class ConcealedFramesTest {
 
     private static void tellsNone(String frame, Set<String> digits) {
         for (String each : digits) {
-            assertFalse(frame.contains(each), () -> each + " in\n" + frame);
+            assertFalse(Twins.tells(frame, each), () -> each + " in\n" + frame);
         }
     }
 
@@ -116,26 +156,74 @@ class ConcealedFramesTest {
         private final State state;
         private final Shown shown;
         private final Recorded last;
+        private final List<Event> events;
+        private final List<Event> later;
 
         Moment(List<Recorded> journal, int count) {
             state = Twins.after(journal, count);
             shown = Shown.of(state, Analysis.of(state));
             last = journal.get(count - 1);
+            events =
+                    journal.subList(0, count).stream()
+                            .filter(each -> each.at() == last.at())
+                            .map(Recorded::event)
+                            .toList();
+            later = journal.subList(count, journal.size()).stream().map(Recorded::event).toList();
         }
 
         /**
-         * As the sitting makes them: with what is said to the last event, and while time goes on.
+         * As the sitting makes them: with what is said to the last events, with each question, and
+         * while time goes on.
          */
         List<View> views(View.Page page) {
-            List<Event> events = List.of(last.event());
+            List<Ui> uis = new ArrayList<>();
+            for (List<Event> said : List.of(events, List.of(last.event()))) {
+                uis.add(Ui.START.taken(state, said).at(page));
+                uis.add(Ui.START.noticed(state, said).at(page));
+            }
             List<View> views = new ArrayList<>();
-            for (double later : page == View.Page.STEP ? LATER : new double[] {0}) {
-                long now = last.at() + Math.round(later * 1e9);
-                View.Style style = new View.Style(View.Colours.NONE, false);
-                views.add(Ui.START.taken(state, events).at(page).view(state, shown, now, style));
-                views.add(Ui.START.noticed(state, events).at(page).view(state, shown, now, style));
+            for (double seconds : page == View.Page.STEP ? LATER : new double[] {0}) {
+                uis.forEach(ui -> views.add(view(ui, seconds)));
+            }
+            if (page == View.Page.STEP || page == View.Page.ENTRIES) {
+                for (View.Prompt prompt : View.Prompt.values()) {
+                    views.add(view(Ui.START.at(page).asking(prompt, 1), 0));
+                }
             }
             return views.stream().distinct().toList();
+        }
+
+        private View view(Ui ui, double seconds) {
+            long now = last.at() + Math.round(seconds * 1e9);
+            return ui.view(state, shown, now, new View.Style(View.Colours.NONE, false))
+                    .with(gauge())
+                    .with(live());
+        }
+
+        /** What the gauge reads is the tester's to see, and no secret. */
+        private Optional<View.Gauge> gauge() {
+            boolean fed = state.protocol().measure("peak").isPresent();
+            return fed ? Optional.of(new View.Gauge(OptionalDouble.of(236))) : Optional.empty();
+        }
+
+        /** In the middle of every window, whose readings are those captured afterwards. */
+        private Live live() {
+            return state.activity() instanceof Activity.Exercising exercising
+                            && exercising.startedAt().isPresent()
+                            && gauge().isPresent()
+                    ? Live.exercises(
+                            state, shown, exercising.place(), exercising.exercise(), this::sampled)
+                    : Live.NONE;
+        }
+
+        private Optional<Live.Sampled> sampled(Slot slot) {
+            return later.stream()
+                    .filter(Event.EntryCaptured.class::isInstance)
+                    .map(Event.EntryCaptured.class::cast)
+                    .filter(event -> event.slot().equals(slot))
+                    .findFirst()
+                    .map(event -> ((Value.Measured) event.value()).quantity().si())
+                    .map(concentration -> new Live.Sampled(concentration, 4, true));
         }
     }
 
@@ -164,9 +252,12 @@ class ConcealedFramesTest {
                 view.now(),
                 view.page(),
                 line,
-                Optional.empty(),
-                "",
+                view.prompt(),
+                view.typed(),
                 view.message(),
-                view.style());
+                view.style(),
+                view.seen(),
+                view.gauge(),
+                view.live());
     }
 }

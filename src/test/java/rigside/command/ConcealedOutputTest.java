@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigside.journal.Cut;
 import rigside.session.Activity;
+import rigside.session.FedTwins;
 import rigside.session.State;
 import rigside.session.Twins;
 
@@ -73,6 +74,26 @@ class ConcealedOutputTest {
                         state.course().donnings().size() == 4 && state.course().open().isPresent());
     }
 
+    @Test
+    void withInstrumentsNoCommandTellsPullsBreathsOrEarlierReadings() throws Exception {
+        compare(FedTwins.untilDonningEnds(), state -> state.course().open().isPresent());
+    }
+
+    @Test
+    void whereResultsAreShownNoCommandTellsTimesOfPullsBeforeTheirTime() throws Exception {
+        compare(FedTwins.inClockAlone(), ConcealedOutputTest::isOpen);
+    }
+
+    @Test
+    void whereTimesAreShownNoCommandTellsWhatInstrumentsGaveBeforeItsTime() throws Exception {
+        compare(FedTwins.inResults(), ConcealedOutputTest::isOpen);
+    }
+
+    @Test
+    void withInstrumentsNoCommandTellsAnythingUntilTheSessionEnds() throws Exception {
+        compare(FedTwins.inEverything(), ConcealedOutputTest::isOpen);
+    }
+
     /** Or the tests above would find nothing to be told anywhere. */
     @Test
     void onceItIsOutTheyDiffer() throws Exception {
@@ -119,7 +140,7 @@ class ConcealedOutputTest {
             assertEquals(said, said(line, two), line);
         }
         for (String each : digits) {
-            assertFalse(said.contains(each), () -> line + " says\n" + said);
+            assertFalse(Twins.tells(said, each), () -> line + " says\n" + said);
         }
     }
 

@@ -16,6 +16,7 @@ import rigside.screen.Drawn;
 import rigside.screen.HomeView;
 import rigside.screen.View;
 import rigside.session.Activity;
+import rigside.session.FedTwins;
 import rigside.session.State;
 import rigside.session.Twins;
 
@@ -31,13 +32,34 @@ class ConcealedReviewTest {
         compare(Twins.inTimes(), state -> state.course().open().isPresent());
     }
 
+    private static boolean isOpen(State state) {
+        return !(state.activity() instanceof Activity.Closing)
+                && !(state.activity() instanceof Activity.Closed);
+    }
+
     @Test
     void noReviewTellsAnythingUntilTheSessionEnds() throws Exception {
-        compare(
-                Twins.inEverything(),
-                state ->
-                        !(state.activity() instanceof Activity.Closing)
-                                && !(state.activity() instanceof Activity.Closed));
+        compare(Twins.inEverything(), ConcealedReviewTest::isOpen);
+    }
+
+    @Test
+    void withInstrumentsNoReviewTellsPullsBreathsOrEarlierReadings() throws Exception {
+        compare(FedTwins.untilDonningEnds(), state -> state.course().open().isPresent());
+    }
+
+    @Test
+    void whereResultsAreShownNoReviewTellsTimesOfPullsBeforeTheirTime() throws Exception {
+        compare(FedTwins.inClockAlone(), ConcealedReviewTest::isOpen);
+    }
+
+    @Test
+    void whereTimesAreShownNoReviewTellsWhatInstrumentsGaveBeforeItsTime() throws Exception {
+        compare(FedTwins.inResults(), ConcealedReviewTest::isOpen);
+    }
+
+    @Test
+    void withInstrumentsNoReviewTellsAnythingUntilTheSessionEnds() throws Exception {
+        compare(FedTwins.inEverything(), ConcealedReviewTest::isOpen);
     }
 
     @Test

@@ -3,7 +3,10 @@ package rigside.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rigside.analysis.Analysis;
 import rigside.analysis.Looks;
 import rigside.measure.Quantity;
@@ -121,18 +124,40 @@ public record Twins(List<Recorded> first, List<Recorded> second) {
         return journal.stream().<Class<?>>map(each -> each.event().getClass()).toList();
     }
 
-    /** The plausible pulls as they could be written, to two and three digits. */
+    /**
+     * The plausible pulls as they could be written, to two and three digits: by the clock, and at
+     * the target.
+     */
     public List<String> timesInDigits() {
-        List<String> all = new ArrayList<>();
-        for (List<Recorded> journal : List.of(first, second)) {
-            for (Recorded each : journal) {
-                if (each.event() instanceof Event.TrialStopped stopped && stopped.seconds() > 2) {
-                    all.add(String.format(Locale.ROOT, "%.2f", stopped.seconds()));
-                    all.add(String.format(Locale.ROOT, "%.3f", stopped.seconds()));
-                }
-            }
+        return Stream.of(first, second)
+                .flatMap(List::stream)
+                .flatMap(each -> seconds(each.event()).stream().boxed())
+                .filter(seconds -> seconds > 2)
+                .flatMap(seconds -> Stream.of("%.2f", "%.3f").map(form -> in(form, seconds)))
+                .distinct()
+                .toList();
+    }
+
+    /** Whether a text has a number as a whole, not as a part of another. */
+    public static boolean tells(String text, String digits) {
+        return Pattern.compile("(?<![\\d.])" + Pattern.quote(digits) + "(?!\\d)")
+                .matcher(text)
+                .find();
+    }
+
+    private static String in(String form, double seconds) {
+        return String.format(Locale.ROOT, form, seconds);
+    }
+
+    private static OptionalDouble seconds(Event event) {
+        if (event instanceof Event.TrialStopped stopped) {
+            return OptionalDouble.of(stopped.seconds());
         }
-        return all.stream().distinct().toList();
+        return event instanceof Event.EntryCaptured captured
+                        && captured.slot() instanceof Slot.Trial
+                        && captured.value() instanceof Value.Measured measured
+                ? OptionalDouble.of(measured.quantity().si())
+                : OptionalDouble.empty();
     }
 
     private static List<Recorded> played(String text, Own own) {
