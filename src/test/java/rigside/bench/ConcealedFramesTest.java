@@ -38,6 +38,10 @@ class ConcealedFramesTest {
     private static final List<TerminalSize> SIZES =
             List.of(new TerminalSize(80, 24), new TerminalSize(200, 60));
 
+    /** What is asked on the list of entries; everything else is at the step. */
+    private static final Set<View.Prompt> ON_ENTRIES =
+            Set.of(View.Prompt.VOID_REASON, View.Prompt.STRIKE_REASON);
+
     /** Seconds after the event. */
     private static final double[] LATER = {0, 0.7, 6.9};
 
@@ -185,8 +189,8 @@ class ConcealedFramesTest {
             for (double seconds : page == View.Page.STEP ? LATER : new double[] {0}) {
                 uis.forEach(ui -> views.add(view(ui, seconds)));
             }
-            if (page == View.Page.STEP || page == View.Page.ENTRIES) {
-                for (View.Prompt prompt : View.Prompt.values()) {
+            for (View.Prompt prompt : View.Prompt.values()) {
+                if (page == (ON_ENTRIES.contains(prompt) ? View.Page.ENTRIES : View.Page.STEP)) {
                     views.add(view(Ui.START.at(page).asking(prompt, 1), 0));
                 }
             }

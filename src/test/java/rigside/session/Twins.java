@@ -140,9 +140,10 @@ public record Twins(List<Recorded> first, List<Recorded> second) {
 
     /** Whether a text has a number as a whole, not as a part of another. */
     public static boolean tells(String text, String digits) {
-        return Pattern.compile("(?<![\\d.])" + Pattern.quote(digits) + "(?!\\d)")
-                .matcher(text)
-                .find();
+        return text.contains(digits)
+                && Pattern.compile("(?<![\\d.])" + Pattern.quote(digits) + "(?!\\d)")
+                        .matcher(text)
+                        .find();
     }
 
     private static String in(String form, double seconds) {
