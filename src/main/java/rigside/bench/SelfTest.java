@@ -3,12 +3,8 @@ package rigside.bench;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
-import rigside.measure.TimedInhalation;
 import rigside.rig.Cue;
 import rigside.screen.SelfTestView;
 import rigside.screen.SelfTestView.LiveKey;
@@ -17,8 +13,8 @@ import rigside.screen.View;
 import rigside.session.Event;
 
 /**
- * Tries the terminal, each cue, and how evenly the tester reacts. What it found is worth keeping
- * when it was not left early.
+ * Tries the terminal, each cue, and how evenly the tester reacts: what is asked, in its order. What
+ * it found is worth keeping when it was not left early.
  */
 final class SelfTest {
     /** What a self-test needs of the world; a test has one of its own. */
@@ -38,39 +34,19 @@ final class SelfTest {
         String give(Cue cue);
     }
 
-    private static final long SECOND = 1_000_000_000L;
-
-    /** So often the terminal is asked, with this between. */
-    private static final int QUESTIONS = 50;
-
-    private static final long BETWEEN_NANOS = SECOND / 50;
-
-    /** A terminal that has not answered by then will not. */
-    private static final long PATIENCE_NANOS = SECOND;
-
-    /**
-     * The library below keeps the very first answer for itself; a silent terminal is not asked on.
-     */
-    private static final int MOST_SILENT = 2;
-
     private static final Stroke ENTER = Stroke.of(KeyType.Enter);
     private static final Stroke YES = Stroke.of('y');
     private static final Stroke NO = Stroke.of('n');
     private static final Stroke AGAIN = Stroke.of('r');
 
-    private static final LiveKey LEAVE = new LiveKey(Stroke.of('q'), "leave");
-
     private final World world;
     private final RandomGenerator random;
-    private final View.Style style;
-    private final double bounceSeconds;
-    private boolean left;
+    private final Dialogue dialogue;
 
     SelfTest(World world, RandomGenerator random, View.Style style, double bounceSeconds) {
         this.world = world;
         this.random = random;
-        this.style = style;
-        this.bounceSeconds = bounceSeconds;
+        dialogue = new Dialogue(world, style, bounceSeconds);
     }
 
     /**
@@ -81,7 +57,7 @@ final class SelfTest {
      * @return what was found; empty when it was left before everything was tried
      */
     Optional<Event.SelfTested> run(String when, String terminal) {
-        awaits(
+        dialogue.awaits(
                 "What is tried",
                 List.of(
                         "1. How long the terminal takes from a key to the program.",
@@ -90,24 +66,24 @@ final class SelfTest {
                                 + Reactions.WANTED
                                 + " tries with the trigger, "
                                 + "["
-                                + style.trigger().label()
+                                + dialogue.trigger().label()
                                 + "].",
                         "",
                         "It takes about two minutes, without a mask. What it finds is kept, and"
                                 + " every session from then on records it."),
                 "begin",
                 ENTER);
-        RoundTrips trips = left ? new RoundTrips(List.of()) : terminal();
+        RoundTrips trips = dialogue.isLeft() ? new RoundTrips(List.of()) : terminal();
         List<Cue> heard = new ArrayList<>();
         List<Cue> unheard = new ArrayList<>();
-        for (Cue cue : left ? new Cue[0] : Cue.values()) {
-            if (!left) {
+        for (Cue cue : Cue.values()) {
+            if (!dialogue.isLeft()) {
                 (hears(cue) ? heard : unheard).add(cue);
             }
         }
-        String[] signal = {"picture"};
-        Reactions reactions = left ? Reactions.NONE : reactions(signal);
-        return left
+        ReactionTimer timer = new ReactionTimer(world, dialogue, random);
+        Reactions reactions = reactions(timer);
+        return dialogue.isLeft()
                 ? Optional.empty()
                 : Optional.of(
                         new Event.SelfTested(
@@ -117,7 +93,7 @@ final class SelfTest {
                                 trips.median(),
                                 trips.p99(),
                                 trips.most(),
-                                signal[0],
+                                timer.signal(),
                                 reactions.taken(),
                                 heard.stream().map(Cue::word).toList(),
                                 unheard.stream().map(Cue::word).toList()));
@@ -125,76 +101,25 @@ final class SelfTest {
 
     /** What was found, until it is read. */
     void tell(Event.SelfTested found, String kept) {
-        List<String> lines = new ArrayList<>(words(found));
+        List<String> lines = new ArrayList<>(Findings.words(found));
         lines.addAll(List.of("", kept));
-        awaits("What was found", lines, "end", ENTER);
-    }
-
-    /** What was found, in words. */
-    static List<String> words(Event.SelfTested found) {
-        OptionalDouble spread = TimedInhalation.pairSpread(found.reactions());
-        return List.of(
-                found.answers() == 0
-                        ? "Terminal: it does not say where its cursor is, so its delay is not known."
-                        : String.format(
-                                Locale.ROOT,
-                                "Terminal: there and back in %.1f ms (median of %d; 99 %% within"
-                                        + " %.1f ms, the longest %.1f ms).",
-                                found.median() * 1e3,
-                                found.answers(),
-                                found.p99() * 1e3,
-                                found.most() * 1e3),
-                found.unheard().isEmpty()
-                        ? "Cues: all heard."
-                        : "Cues not heard: " + String.join(", ", found.unheard()) + ".",
-                String.format(
-                        Locale.ROOT,
-                        "Reaction: a start and a stop by you spread by %.0f ms (standard deviation,"
-                                + " from %d tries at %s). The usual figure is %.0f ms.",
-                        spread.orElse(Double.NaN) * 1e3,
-                        found.reactions().size(),
-                        found.signal().equals("picture")
-                                ? "the picture alone"
-                                : found.signal() + " and the picture",
-                        TimedInhalation.HAND_TIMING_SD_SECONDS * 1e3));
+        dialogue.awaits("What was found", lines, "end", ENTER);
     }
 
     private RoundTrips terminal() {
-        draw("1 of 3  The terminal", Optional.empty(), List.of("Wait a moment."), List.of(LEAVE));
-        List<Double> answers = new ArrayList<>();
-        int silent = 0;
-        while (answers.size() < QUESTIONS && silent < MOST_SILENT && !left) {
-            long asked = world.nanos();
-            world.askTerminal();
-            OptionalDouble answer = answer(asked);
-            answer.ifPresent(answers::add);
-            silent += answer.isEmpty() ? 1 : 0;
-            idle(BETWEEN_NANOS);
-        }
-        return new RoundTrips(answers);
-    }
-
-    private OptionalDouble answer(long asked) {
-        long until = asked + PATIENCE_NANOS;
-        while (!left && world.nanos() < until) {
-            Optional<Pressed> pressed = world.next(until - world.nanos());
-            if (pressed.filter(SelfTest::isAnswer).isPresent()) {
-                return OptionalDouble.of((pressed.get().nanos() - asked) / 1e9);
-            }
-            pressed.ifPresent(this::leaves);
-        }
-        return OptionalDouble.empty();
-    }
-
-    private static boolean isAnswer(Pressed pressed) {
-        return pressed.key().getKeyType() == KeyType.CursorLocation;
+        dialogue.draw(
+                "1 of 3  The terminal",
+                Optional.empty(),
+                List.of("Wait a moment."),
+                List.of(Dialogue.LEAVE));
+        return new TripTimer(world, dialogue).taken();
     }
 
     private boolean hears(Cue cue) {
-        while (!left) {
+        while (!dialogue.isLeft()) {
             String how = world.give(cue);
             Stroke said =
-                    asks(
+                    dialogue.asks(
                             "2 of 3  The cues",
                             List.of(
                                     "This is '" + cue.word() + "' (" + given(how) + ").",
@@ -217,140 +142,19 @@ final class SelfTest {
         };
     }
 
-    /**
-     * @param signal takes how the signal was given
-     */
-    private Reactions reactions(String[] signal) {
-        awaits(
+    private Reactions reactions(ReactionTimer timer) {
+        dialogue.awaits(
                 "3 of 3  Your reaction",
                 List.of(
                         "A signal comes after a time that you cannot guess: the cue 'go', and NOW"
                                 + " on the screen. Press the trigger, ["
-                                + style.trigger().label()
+                                + dialogue.trigger().label()
                                 + "], as soon as you notice it, "
                                 + Reactions.WANTED
                                 + " times.",
                         "Only how evenly you do it counts, not how fast."),
                 "begin",
                 ENTER);
-        Reactions reactions = Reactions.NONE;
-        Optional<String> said = Optional.empty();
-        while (!left && !reactions.areEnough()) {
-            OptionalDouble seconds = react(reactions.taken().size() + 1, said, signal);
-            if (seconds.isPresent()) {
-                Reactions.Worth worth = Reactions.worth(seconds.getAsDouble());
-                said = said(worth, seconds.getAsDouble());
-                reactions =
-                        worth == Reactions.Worth.COUNTS
-                                ? reactions.with(seconds.getAsDouble())
-                                : reactions;
-            }
-        }
-        return reactions;
-    }
-
-    private static Optional<String> said(Reactions.Worth worth, double seconds) {
-        return switch (worth) {
-            case COUNTS -> Optional.empty();
-            case TOO_EARLY -> Optional.of("that was before the signal; it is tried once more");
-            case TOO_LATE ->
-                    Optional.of(
-                            String.format(
-                                    Locale.ROOT,
-                                    "that took %.1f s; it is tried once more",
-                                    seconds));
-        };
-    }
-
-    /** One try: the time from the signal to the trigger, below 0 when it came before the signal. */
-    private OptionalDouble react(int number, Optional<String> said, String[] signal) {
-        String title = "3 of 3  Your reaction, " + number + " of " + Reactions.WANTED;
-        List<LiveKey> keys = List.of(new LiveKey(style.trigger(), "at the signal"), LEAVE);
-        draw(title, Optional.of("WAIT"), List.of(), keys, said);
-        long due = world.nanos() + Math.round(Reactions.pause(random) * SECOND);
-        Optional<Pressed> early = trigger(due);
-        if (early.isPresent() || left) {
-            return left ? OptionalDouble.empty() : OptionalDouble.of(-1);
-        }
-        long given = world.nanos();
-        signal[0] = world.give(Cue.GO);
-        List<String> now = List.of("Press [" + style.trigger().label() + "].");
-        draw(title, Optional.of("NOW"), now, keys);
-        Optional<Pressed> pressed = trigger(given + 10 * SECOND);
-        double seconds = pressed.map(each -> (each.nanos() - given) / 1e9).orElse(10.0);
-        return left ? OptionalDouble.empty() : OptionalDouble.of(seconds);
-    }
-
-    /** The trigger, if it is pressed before a moment. */
-    private Optional<Pressed> trigger(long until) {
-        while (!left && world.nanos() < until) {
-            Optional<Pressed> pressed = world.next(until - world.nanos());
-            if (pressed.filter(this::isTrigger).isPresent()) {
-                return pressed;
-            }
-            pressed.ifPresent(this::leaves);
-        }
-        return Optional.empty();
-    }
-
-    private boolean isTrigger(Pressed pressed) {
-        return Stroke.of(pressed.key()).equals(style.trigger()) && !pressed.isRepeat(bounceSeconds);
-    }
-
-    private void idle(long nanos) {
-        long until = world.nanos() + nanos;
-        while (!left && world.nanos() < until) {
-            world.next(until - world.nanos()).ifPresent(this::leaves);
-        }
-    }
-
-    private void awaits(String title, List<String> lines, String help, Stroke stroke) {
-        if (!left) {
-            asks(title, lines, new LiveKey(stroke, help));
-        }
-    }
-
-    /** Shows something until one of some keys is pressed; any of them when it is left. */
-    private Stroke asks(String title, List<String> lines, LiveKey... keys) {
-        List<LiveKey> live = Stream.concat(Stream.of(keys), Stream.of(LEAVE)).toList();
-        draw(title, Optional.empty(), lines, live);
-        while (!left) {
-            Optional<Pressed> pressed = world.next(SECOND);
-            for (LiveKey key : keys) {
-                if (pressed.filter(each -> means(each, key.stroke())).isPresent()) {
-                    return key.stroke();
-                }
-            }
-            pressed.ifPresent(this::leaves);
-            draw(title, Optional.empty(), lines, live);
-        }
-        return keys[0].stroke();
-    }
-
-    private boolean means(Pressed pressed, Stroke stroke) {
-        return Stroke.of(pressed.key()).equals(stroke) && !pressed.isRepeat(bounceSeconds);
-    }
-
-    private void leaves(Pressed pressed) {
-        Stroke stroke = Stroke.of(pressed.key());
-        left |=
-                pressed.isEnd()
-                        || stroke.equals(LEAVE.stroke())
-                        || stroke.equals(Stroke.ctrl('c'))
-                        || stroke.equals(Stroke.ctrl('q'))
-                        || stroke.equals(Stroke.of(KeyType.Escape));
-    }
-
-    private void draw(String title, Optional<String> big, List<String> lines, List<LiveKey> keys) {
-        draw(title, big, lines, keys, Optional.empty());
-    }
-
-    private void draw(
-            String title,
-            Optional<String> big,
-            List<String> lines,
-            List<LiveKey> keys,
-            Optional<String> message) {
-        world.draw(new SelfTestView(title, big, lines, message, keys, style));
+        return timer.taken();
     }
 }

@@ -49,7 +49,7 @@ public final class SelfTests {
 
     /** What was found, in words, for the shell. */
     public static List<String> words(Event.SelfTested found) {
-        return SelfTest.words(found);
+        return Findings.words(found);
     }
 
     private record Terminal(Console console, Signals signals, Settings settings)

@@ -152,7 +152,7 @@ class SelfTestTest {
         tester.answer = 0;
         Event.SelfTested found = usual().orElseThrow();
         assertEquals(0, found.answers());
-        assertTrue(SelfTest.words(found).get(0).endsWith("so its delay is not known."));
+        assertTrue(Findings.words(found).get(0).endsWith("so its delay is not known."));
     }
 
     @Test
@@ -166,7 +166,7 @@ class SelfTestTest {
                         "Reaction: a start and a stop by you spread by 43 ms (standard deviation,"
                                 + " from 10 tries at bell and the picture). The usual figure is 100"
                                 + " ms."),
-                SelfTest.words(usual().orElseThrow()));
+                Findings.words(usual().orElseThrow()));
     }
 
     @Test
