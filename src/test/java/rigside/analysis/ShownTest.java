@@ -14,9 +14,12 @@ import rigside.session.Entry;
 import rigside.session.Event;
 import rigside.session.Gated;
 import rigside.session.Input;
+import rigside.session.Place;
 import rigside.session.Slot;
 import rigside.session.Source;
+import rigside.session.Stage;
 import rigside.session.Story;
+import rigside.session.Value;
 
 class ShownTest {
 
@@ -52,6 +55,42 @@ class ShownTest {
         assertEquals(
                 "times of trials and the running result are concealed until the donning ends",
                 shown.concealed());
+    }
+
+    @Test
+    void aResultThatIsShownTellsNoTimeOfTheOpenDonningWhileTimesAreConcealed() {
+        Bench bench = concealing("until-donning-ends", "shown").start(1, "bare").exercises(20);
+        bench.trials(12, 13).effort(5);
+        assertTrue(bench.analysis().measures().get(1).values().get(0).value().isPresent());
+        assertTrue(bench.shown().measures().get(0).values().get(0).value().isPresent());
+        assertTrue(bench.shown().measures().get(1).values().get(0).value().isEmpty());
+        bench.complete();
+        assertTrue(bench.shown().measures().get(1).values().get(0).value().isPresent());
+    }
+
+    /** Eight times by the clock are enough to say what the hand explains of their spread. */
+    @Test
+    void theSpreadOfTimesWaitsForTheClock() {
+        assertEquals(1, spreads(concealing("shown", "shown")));
+        assertEquals(0, spreads(concealing("until-session-ends", "shown")));
+    }
+
+    private static long spreads(Bench bench) {
+        for (int round = 1; round <= 4; round++) {
+            bench.start(round, "bare").exercises(20);
+            for (int trial = 0; trial < 2; trial++) {
+                bench.take(
+                        new Event.EntryCaptured(
+                                bench.state().captured().entries().size() + 1,
+                                new Slot.Trial(new Place(Stage.DONNING, round, 2), trial),
+                                new Value.Measured(new Quantity(12 + trial, Unit.SECOND)),
+                                Source.TIMED));
+            }
+            bench.effort(5).complete();
+        }
+        return bench.shown().measures().get(1).remarks().stream()
+                .filter(each -> each.startsWith("Times by the clock spread by"))
+                .count();
     }
 
     @Test
