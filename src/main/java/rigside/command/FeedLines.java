@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.rig.FeedState;
@@ -15,8 +16,8 @@ import rigside.rig.Seen;
 import rigside.yaml.Words;
 
 /**
- * What is printed of instruments that are checked: lines as they come, no more than a person can
- * read, trouble at once, and every five seconds how each is doing.
+ * What is printed of instruments that are checked: lines as they come, of good ones no more than a
+ * person can read, trouble at once, and every five seconds how each is doing.
  */
 final class FeedLines {
     /** Of each feed; a person reads no more. */
@@ -27,7 +28,7 @@ final class FeedLines {
 
     private final Instruments instruments;
     private final PrintWriter out;
-    private final Map<String, Shown> shown = new HashMap<>();
+    private final Map<String, Shown> shown = new TreeMap<>();
     private final Map<String, Integer> dropouts = new HashMap<>();
     private long stateAt = STATE_EVERY;
     private boolean allWell;
@@ -37,7 +38,7 @@ final class FeedLines {
         this.out = out;
     }
 
-    /** How many lines of a feed were printed of one second of its time. */
+    /** How many lines of a feed came in one second of its time, other than nonsense. */
     private record Shown(long second, int lines) {}
 
     void begin() {
@@ -66,11 +67,12 @@ final class FeedLines {
                         rate(perSecond.getAsDouble()));
     }
 
+    /** Nonsense is printed always: it is what wiring is checked for. */
     void line(Seen seen) {
-        long second = seen.at() / SECOND;
-        Shown before = shown.get(seen.feed());
-        int lines = before == null || before.second() != second ? 0 : before.lines();
-        if (lines < LINES_A_SECOND) {
+        sayHidden(seen.at() / SECOND);
+        boolean nonsense = seen.value().isEmpty() && !seen.why().isEmpty();
+        int lines = shown.getOrDefault(seen.feed(), new Shown(0, 0)).lines();
+        if (nonsense || lines < LINES_A_SECOND) {
             out.println(
                     String.format(
                                     Locale.ROOT,
@@ -82,7 +84,32 @@ final class FeedLines {
                                     why(seen))
                             .stripTrailing());
         }
-        shown.put(seen.feed(), new Shown(second, lines + 1));
+        shown.put(seen.feed(), new Shown(seen.at() / SECOND, nonsense ? lines : lines + 1));
+    }
+
+    /** Of each second that is over, how many lines were not printed. */
+    private void sayHidden(long second) {
+        shown.forEach(
+                (feed, of) -> {
+                    if (of.second() < second) {
+                        sayHidden(feed, of);
+                    }
+                });
+        shown.values().removeIf(of -> of.second() < second);
+    }
+
+    private void sayHidden(String feed, Shown of) {
+        int hidden = of.lines() - LINES_A_SECOND;
+        if (hidden > 0) {
+            out.println(
+                    String.format(
+                            Locale.ROOT,
+                            "%9.3f s  %-10s %d more line%s",
+                            of.second() + 1.0,
+                            feed,
+                            hidden,
+                            hidden == 1 ? "" : "s"));
+        }
     }
 
     private static String value(Seen seen) {
@@ -94,7 +121,14 @@ final class FeedLines {
         if (seen.value().isPresent()) {
             return "";
         }
-        return seen.why().isEmpty() ? "  passed over" : "  no reading: " + seen.why();
+        if (seen.why().isEmpty()) {
+            return "  passed over";
+        }
+        String quoted = Words.quoted(seen.text());
+        return "  no reading: "
+                + (seen.why().startsWith(quoted)
+                        ? "it" + seen.why().substring(quoted.length())
+                        : seen.why());
     }
 
     private static String number(OptionalDouble value, Unit unit) {
@@ -119,6 +153,7 @@ final class FeedLines {
 
     /** Lets time pass: now and then it is said how every feed is doing. */
     void pass(long now, List<FeedState> states) {
+        sayHidden(now / SECOND);
         if (now >= stateAt) {
             stateAt = now + STATE_EVERY;
             for (FeedState state : states) {
@@ -138,6 +173,7 @@ final class FeedLines {
     }
 
     void end(List<FeedState> states) {
+        sayHidden(Long.MAX_VALUE);
         for (FeedState state : states) {
             int lost = dropouts.getOrDefault(state.id(), 0);
             out.println(

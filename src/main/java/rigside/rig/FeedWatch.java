@@ -98,7 +98,9 @@ final class FeedWatch {
         } else if (parsed instanceof Parsed.Nonsense no) {
             nonsense++;
             goodInARow = 0;
-            fails(Kind.NONSENSE, Words.quoted(line.text().strip()) + " is no reading: " + no.why());
+            String quoted = Words.quoted(line.text().strip());
+            boolean once = no.why().startsWith(quoted);
+            fails(Kind.NONSENSE, once ? no.why() : quoted + " is no reading: " + no.why());
         }
         return parsed;
     }

@@ -102,8 +102,32 @@ final class LineReader {
         }
         Signal known = side == null ? null : form.sides().get(side.strip());
         return known == null
-                ? new Parsed.Nonsense(
-                        "it says neither that the tube is on the room nor on the mask")
+                ? new Parsed.Nonsense(sideless(side))
                 : new Parsed.Found(number.getAsDouble(), Optional.of(known));
+    }
+
+    /** What stands where the side should, and what would be right there. */
+    private String sideless(String side) {
+        String where =
+                form.shape() instanceof LineForm.Columns columns
+                        ? columns.side().map(Column::words).orElse("side")
+                        : "group 'side'";
+        String stands = side == null ? "nothing" : Words.quoted(side.strip());
+        return where
+                + " says "
+                + stands
+                + "; "
+                + word(Signal.AMBIENT)
+                + " (tube on the room) or "
+                + word(Signal.MASK)
+                + " (on the mask) would be right";
+    }
+
+    private String word(Signal side) {
+        return form.sides().entrySet().stream()
+                .filter(each -> each.getValue() == side)
+                .map(each -> Words.quoted(each.getKey()))
+                .findFirst()
+                .orElse("");
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
  * @param spread their standard deviation with n - 1, SI; NaN with fewer than two
  * @param lowest the least, SI; NaN without any
  * @param expected how many there should be by the declared rate; without one by the rate while the
- *     feed was not silent, or 0 where it never was
+ *     feed was not silent, or 0 where it never was and its lines do not say what its tube is on
  * @param seconds how long it was really sampled: without settling times and without silence
  */
 public record Sample(

@@ -15,12 +15,7 @@ record Sampling(Feed feed, Readings readings) {
         }
         long settling = Math.round(feed.settling() * NANOS);
         if (!feed.form().sides().isEmpty()) {
-            List<Reading> kept = settled(signal, span, settling);
-            List<Reading> all = readings.between(span.from(), span.to());
-            double share = kept.size() / (double) Math.max(1, all.size());
-            double whole = (span.to() - span.from()) / NANOS;
-            double heard = whole - silent(all, span.from(), span.to());
-            return Sample.of(kept, expected(kept, whole, heard), share * heard);
+            return ofSide(signal, span, settling);
         }
         long from = span.from() + (span.switched() ? settling : 0);
         List<Reading> kept = readings.between(from, span.to());
@@ -32,6 +27,22 @@ record Sampling(Feed feed, Readings readings) {
                         ? feed.perSecond().getAsDouble() * whole
                         : expected(kept, whole, heard),
                 heard);
+    }
+
+    /**
+     * Where lines say the side. What was read on the other side, or while that settled, is missing:
+     * only one settling time is left out of what is expected.
+     */
+    private Sample ofSide(Signal signal, Span span, long settling) {
+        Settled settled = settled(signal, span, settling);
+        List<Reading> all = readings.between(span.from(), span.to());
+        double whole = (span.to() - span.from()) / NANOS;
+        double heard = whole - silent(all, span.from(), span.to());
+        double perSecond =
+                feed.perSecond().orElse(heard > 0 ? all.size() / heard : Double.POSITIVE_INFINITY);
+        double counts = whole - Math.min(settling, settled.nanos()) / NANOS;
+        double share = settled.kept().size() / (double) Math.max(1, all.size());
+        return Sample.of(settled.kept(), counts > 0 ? perSecond * counts : 0, share * heard);
     }
 
     /** Seconds of silence, each longer than after which the feed counts as lost. */
@@ -55,24 +66,30 @@ record Sampling(Feed feed, Readings readings) {
         return heard == whole ? 0 : kept.size() * whole / Math.max(0, heard);
     }
 
-    /** Readings on one side of the tube, from some time after it was switched there. */
-    private List<Reading> settled(Signal signal, Span span, long settling) {
+    /**
+     * Readings on one side of the tube, from some time after it was switched there.
+     *
+     * @param nanos how much of the window was settling on that side
+     */
+    private record Settled(List<Reading> kept, long nanos) {}
+
+    private Settled settled(Signal signal, Span span, long settling) {
         List<Reading> kept = new ArrayList<>();
         Optional<Signal> side = Optional.empty();
         long since = Long.MIN_VALUE / 2;
+        long nanos = 0;
         for (Reading each : readings.between(span.from() - settling, span.to())) {
+            boolean there = each.side().equals(Optional.of(signal));
             if (side.isPresent() && !side.equals(each.side())) {
                 since = each.at();
+                long from = Math.max(since, span.from());
+                nanos += there ? Math.max(0, Math.min(since + settling, span.to()) - from) : 0;
             }
             side = each.side();
-            boolean counts =
-                    each.at() >= span.from()
-                            && side.equals(Optional.of(signal))
-                            && each.at() - since >= settling;
-            if (counts) {
+            if (there && each.at() >= span.from() && each.at() - since >= settling) {
                 kept.add(each);
             }
         }
-        return kept;
+        return new Settled(kept, nanos);
     }
 }

@@ -38,11 +38,10 @@ class FeedTest {
                 lines.get(1));
         assertEquals("    0.000 s  gauge      12.5 Pa        '12.5'", at(lines, 2));
         assertEquals(
-                "    0.010 s  gauge      -              'abc?[2J'  no reading: 'abc?[2J' is no"
-                        + " number",
+                "    0.010 s  gauge      -              'abc?[2J'  no reading: it is no number",
                 at(lines, 3));
         assertEquals("    0.020 s  gauge      -3 Pa          '-3'", at(lines, 4));
-        assertTrue(out.toString().contains("!! gauge: 'abc?[2J' is no reading"), out.toString());
+        assertTrue(out.toString().contains("!! gauge: 'abc?[2J' is no number"), out.toString());
         assertEquals(
                 "gauge: readings 2, other lines 1, drop-outs 0, not well at the end",
                 lines.get(lines.size() - 1));
@@ -70,7 +69,7 @@ class FeedTest {
     }
 
     @Test
-    void noMoreThanFiveLinesOfASecondArePrinted() throws IOException {
+    void noMoreThanFiveGoodLinesOfASecondArePrintedAndTheOthersCounted() throws IOException {
         StringBuilder many = new StringBuilder();
         for (int count = 0; count < 100; count++) {
             many.append("0.00").append(count % 10).append("\t7\n");
@@ -78,7 +77,18 @@ class FeedTest {
         trace(many + "3600\t7\n");
         assertEquals(Exit.DONE, run(RIG, "--seconds", "0.1"));
         assertEquals(5, out.toString().lines().filter(line -> line.endsWith("'7'")).count());
+        assertTrue(
+                out.toString().contains("    1.000 s  gauge      95 more lines"), out.toString());
         assertTrue(out.toString().contains("gauge: readings 100"), out.toString());
+    }
+
+    @Test
+    void nonsenseIsPrintedHoweverManyLinesASecondHas() throws IOException {
+        trace("0.001\t7\n".repeat(6) + "0.002\tERROR\n".repeat(3) + "0.003\t7\n3600\t7\n");
+        assertEquals(Exit.PROBLEMS, run(RIG, "--seconds", "0.1"));
+        long nonsense = out.toString().lines().filter(line -> line.contains("no reading")).count();
+        assertEquals(3, nonsense, out.toString());
+        assertTrue(out.toString().contains("    1.000 s  gauge      2 more lines"), out.toString());
     }
 
     private static String at(List<String> lines, int index) {

@@ -106,7 +106,7 @@ class LineReaderTest {
                                 words));
         assertEquals(new Parsed.Found(7, Optional.of(Signal.MASK)), columns.read("7,M"));
         assertEquals(
-                "it says neither that the tube is on the room nor on the mask",
+                "column 2 says 'X'; 'A' (tube on the room) or 'M' (on the mask) would be right",
                 nonsense(columns, "7,X"));
         LineReader named =
                 new LineReader(
@@ -117,7 +117,10 @@ class LineReaderTest {
                                 Optional.empty(),
                                 words));
         assertEquals(new Parsed.Found(8, Optional.of(Signal.AMBIENT)), named.read("A8"));
-        nonsense(named, "8");
+        assertEquals(
+                "group 'side' says nothing; 'A' (tube on the room) or 'M' (on the mask) would be"
+                        + " right",
+                nonsense(named, "8"));
     }
 
     /** Each of these takes a usual matcher hours, or its whole stack. */

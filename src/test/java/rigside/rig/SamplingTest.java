@@ -83,4 +83,48 @@ class SamplingTest {
         assertTrue(sample(", rate: 1.2 /s", 10, 30, false).isUsable());
         assertFalse(sample(", rate: 3 /s", 10, 30, false).isUsable());
     }
+
+    private static final String SIDED =
+            ", separator: comma, side: {column: 2, ambient: room, mask: mask}";
+
+    /** Readings on one side of the tube, one a second, both ends included. */
+    private void heard(Signal side, int from, int to) {
+        for (int second = from; second <= to; second++) {
+            readings.add(new Reading(second * SECOND, 40e6, Optional.of(side)));
+        }
+    }
+
+    @Test
+    void whatWasReadOnTheOtherSideIsMissingFromTheWindow() {
+        heard(Signal.AMBIENT, 0, 17);
+        heard(Signal.MASK, 18, 30);
+        for (String rate : new String[] {"", ", rate: 1 /s"}) {
+            Sample sample = sample(SIDED + rate, 10, 22, false);
+            assertEquals(2, sample.count(), "21 s and 22 s");
+            assertFalse(sample.isUsable(), "2 of 9 s: " + sample);
+        }
+    }
+
+    @Test
+    void theDeclaredRateIsExpectedOnTheSideAskedForLessOneSettlingTime() {
+        heard(Signal.AMBIENT, 0, 10);
+        heard(Signal.MASK, 11, 40);
+        assertEquals(17, sample(SIDED + ", rate: 1 /s", 10, 30, true).expected(), 1e-9);
+        assertEquals(51, sample(SIDED + ", rate: 3 /s", 10, 30, true).expected(), 1e-9);
+        assertEquals(20, sample(SIDED + ", rate: 1 /s", 20, 40, false).expected(), 1e-9);
+        assertTrue(sample(SIDED + ", rate: 1 /s", 10, 30, true).isUsable());
+        assertFalse(sample(SIDED + ", rate: 3 /s", 10, 30, true).isUsable());
+    }
+
+    @Test
+    void aTubeSwitchedToAndFroDoesNotMakeTheWindowShorter() {
+        for (int second = 0; second < 20; second += 5) {
+            heard(Signal.AMBIENT, second, second);
+            heard(Signal.MASK, second + 1, second + 4);
+        }
+        Sample sample = sample(SIDED + ", rate: 1 /s", 0, 19, false);
+        assertEquals(4, sample.count());
+        assertEquals(16, sample.expected(), 1e-9);
+        assertFalse(sample.isUsable());
+    }
 }
