@@ -107,7 +107,7 @@ final class Sitting {
         return Math.max(0, Math.min(usual, (long) left));
     }
 
-    /** Whether the picture changes by itself: before a trial the gauge can be seen at its zero. */
+    /** Whether the picture changes by itself: before a trial the gauge follows the breath. */
     private boolean isMoving() {
         State state = runner.state();
         return isTimed(state)

@@ -90,7 +90,9 @@ record EntriesPicture(Scene scene) {
                                 entry.source() == Source.SIMULATED
                                         ? words + "; " + source(entry.source())
                                         : words)
-                .orElse(source(entry.source()));
+                .orElse(
+                        entry.untraced().map(why -> why + "; ").orElse("")
+                                + source(entry.source()));
     }
 
     private static String source(Source source) {

@@ -76,7 +76,7 @@ record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
 
     @Override
     public List<Line> holdAsked(Activity.HoldAsked activity) {
-        return TrialPicture.of(scene, activity.place(), activity.trial()).holdAsked();
+        return TrialPicture.of(scene, activity.place(), activity.trial()).holdAsked(activity.why());
     }
 
     @Override

@@ -92,7 +92,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 : List.of();
     }
 
-    /** Before a trial: is the gauge there, and at its zero? */
+    /** Before a trial: is the gauge there, and does it follow the breath? */
     private List<Line> atRest() {
         return gauge().map(
                         gauge ->
@@ -121,13 +121,21 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 scene.wrapped("Breathe as you like. The pressure trace is being read."));
     }
 
-    List<Line> holdAsked() {
+    /**
+     * The question that a trace would have answered.
+     *
+     * @param untraced why it did not, if an instrument is there
+     */
+    List<Line> holdAsked(Optional<String> untraced) {
         return instructed(
                 targetAnd(List.of(title("the pull has ended")), right("HELD?", "")),
                 "Was the pull held at " + step.target() + within() + " until your lungs were full?",
-                scene.wrapped(
-                        "[y] it was held. [n] it was not: the time is kept, but struck out, and"
-                                + " the trial is done again. Answer before the time is shown."));
+                Line.stacked(
+                        untraced.map(why -> scene.wrapped("You are asked because " + why + "."))
+                                .orElse(List.of()),
+                        scene.wrapped(
+                                "[y] it was held. [n] it was not: the time is kept, but struck out, and"
+                                        + " the trial is done again. Answer before the time is shown.")));
     }
 
     /** What to do, in letters as large as there is room for between the rest. */

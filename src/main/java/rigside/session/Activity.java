@@ -1,5 +1,6 @@
 package rigside.session;
 
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /** What is going on now, and so what the tester sees and which inputs mean something. */
@@ -150,8 +151,14 @@ public sealed interface Activity {
         }
     }
 
-    /** Was the pull held? Asked before the time is shown. */
-    record HoldAsked(Place place, int trial, double seconds) implements Activity {
+    /**
+     * Was the pull held? Asked before the time is shown.
+     *
+     * @param seconds how long it took, between the trigger's presses
+     * @param why why no pressure trace answers it, in words; empty without an instrument
+     */
+    record HoldAsked(Place place, int trial, double seconds, Optional<String> why)
+            implements Activity {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.holdAsked(this);

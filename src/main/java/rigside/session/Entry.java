@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param trace what a pressure trace says about it, if there was one
  * @param seconds how long an instrument really sampled it; 0 for as long as its window, or where
  *     that is not known
+ * @param untraced why the instrument that follows the pressure gave no trace for it, in words;
+ *     empty where it gave one or there is none
  */
 public record Entry(
         int number,
@@ -23,7 +25,8 @@ public record Entry(
         long at,
         Optional<Struck> struck,
         Optional<Trace> trace,
-        double seconds) {
+        double seconds,
+        Optional<String> untraced) {
 
     /**
      * A void: the value is kept, and left out of the analysis.
@@ -47,11 +50,13 @@ public record Entry(
                 at,
                 Optional.of(new Struck(reason, looksBefore)),
                 trace,
-                seconds);
+                seconds,
+                untraced);
     }
 
     Entry traced(Trace found) {
-        return new Entry(number, slot, value, source, at, struck, Optional.of(found), seconds);
+        return new Entry(
+                number, slot, value, source, at, struck, Optional.of(found), seconds, untraced);
     }
 
     /** What a pressure trace says about the inhalation that this is the time of, if it does. */

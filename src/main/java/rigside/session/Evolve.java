@@ -219,7 +219,8 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                 event.traced()
                         ? new Activity.Tracing(
                                 event.place(), event.trial(), event.seconds(), pressedAt(event), at)
-                        : new Activity.HoldAsked(event.place(), event.trial(), event.seconds());
+                        : new Activity.HoldAsked(
+                                event.place(), event.trial(), event.seconds(), Optional.empty());
         return before.with(before.doing().running(next).pulledAt(at));
     }
 
@@ -236,7 +237,11 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         fits().trial(event.place(), event.trial());
         if (before.doing().running().orElse(null) instanceof Activity.Tracing tracing) {
             Activity asked =
-                    new Activity.HoldAsked(event.place(), event.trial(), tracing.seconds());
+                    new Activity.HoldAsked(
+                            event.place(),
+                            event.trial(),
+                            tracing.seconds(),
+                            Optional.of(event.why()));
             return noted(event.why()).with(before.doing().running(asked));
         }
         throw new DoesNotApply("no trace is waited for");
@@ -319,10 +324,18 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         at,
                         Optional.empty(),
                         Optional.empty(),
-                        event.seconds());
+                        event.seconds(),
+                        traceMissingFor(event.slot()));
         return idle().with(
                         before.captured()
                                 .withEntries(Lists.plus(before.captured().entries(), entry)));
+    }
+
+    private Optional<String> traceMissingFor(Slot slot) {
+        return before.doing().running().orElse(null) instanceof Activity.HoldAsked asked
+                        && slot.equals(new Slot.Trial(asked.place(), asked.trial()))
+                ? asked.why()
+                : Optional.empty();
     }
 
     @Override

@@ -13,6 +13,15 @@ import rigside.protocol.Step;
 /** What a pressure trace leads to, and which times of inhalations are doubted. */
 record Judging(State state) {
 
+    /**
+     * A pull may begin or end so long before or after its press, or {@link #FAR_SHARE} of its
+     * length where that is more: people are late, and a wrong press is later. Ours, no source.
+     */
+    private static final double FAR_SECONDS = 1;
+
+    /** As {@link #FAR_SECONDS}, as a share of the pull. */
+    private static final double FAR_SHARE = 0.2;
+
     /** The time at the target pressure is what counts; nobody is asked whether it was held. */
     Response traced(TracedInhalation inhalation) {
         if (!(state.activity() instanceof Activity.Tracing tracing)) {
@@ -24,7 +33,7 @@ record Judging(State state) {
         List<Event> events = new ArrayList<>();
         events.add(new Event.EntryCaptured(number, slot, Respond.time(seconds), read()));
         events.add(new Event.EntryTraced(number, new Trace.Pull(tracing.seconds(), inhalation)));
-        doubt(tracing.place(), seconds, Optional.of(inhalation))
+        doubt(tracing.place(), seconds, Optional.of(new Trace.Pull(tracing.seconds(), inhalation)))
                 .ifPresent(why -> events.add(new Event.VoidOffered(number, why)));
         return new Response.Happened(events);
     }
@@ -63,11 +72,12 @@ record Judging(State state) {
      * @param seconds its time
      * @param trace what a pressure trace shows of it, if there is one
      */
-    Optional<String> doubt(Place place, double seconds, Optional<TracedInhalation> trace) {
+    Optional<String> doubt(Place place, double seconds, Optional<Trace.Pull> trace) {
         Step.Trials step = trials(place);
         List<String> whys = new ArrayList<>();
         state.doing().doubt().ifPresent(whys::add);
-        trace.ifPresent(pull -> unsteady(step, pull, whys));
+        trace.ifPresent(pull -> farFromPresses(pull, whys));
+        trace.ifPresent(pull -> unsteady(step, pull.inhalation(), whys));
         if (seconds < step.shortest()) {
             whys.add("shorter than the shortest plausible " + Typing.seconds(step.shortest()));
         }
@@ -75,6 +85,22 @@ record Judging(State state) {
             whys.add("longer than the longest plausible " + Typing.seconds(step.longest()));
         }
         return whys.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", whys));
+    }
+
+    /** Such a pull may be another breath than the one that was meant. */
+    private void farFromPresses(Trace.Pull pull, List<String> whys) {
+        TracedInhalation seen = pull.inhalation();
+        double far = Math.max(FAR_SECONDS, FAR_SHARE * seen.seconds());
+        far("the pull began ", seen.startSeconds(), "the first press", far, whys);
+        far("the pull ended ", seen.endSeconds() - pull.pressedSeconds(), "the second", far, whys);
+    }
+
+    /** Without a number where the clock is concealed. */
+    private void far(String what, double late, String press, double far, List<String> whys) {
+        if (Math.abs(late) > far) {
+            String howFar = isRough() ? "long" : Typing.seconds(Numbers.rounded(Math.abs(late), 2));
+            whys.add(what + howFar + (late > 0 ? " after " : " before ") + press);
+        }
     }
 
     /**

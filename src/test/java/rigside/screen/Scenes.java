@@ -120,6 +120,8 @@ final class Scenes {
                 gauged(later(firstExercised(shown()).trigger().pass(3).trigger(), 4.7), 262));
         views.put("gauge-silent", silent(later(gaugedPull(), 4.7)));
         views.put("trace-doubted", step(traced(0.38)));
+        views.put("trace-missing", step(untraced()));
+        views.put("untraced-entries", page(untraced().answer(true), View.Page.ENTRIES, 1));
         views.put("trace-resting", later(traced(0.88), 11));
         views.put("trace-entries", page(traced(0.88), View.Page.ENTRIES, 1));
         views.put("trace-tally", page(tracedRound(), View.Page.TALLY));
@@ -151,6 +153,13 @@ final class Scenes {
     /** One inhalation with its trace, held for so large a share of it. */
     private static Story traced(double within) {
         return gaugedPull().pass(8.25).send(PRESSED).send(trace(8, within));
+    }
+
+    private static Story untraced() {
+        return gaugedPull()
+                .pass(8.25)
+                .send(PRESSED)
+                .send(new Input.PullNotTraced("the gauge was silent for too much of the pull"));
     }
 
     private static Input trace(double seconds, double within) {

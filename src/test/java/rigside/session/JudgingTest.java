@@ -59,7 +59,9 @@ class JudgingTest {
         Story story = pulled(8, true).send(new Input.PullNotTraced("the gauge was silent"));
         Activity.HoldAsked asked = assertInstanceOf(Activity.HoldAsked.class, story.activity());
         assertEquals(8, asked.seconds(), 1e-9);
+        assertEquals(Optional.of("the gauge was silent"), asked.why());
         story.answer(true);
+        assertEquals(Optional.of("the gauge was silent"), lastEntry(story).untraced());
         assertEquals(Source.TIMED, lastEntry(story).source());
         assertEquals(Optional.empty(), lastEntry(story).trace());
         List<Captured.Note> notes = story.state().captured().notes();
@@ -90,11 +92,7 @@ class JudgingTest {
         Story story = tolerant("    tolerance: 20 %\n", 8);
         story.send(new Input.PullTraced(pull(mean, within, pulls)));
         assertTrue(lastEntry(story).stands());
-        Optional<String> asked =
-                story.activity() instanceof Activity.VoidAsked offer
-                        ? Optional.of(offer.why())
-                        : Optional.empty();
-        assertEquals(Optional.ofNullable(why), asked);
+        assertEquals(Optional.ofNullable(why), offered(story));
         if (why != null) {
             story.answer(true);
             assertEquals(why, lastEntry(story).struck().orElseThrow().reason());
@@ -118,6 +116,34 @@ class JudgingTest {
         assertEquals(why, assertInstanceOf(Activity.VoidAsked.class, story.activity()).why());
     }
 
+    @ParameterizedTest(name = "presses 0 and {0} s, pull from {1} to {2} s")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "8    |  0.9 |  8.9 | ",
+                "8    | -0.9 |  7.1 | ",
+                "12   |  2.3 | 14.3 | ",
+                "15.6 | 12.2 | 15.3 | the pull began long after the first press",
+                "9    | -2   |  7   | the pull began long before the first press; "
+                        + "the pull ended long before the second",
+                "5    |  0.1 | 6.5  | the pull ended long after the second",
+            })
+    void aPullFarFromItsPressesIsOfferedForVoiding(
+            double pressed, double start, double end, String why) {
+        Story story = pulled(pressed, true).send(new Input.PullTraced(from(start, end)));
+        assertEquals(Optional.ofNullable(why), offered(story));
+    }
+
+    @Test
+    void howFarAPullIsFromItsPressesIsSaidInSecondsOnlyWhereTheClockIsShown() {
+        String text =
+                Story.text("/session/small.yaml")
+                        .replace("  most: 4\n", "  most: 4\n  conceal: {trial-clock: shown}\n");
+        Story story =
+                pulled(opened(text), 15.6, true).send(new Input.PullTraced(from(12.23, 15.3)));
+        assertEquals(Optional.of("the pull began 12 s after the first press"), offered(story));
+    }
+
     @Test
     void theProtocolSaysForHowLongAPullHasToBeHeld() {
         Story story = tolerant("    tolerance: 20 %\n    held-for: 95 %\n", 8);
@@ -133,8 +159,8 @@ class JudgingTest {
 
     @Test
     void plausibleIsTheTimeThatCountsAndAClockThatJumpedIsDoubtedAllTheSame() {
-        Story story = tolerant("    tolerance: 20 %\n", 8, new Input.TimeDoubted("it jumped"));
-        story.send(new Input.PullTraced(new TracedInhalation(0, 1, 250, 250, 5, 1, 0, true, 1)));
+        Story story = tolerant("    tolerance: 20 %\n", 1.2, new Input.TimeDoubted("it jumped"));
+        story.send(new Input.PullTraced(from(0, 1)));
         assertEquals(
                 "it jumped; shorter than the shortest plausible 2 s",
                 assertInstanceOf(Activity.VoidAsked.class, story.activity()).why());
@@ -168,6 +194,16 @@ class JudgingTest {
         assertEquals(10, peak.value(), 1e-9, "1 mmH2O is 9.80665 Pa");
         assertEquals(breaths, lastEntry(story).breaths().orElseThrow());
         assertEquals(List.of(), story.send(new Input.BreathsFound(slot, breaths)).last());
+    }
+
+    private static TracedInhalation from(double start, double end) {
+        return new TracedInhalation(start, end, 250 * (end - start), 250, 5, 1, 0, true, 1);
+    }
+
+    private static Optional<String> offered(Story story) {
+        return story.activity() instanceof Activity.VoidAsked offer
+                ? Optional.of(offer.why())
+                : Optional.empty();
     }
 
     private static Story pulled(double seconds, boolean traced) {
@@ -208,7 +244,7 @@ class JudgingTest {
     }
 
     private static TracedInhalation pull(double mean, double within, int pulls) {
-        return new TracedInhalation(-0.1, 6.1, 1500, mean, 20, within, 0, true, pulls);
+        return new TracedInhalation(-0.1, 7.9, 1500, mean, 20, within, 0, true, pulls);
     }
 
     private static Entry lastEntry(Story story) {
