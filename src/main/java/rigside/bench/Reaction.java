@@ -99,7 +99,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case CLEAR -> only(ui.typing(""));
                 case NOTE -> only(ui.asking(Prompt.NOTE, 0));
                 case LEAVE_OUT -> only(ui.asking(Prompt.LEAVE_OUT_REASON, 0));
-                case RETAKE -> only(ui.asking(Prompt.RETAKE_REASON, 0));
+                case RETAKE -> retake();
                 case ABANDON -> only(ui.asking(Prompt.ABANDON_REASON, 0));
                 case END -> only(ui.asking(Prompt.END_REASON, 0));
                 case MORE -> saying(ui, new Input.MoreAsked());
@@ -134,6 +134,13 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
             return ends
                     ? only(ui.asking(Prompt.CHECK_FAILED, 0))
                     : saying(ui, new Input.Answered(false));
+        }
+
+        /** What gave no value is read again without a question. */
+        private Reaction retake() {
+            return view.state().rereadable().isPresent()
+                    ? saying(ui.typing(""), new Input.RetakeAsked(""))
+                    : only(ui.asking(Prompt.RETAKE_REASON, 0));
         }
 
         private Reaction at(SoundVolume volume) {

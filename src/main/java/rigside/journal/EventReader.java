@@ -138,6 +138,7 @@ final class EventReader {
             case "note-read" -> new Event.NoteRead(place(in));
             case "gate-started" -> new Event.GateStarted(place(in), in.integer("gate"));
             case "gate-finished" -> new Event.GateFinished(place(in), in.integer("gate"));
+            case "gate-reopened" -> new Event.GateReopened(place(in), in.integer("gate"));
             case "gate-interrupted" -> new Event.GateInterrupted(place(in), in.integer("gate"));
             case "entry-doubted" -> new Event.EntryDoubted(slot(in), value(in), in.text("why"));
             case "doubt-dropped" -> new Event.DoubtDropped(slot(in));

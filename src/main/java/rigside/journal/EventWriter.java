@@ -214,6 +214,11 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line gateReopened(Event.GateReopened event) {
+        return start("gate-reopened").put(event.place()).put("gate", event.gate());
+    }
+
+    @Override
     public Line entryDoubted(Event.EntryDoubted event) {
         return start("entry-doubted").put(event.slot()).put(event.value()).put("why", event.why());
     }

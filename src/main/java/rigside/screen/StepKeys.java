@@ -116,6 +116,9 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     }
 
     private List<Key> retake() {
+        if (view.state().rereadable().isPresent()) {
+            return List.of(letters().key('r', "read again", Action.RETAKE));
+        }
         return view.state()
                 .retakeable()
                 .map(place -> "exercise " + view.state().course().progress(place) + " again")

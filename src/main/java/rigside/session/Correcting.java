@@ -84,8 +84,15 @@ record Correcting(State state) {
                 : refused("a check is not left out here; say no when it is not so");
     }
 
-    /** The exercise done last, again: its readings are struck out and it is offered afresh. */
+    /**
+     * The exercise done last, again: its readings are struck out and it is offered afresh. A gate
+     * that gave no value needs no reason: nothing is struck out.
+     */
     Response retaken(String reason) {
+        Optional<Slot.Gate> gate = state.rereadable();
+        if (gate.isPresent()) {
+            return Response.of(new Event.GateReopened(gate.get().place(), gate.get().gate()));
+        }
         Optional<Place> place = state.retakeable();
         if (place.isEmpty()) {
             return refused("no exercise was done just now");

@@ -62,6 +62,8 @@ public sealed interface Event {
 
         R gateInterrupted(GateInterrupted event);
 
+        R gateReopened(GateReopened event);
+
         R entryDoubted(EntryDoubted event);
 
         R doubtDropped(DoubtDropped event);
@@ -377,6 +379,14 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.gateInterrupted(this);
+        }
+    }
+
+    /** It was read to the end, no value came of it, and it is read again. */
+    record GateReopened(Place place, int gate) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gateReopened(this);
         }
     }
 

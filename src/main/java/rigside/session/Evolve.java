@@ -298,6 +298,12 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     }
 
     @Override
+    public State gateReopened(Event.GateReopened event) {
+        fits().gate(event.place(), event.gate());
+        return idle().with(before.course().with(event.place(), event.gate()));
+    }
+
+    @Override
     public State entryDoubted(Event.EntryDoubted event) {
         fits().slot(event.slot());
         return running(new Activity.Doubting(event.slot(), event.value(), event.why()));

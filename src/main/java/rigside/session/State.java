@@ -124,6 +124,14 @@ public final class State {
         return place.filter(each -> course.progress(each) > 0);
     }
 
+    /** The gate that was read without a value coming of it, and can be read again. */
+    public Optional<Slot.Gate> rereadable() {
+        return activity() instanceof Activity.Filling filling
+                        && filling.slot() instanceof Slot.Gate gate
+                ? Optional.of(gate)
+                : Optional.empty();
+    }
+
     /**
      * Whether a check may be passed over with a reason: in a donning a failed one has its own way
      * out, and what stops a session is never passed over.

@@ -170,7 +170,8 @@ final class Samples {
                         "tones",
                         List.of(0.231407, 0.198211, 0.25),
                         List.of("lead-in", "go"),
-                        List.of()));
+                        List.of()),
+                new Event.GateReopened(BEFORE, 1));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */

@@ -97,6 +97,16 @@ class GateTest {
     }
 
     @Test
+    void aGateThatGaveNoValueIsReadAgainWithoutAReason() {
+        Story story = Gated.roomRead().send(new Input.RetakeAsked(""));
+        assertEquals(List.of(new Event.GateReopened(GATES, 1)), story.last());
+        assertEquals(new Activity.Gating(GATES, 1, OptionalLong.empty()), story.activity());
+        story.goOn().pass(10).type("1500");
+        assertInstanceOf(Activity.Reading.class, story.activity());
+        assertEquals(story.state(), Evolve.fold(story.journal()));
+    }
+
+    @Test
     void aConcentrationBelowZeroIsRefused() {
         Story story = Gated.zeroRead().type("-1");
         assertEquals("'-1' is below 0; a concentration is 0 or more", story.refusal());
