@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
@@ -58,6 +59,26 @@ public final class DrawingCost {
                 for: 300 s
             """;
 
+    /** In the first half minute of a live picture the compiler takes as much as the program. */
+    private static final int WARM_MILLIS = 60_000;
+
+    /** Fifty readings a second, more than most gauges send. */
+    private static final int GAUGE_MILLIS = 20;
+
+    private static final String RIG =
+            """
+            # Invented, for measuring what a live gauge costs.
+            format: 1
+            title: gauge in a file
+            feeds:
+              - id: gauge
+                quantity: mask-pressure
+                file: gauge.txt
+                pattern: '(?<value>[-+]?[0-9.]+)'
+                unit: Pa
+                rate: 50 /s
+            """;
+
     private final OutputStream keys;
     private final ProcessHandle program;
     private final AtomicLong bytes = new AtomicLong();
@@ -76,31 +97,59 @@ public final class DrawingCost {
     }
 
     /**
-     * @param args the jar, columns, rows
+     * @param args the jar, columns, rows; "gauge" after them has a gauge followed all the while
      */
     public static void main(String[] args) throws IOException, InterruptedException {
         Path jar = Path.of(args[0]).toAbsolutePath();
         Path folder = Files.createTempDirectory("drawing-cost");
         Path protocol = Files.writeString(folder.resolve("drawing.yaml"), PROTOCOL);
         String size = "stty cols " + args[1] + " rows " + args[2];
-        String run = "java -jar " + jar + " run " + protocol + " --mute --home=" + folder;
+        boolean gauge = args.length > 3 && args[3].equals("gauge");
+        String rig = gauge ? " --rig " + gauge(folder) : "";
+        String run = "java -jar " + jar + " run " + protocol + rig + " --mute --home=" + folder;
         Process terminal =
                 new ProcessBuilder("script", "-qfc", size + "; " + run, "/dev/null")
                         .redirectError(ProcessBuilder.Redirect.INHERIT)
                         .start();
         try {
-            new DrawingCost(terminal).measure(args[1] + "x" + args[2] + " ");
+            new DrawingCost(terminal).measure(args[1] + "x" + args[2] + " ", gauge);
         } finally {
             terminal.destroy();
         }
     }
 
-    private void measure(String size) throws IOException, InterruptedException {
+    /** A rig file, and a thread that goes on writing what its gauge reads: an unsteady pull. */
+    private static Path gauge(Path folder) throws IOException {
+        Path readings = Files.writeString(folder.resolve("gauge.txt"), "");
+        Thread gauge =
+                new Thread(
+                        () -> {
+                            for (int at = 0; ; at++) {
+                                double pressure = -250 - 60 * Math.sin(at / 40.0);
+                                String line = String.format(Locale.ROOT, "%.1f%n", pressure);
+                                try {
+                                    Files.writeString(readings, line, StandardOpenOption.APPEND);
+                                    Thread.sleep(GAUGE_MILLIS);
+                                } catch (IOException | InterruptedException over) {
+                                    return;
+                                }
+                            }
+                        },
+                        "gauge");
+        gauge.setDaemon(true);
+        gauge.start();
+        return Files.writeString(folder.resolve("gauge.rig.yaml"), RIG);
+    }
+
+    private void measure(String size, boolean gauge) throws IOException, InterruptedException {
         Thread.sleep(10_000);
         cost(size + "while nothing moves");
         press("\r\r ", 1500);
-        press(" ", 3000);
+        press(" ", gauge ? WARM_MILLIS : 3000);
         cost(size + "while a pull is timed");
+        if (gauge) {
+            return;
+        }
         press(" y\r", 2000);
         cost(size + "while a countdown runs");
     }

@@ -103,7 +103,7 @@ final class Sentences {
                 ? done
                         + ". Another round, or all that are left, will hardly settle what is open;"
                         + " stopping here is a choice"
-                : done + ". Go on with another round";
+                : done + ". Go on with " + (rounds == 0 ? "the first" : "another") + " round";
     }
 
     private static String early(String reason) {

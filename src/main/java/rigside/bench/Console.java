@@ -90,11 +90,25 @@ public final class Console implements AutoCloseable {
 
     /** Draws one picture; only what changed since the last one goes out. */
     public void draw(Consumer<TextGraphics> picture) {
+        draw(
+                graphics -> {
+                    graphics.fill(' ');
+                    picture.accept(graphics);
+                },
+                sizeChanged());
+    }
+
+    /**
+     * Draws on the picture that is there, whose size is the same: of a large one most cells need
+     * not be touched at all.
+     */
+    public void drawOver(Consumer<TextGraphics> change) {
+        draw(change, false);
+    }
+
+    private void draw(Consumer<TextGraphics> picture, boolean shifted) {
         try {
-            boolean shifted = sizeChanged();
-            TextGraphics graphics = screen.newTextGraphics();
-            graphics.fill(' ');
-            picture.accept(graphics);
+            picture.accept(screen.newTextGraphics());
             // Cells the terminal moved about are not in the difference.
             screen.refresh(shifted ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
         } catch (IOException broken) {

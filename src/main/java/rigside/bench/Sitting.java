@@ -159,8 +159,11 @@ final class Sitting {
             drawn = Optional.empty();
             console.draw(graphics -> SessionScreen.draw(graphics, view));
         } else if (!drawn.equals(Optional.of(next))) {
+            Optional<Drawing> there = drawn;
             drawn = Optional.of(next);
-            console.draw(next::on);
+            there.ifPresentOrElse(
+                    before -> console.drawOver(graphics -> next.over(before, graphics)),
+                    () -> console.draw(next::on));
         }
     }
 

@@ -16,9 +16,24 @@ public final class Drawing {
         this.style = style;
     }
 
-    /** Draws it. */
+    /** Draws it on a blank picture. */
     public void on(TextGraphics graphics) {
         new Painter(graphics, style).paint(lines);
+    }
+
+    /** Draws what is not the same as in the drawing that is there. */
+    public void over(Drawing there, TextGraphics graphics) {
+        Painter painter = new Painter(graphics, style);
+        boolean all = !style.equals(there.style);
+        for (int row = 0; row < Math.max(lines.size(), there.lines.size()); row++) {
+            if (all || !line(row).equals(there.line(row))) {
+                painter.paint(row, line(row));
+            }
+        }
+    }
+
+    private Line line(int row) {
+        return row < lines.size() ? lines.get(row) : Line.BLANK;
     }
 
     @Override

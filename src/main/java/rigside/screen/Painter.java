@@ -17,18 +17,32 @@ record Painter(TextGraphics graphics, View.Style style) {
 
     /** Puts these lines on a blank picture. */
     void paint(List<Line> lines) {
-        int columns = graphics.getSize().getColumns();
         int rows = graphics.getSize().getRows();
         for (int row = 0; row < Math.min(rows, lines.size()); row++) {
-            int column = 0;
-            for (Line.Span span : lines.get(row).cut(columns, Glyphs.of(style).cut()).spans()) {
-                String text = style.unicode() ? span.text() : Clean.ascii(span.text());
-                tone(span.tone());
-                graphics.putString(column, row, text);
-                column += Clean.width(text);
-            }
+            put(row, lines.get(row));
         }
         tone(Tone.PLAIN);
+    }
+
+    /** Puts a line in the place of the one that is there; below the last row nothing. */
+    void paint(int row, Line line) {
+        if (row < graphics.getSize().getRows()) {
+            tone(Tone.PLAIN);
+            graphics.putString(0, row, " ".repeat(graphics.getSize().getColumns()));
+            put(row, line);
+            tone(Tone.PLAIN);
+        }
+    }
+
+    private void put(int row, Line line) {
+        int columns = graphics.getSize().getColumns();
+        int column = 0;
+        for (Line.Span span : line.cut(columns, Glyphs.of(style).cut()).spans()) {
+            String text = style.unicode() ? span.text() : Clean.ascii(span.text());
+            tone(span.tone());
+            graphics.putString(column, row, text);
+            column += Clean.width(text);
+        }
     }
 
     private void tone(Tone tone) {

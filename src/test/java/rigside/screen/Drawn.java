@@ -23,6 +23,19 @@ public final class Drawn {
         return of(columns, rows, graphics -> HomeScreen.draw(graphics, view));
     }
 
+    /** One view drawn over another, row by row where they differ. */
+    static String over(View before, View after, int columns, int rows) {
+        TerminalSize size = new TerminalSize(columns, rows);
+        Drawing there = SessionScreen.of(before, size);
+        return of(
+                columns,
+                rows,
+                graphics -> {
+                    there.on(graphics);
+                    SessionScreen.of(after, size).over(there, graphics);
+                });
+    }
+
     private static String of(int columns, int rows, Consumer<TextGraphics> draw) {
         DefaultVirtualTerminal terminal =
                 new DefaultVirtualTerminal(new TerminalSize(columns, rows));
