@@ -28,18 +28,34 @@ import rigside.session.State;
  *     last one, as a share of their mean; empty before there are two, and where it is concealed
  * @param ambientMoved whether it changed by more, from any sample to the next, than the protocol
  *     lets pass
+ * @param astray in words, that the counter says its tube is, or was, on the other side than wanted
  */
 public record Live(
         OptionalDouble concentration,
         List<Fit> fits,
         OptionalDouble ambientChange,
-        boolean ambientMoved) {
+        boolean ambientMoved,
+        Optional<String> astray) {
     /** Nothing is followed. */
     public static final Live NONE =
             new Live(OptionalDouble.empty(), List.of(), OptionalDouble.empty(), false);
 
     public Live {
         fits = List.copyOf(fits);
+    }
+
+    /** With the tube where it is wanted, as far as is known. */
+    public Live(
+            OptionalDouble concentration,
+            List<Fit> fits,
+            OptionalDouble ambientChange,
+            boolean ambientMoved) {
+        this(concentration, fits, ambientChange, ambientMoved, Optional.empty());
+    }
+
+    /** The same with what is said of the tube. */
+    public Live withAstray(Optional<String> words) {
+        return new Live(concentration, fits, ambientChange, ambientMoved, words);
     }
 
     /**

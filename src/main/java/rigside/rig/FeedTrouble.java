@@ -23,6 +23,8 @@ public record FeedTrouble(String feed, Kind kind, long at, String words) {
         ENDED,
         /** Its lines are read but cannot be kept on disk. */
         NOT_KEPT,
+        /** The tube of a switched counter is not where it is wanted. */
+        WRONG_SIDE,
         /** All is well again. */
         BACK
     }

@@ -46,6 +46,15 @@ final class LiveReadings {
     }
 
     private Live take(State state, Shown shown, Activity activity, long now) {
+        Tube tube = new Tube(rig);
+        return counted(state, shown, activity, now)
+                .withAstray(
+                        activity instanceof Activity.Filling filling
+                                ? tube.before(state, filling.slot())
+                                : tube.now(state, now));
+    }
+
+    private Live counted(State state, Shown shown, Activity activity, long now) {
         if (activity instanceof Activity.Gating gating && gating.startedAt().isPresent()) {
             return gate(state, gating, now);
         }

@@ -38,6 +38,7 @@ public final class Runner {
     private final Rig rig;
     private final RigAnswers answers;
     private final LiveReadings live;
+    private final Tube tube;
     private final Supplier<ZonedDateTime> wall;
     private State state;
     private long lastTick;
@@ -54,6 +55,7 @@ public final class Runner {
         this.rig = rig;
         this.answers = new RigAnswers(rig);
         this.live = new LiveReadings(rig);
+        this.tube = new Tube(rig);
         this.wall = wall;
         this.state = state;
         this.lastTick = at;
@@ -204,6 +206,7 @@ public final class Runner {
         lastTick = Math.max(lastTick, at);
         rig.does(Acts.of(state), at);
         notices.addAll(rig.pass(at));
+        notices.addAll(tube.pass(state, at));
         Result last = noticed(events, cues, at);
         if (last instanceof Result.Done) {
             last = accept(new Input.Ticked(), at);

@@ -87,8 +87,9 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
     private List<Line> live(Scene scene) {
         LiveLines lines = new LiveLines(scene, step.unit());
         List<Line> fit = lines.fit(at);
+        List<Line> read = fit.isEmpty() ? lines.reading() : fit;
         return Line.stacked(
-                fit.isEmpty() ? lines.reading() : fit,
+                Line.stacked(LiveLines.astray(scene), read),
                 lines.air(step.ambientMayMove()).stream().toList());
     }
 

@@ -50,7 +50,7 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
         return Scene.stack(
                 title(),
                 Line.beside(clock, column, words, scene.signs().cut()),
-                new LiveLines(scene, step.unit()).reading());
+                Line.stacked(LiveLines.astray(scene), new LiveLines(scene, step.unit()).reading()));
     }
 
     /** Beside the typed line. */

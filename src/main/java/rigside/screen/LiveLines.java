@@ -31,6 +31,15 @@ record LiveLines(Scene scene, Unit unit) {
                 : List.of();
     }
 
+    /** That the tube is, or was, on the other side than wanted. */
+    static List<Line> astray(Scene scene) {
+        return scene.view()
+                .live()
+                .astray()
+                .map(words -> Wrap.lines(Tone.WARN, "! sample tube: " + words, scene.columns()))
+                .orElse(List.of());
+    }
+
     /** The fit factor of an exercise so far, with what counting leaves open. */
     List<Line> fit(int exercise) {
         return scene.view().live().fit(exercise).map(this::fit).orElse(List.of());

@@ -11,6 +11,8 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigside.rig.Cue;
@@ -38,6 +40,10 @@ class GatesTest {
 
     /** One counter on a switched tube: its trace, and three seconds to settle. */
     private Rig counter(String trace) throws IOException {
+        return counter(trace, "");
+    }
+
+    private Rig counter(String trace, String side) throws IOException {
         Files.writeString(folder.resolve("counter.tsv"), trace);
         RigFile file =
                 RigFile.read(
@@ -48,8 +54,9 @@ class GatesTest {
                                 feeds:
                                   - {id: counter, quantity: switched-concentration,
                                      replay: counter.tsv, column: 1, unit: /cm3, rate: 1 /s,
-                                     settling: 3 s}
-                                """,
+                                     settling: 3 s%s}
+                                """
+                                        .formatted(side),
                                 folder)
                         .value()
                         .orElseThrow();
@@ -123,6 +130,37 @@ class GatesTest {
         assertInstanceOf(Activity.Filling.class, runner.state().activity());
         press(runner, new Input.Typed("0.01"));
         assertEquals(Source.TYPED, last(runner).source());
+    }
+
+    /** The tube is left on the room for 61 s, then put on the mask. */
+    @Test
+    void aTubeOnTheWrongSideIsSaidAtOnceAndBesideTheQuestion() throws IOException {
+        StringBuilder lines = new StringBuilder();
+        for (int second = 0; second < 140; second++) {
+            lines.append(second < 61 ? second + ".5\t4000;A\n" : second + ".5\t0;M\n");
+        }
+        String side = ", separator: semicolon, side: {column: 2, ambient: A, mask: M}";
+        Runner runner = opened(counter(lines.toString(), side));
+        press(runner, new Input.GoOnPressed());
+        pass(runner, 1);
+        assertEquals(Map.of(), runner.state().feeds().why(), "a hand takes two seconds");
+        pass(runner, 1);
+        String words = "the counter says it is on the room, not on the mask";
+        assertEquals(Map.of("sample tube", "sample tube: " + words), runner.state().feeds().why());
+        assertEquals(List.of(Cue.START, Cue.PROBLEM), cues);
+        assertEquals(Optional.of(words), runner.live(now).astray());
+        pass(runner, 58);
+        assertInstanceOf(Activity.Filling.class, runner.state().activity());
+        assertEquals(
+                Optional.of("the counter said it was on the room (61 of 61 readings)"),
+                runner.live(now).astray());
+        pass(runner, 3);
+        assertEquals(Map.of(), runner.state().feeds().why(), "nothing is sampled any more");
+        press(runner, new Input.RetakeAsked(""));
+        press(runner, new Input.GoOnPressed());
+        pass(runner, 60);
+        assertEquals("0 /cm3", last(runner).value().toString());
+        assertEquals(1, cues.stream().filter(Cue.PROBLEM::equals).count());
     }
 
     @Test

@@ -3,11 +3,34 @@ package rigside.screen;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rigside.analysis.Live;
 import rigside.session.Input;
 import rigside.session.Story;
 
 class FailingFeedTest {
+    @Test
+    void aTubeOnTheWrongSideIsSaidBesideTheClockAndBesideTheQuestion() {
+        Optional<String> words = Optional.of("the counter says it is on the room, not on the mask");
+        for (View view :
+                List.of(
+                        Scenes.steps().get("exercise"),
+                        Scenes.steps().get("gating"),
+                        Scenes.steps().get("gate-value"))) {
+            String drawn = Drawn.of(view.with(Live.NONE.withAstray(words)), 80, 24);
+            assertTrue(drawn.contains("! sample tube: " + words.get()), drawn);
+            assertTrue(drawn.contains("Ctrl-Q") || drawn.contains("leave"), drawn);
+        }
+    }
+
+    @Test
+    void theValueOfAGateCanBeReadAgain() {
+        String drawn = Drawn.of(Scenes.steps().get("gate-value"), 80, 24);
+        assertTrue(drawn.contains("[Ctrl-R] read again"), drawn);
+    }
+
     @Test
     void anInstrumentThatFailsStandsOnTheTopLineUntilItIsBack() {
         Story story = Story.atFirstDonning().purged();
