@@ -18,11 +18,10 @@ final class Findings {
                         ? "Terminal: it does not say where its cursor is, so its delay is not known."
                         : String.format(
                                 Locale.ROOT,
-                                "Terminal: there and back in %.1f ms (median of %d; 99 %% within"
-                                        + " %.1f ms, the longest %.1f ms).",
+                                "Terminal: there and back in %.1f ms (median of %d, the longest"
+                                        + " %.1f ms).",
                                 found.median() * 1e3,
                                 found.answers(),
-                                found.p99() * 1e3,
                                 found.most() * 1e3),
                 found.unheard().isEmpty()
                         ? "Cues: all heard."
@@ -33,9 +32,7 @@ final class Findings {
                                 + " from %d tries at %s). The usual figure is %.0f ms.",
                         spread.orElse(Double.NaN) * 1e3,
                         found.reactions().size(),
-                        found.signal().equals("picture")
-                                ? "the picture alone"
-                                : found.signal() + " and the picture",
+                        found.signal().equals("picture") ? "the picture" : found.signal(),
                         TimedInhalation.HAND_TIMING_SD_SECONDS * 1e3));
     }
 }

@@ -18,9 +18,14 @@ final class ReactionTimer {
     private final SelfTest.World world;
     private final Dialogue dialogue;
     private final RandomGenerator random;
+    private final boolean byEar;
     private String signal = "picture";
 
-    ReactionTimer(SelfTest.World world, Dialogue dialogue, RandomGenerator random) {
+    /**
+     * @param byEar whether the signal can be heard; then the screen does not give it away
+     */
+    ReactionTimer(SelfTest.World world, Dialogue dialogue, RandomGenerator random, boolean byEar) {
+        this.byEar = byEar;
         this.world = world;
         this.dialogue = dialogue;
         this.random = random;
@@ -67,16 +72,19 @@ final class ReactionTimer {
         String title = "3 of 3  Your reaction, " + number + " of " + Reactions.WANTED;
         List<LiveKey> keys =
                 List.of(new LiveKey(dialogue.trigger(), "at the signal"), Dialogue.LEAVE);
-        dialogue.draw(title, Optional.of("WAIT"), List.of(), keys, said);
+        dialogue.draw(title, Optional.of(byEar ? "LISTEN" : "WAIT"), List.of(), keys, said);
         long due = world.nanos() + Math.round(Reactions.pause(random) * SECOND);
         Optional<Pressed> early = trigger(due);
         if (early.isPresent() || dialogue.isLeft()) {
             return dialogue.isLeft() ? OptionalDouble.empty() : OptionalDouble.of(-1);
         }
         long given = world.nanos();
-        signal = world.give(Cue.GO);
-        List<String> now = List.of("Press [" + dialogue.trigger().label() + "].");
-        dialogue.draw(title, Optional.of("NOW"), now, keys);
+        String how = world.give(Cue.GO);
+        signal = byEar ? how : "picture";
+        if (!byEar) {
+            List<String> now = List.of("Press [" + dialogue.trigger().label() + "].");
+            dialogue.draw(title, Optional.of("NOW"), now, keys);
+        }
         Optional<Pressed> pressed = trigger(given + Math.round(PATIENCE_SECONDS * SECOND));
         double seconds = pressed.map(each -> (each.nanos() - given) / 1e9).orElse(PATIENCE_SECONDS);
         return dialogue.isLeft() ? OptionalDouble.empty() : OptionalDouble.of(seconds);

@@ -81,8 +81,9 @@ final class SelfTest {
                 (hears(cue) ? heard : unheard).add(cue);
             }
         }
-        ReactionTimer timer = new ReactionTimer(world, dialogue, random);
-        Reactions reactions = reactions(timer);
+        boolean byEar = heard.contains(Cue.GO);
+        ReactionTimer timer = new ReactionTimer(world, dialogue, random, byEar);
+        Reactions reactions = reactions(timer, byEar);
         return dialogue.isLeft()
                 ? Optional.empty()
                 : Optional.of(
@@ -142,12 +143,15 @@ final class SelfTest {
         };
     }
 
-    private Reactions reactions(ReactionTimer timer) {
+    private Reactions reactions(ReactionTimer timer, boolean byEar) {
         dialogue.awaits(
                 "3 of 3  Your reaction",
                 List.of(
-                        "A signal comes after a time that you cannot guess: the cue 'go', and NOW"
-                                + " on the screen. Press the trigger, ["
+                        "A signal comes after a time that you cannot guess: "
+                                + (byEar
+                                        ? "the cue 'go', to the ear alone"
+                                        : "NOW on the screen, since you do not hear the cue 'go'")
+                                + ". Press the trigger, ["
                                 + dialogue.trigger().label()
                                 + "], as soon as you notice it, "
                                 + Reactions.WANTED

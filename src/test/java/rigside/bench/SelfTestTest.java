@@ -61,16 +61,20 @@ class SelfTestTest {
             seen.add(view);
             if (view.title().startsWith(leaveAt)) {
                 press('q', 0.1);
-            } else if (view.big().equals(Optional.of("WAIT")) && impatient) {
+            } else if ((shows(view, "WAIT") || shows(view, "LISTEN")) && impatient) {
                 impatient = false;
                 press(' ', 0.3);
-            } else if (view.big().equals(Optional.of("NOW"))) {
+            } else if (shows(view, "NOW")) {
                 press(' ', reactions.remove());
             } else if (view.keys().get(0).help().equals("I heard it") && coming.isEmpty()) {
                 press(Optional.of(given.get(given.size() - 1)).equals(deafTo) ? 'n' : 'y', 0.5);
             } else if (view.keys().get(0).help().equals("begin") && coming.isEmpty()) {
                 press(new KeyStroke(KeyType.Enter), 1);
             }
+        }
+
+        private static boolean shows(SelfTestView view, String word) {
+            return view.big().equals(Optional.of(word));
         }
 
         private void press(char character, double after) {
@@ -91,6 +95,9 @@ class SelfTestTest {
         @Override
         public String give(Cue cue) {
             given.add(cue);
+            if (shows(seen.get(seen.size() - 1), "LISTEN")) {
+                press(' ', reactions.remove());
+            }
             return how;
         }
     }
@@ -120,6 +127,15 @@ class SelfTestTest {
                 Stream.concat(Stream.of(Cue.values()), Stream.generate(() -> Cue.GO).limit(10))
                         .toList(),
                 tester.given);
+    }
+
+    @Test
+    void whoDoesNotHearTheSignalIsShownItAndElseTheScreenDoesNotGiveItAway() {
+        usual();
+        assertTrue(tester.seen.stream().noneMatch(view -> Tester.shows(view, "NOW")));
+        tester.deafTo = Optional.of(Cue.GO);
+        assertEquals("picture", usual().orElseThrow().signal());
+        assertTrue(tester.seen.stream().anyMatch(view -> Tester.shows(view, "NOW")));
     }
 
     @Test
@@ -160,11 +176,11 @@ class SelfTestTest {
         tester.how = "bell";
         assertEquals(
                 List.of(
-                        "Terminal: there and back in 4.0 ms (median of 50; 99 % within 4.0 ms, the"
-                                + " longest 4.0 ms).",
+                        "Terminal: there and back in 4.0 ms (median of 50, the longest"
+                                + " 4.0 ms).",
                         "Cues: all heard.",
                         "Reaction: a start and a stop by you spread by 43 ms (standard deviation,"
-                                + " from 10 tries at bell and the picture). The usual figure is 100"
+                                + " from 10 tries at bell). The usual figure is 100"
                                 + " ms."),
                 Findings.words(usual().orElseThrow()));
     }
