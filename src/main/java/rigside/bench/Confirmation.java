@@ -52,7 +52,7 @@ record Confirmation(State state, boolean checked) {
             return again(failed);
         }
         if (event instanceof Event.SlotLeftOut left) {
-            return Optional.of("left out: " + left.reason());
+            return Optional.of(leftOut(left));
         }
         if (event instanceof Event.TimeDoubted doubted) {
             return Optional.of(doubted.why());
@@ -66,6 +66,16 @@ record Confirmation(State state, boolean checked) {
         return event instanceof Event.NoteWritten
                 ? Optional.of("the note is written")
                 : Optional.empty();
+    }
+
+    /** A gap may be left out with a reason, an optional one be left empty, a gate gone past. */
+    private String leftOut(Event.SlotLeftOut event) {
+        if (event.slot() instanceof Slot.Gate) {
+            return "went on all the same: " + event.reason();
+        }
+        return event.reason().equals("left empty")
+                ? SlotWords.within(state, event.slot()) + " is left empty"
+                : "left out: " + event.reason();
     }
 
     private String captured(Event.EntryCaptured event) {

@@ -63,7 +63,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
     }
 
     private static Reaction typed(Ui ui, View view, KeyStroke key) {
-        if (!view.isTyping()) {
+        if (!view.isTyping() || view.seen().rows() == 0) {
             return only(ui);
         }
         String text = ui.typed();
@@ -98,7 +98,13 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case UNDO -> saying(ui, new Input.UndoAsked());
                 case CLEAR -> only(ui.typing(""));
                 case NOTE -> only(ui.asking(Prompt.NOTE, 0));
-                case LEAVE_OUT -> only(ui.asking(Prompt.LEAVE_OUT_REASON, 0));
+                case LEAVE_OUT ->
+                        only(
+                                ui.asking(
+                                        view.state().isAtGate()
+                                                ? Prompt.GATE_REASON
+                                                : Prompt.LEAVE_OUT_REASON,
+                                        0));
                 case RETAKE -> retake();
                 case ABANDON -> only(ui.asking(Prompt.ABANDON_REASON, 0));
                 case END -> only(ui.asking(Prompt.END_REASON, 0));
@@ -176,7 +182,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case NOTE -> new Input.NoteTyped(text);
                 case VOID_REASON -> new Input.VoidAsked(ui.target(), text);
                 case STRIKE_REASON -> new Input.StrikeAsked(ui.target(), text);
-                case LEAVE_OUT_REASON -> new Input.LeaveOutAsked(text);
+                case LEAVE_OUT_REASON, GATE_REASON -> new Input.LeaveOutAsked(text);
                 case RETAKE_REASON -> new Input.RetakeAsked(text);
                 case CHECK_FAILED -> new Input.CheckFailed(text);
                 case ABANDON_REASON -> new Input.AbandonAsked(text);

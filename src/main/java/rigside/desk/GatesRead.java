@@ -51,7 +51,7 @@ record GatesRead(State state) {
     }
 
     private static String passedOver(Captured.LeftOut left) {
-        return "gone on all the same: " + left.reason();
+        return "went on all the same: " + left.reason();
     }
 
     private String where(Slot slot) {

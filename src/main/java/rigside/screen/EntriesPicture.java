@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.session.Donning;
 import rigside.session.Entry;
+import rigside.session.Slot;
 import rigside.session.Source;
 
 /** All entries and donnings, one line each, to strike out what was wrong. */
@@ -39,7 +40,8 @@ record EntriesPicture(Scene scene) {
             return entry(line.entry());
         }
         if (row instanceof Listing.Row.OfGap line) {
-            return Line.of(Tone.WARN, "        LEFT OUT")
+            boolean gate = line.gap().slot() instanceof Slot.Gate;
+            return Line.of(Tone.WARN, gate ? "        WENT ON ALL THE SAME" : "        LEFT OUT")
                     .plus(": " + line.gap().reason() + "; ")
                     .plus(SlotWords.of(scene.state(), line.gap().slot()));
         }

@@ -118,21 +118,27 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
         for (int each = 0; each < step.gates().size(); each++) {
             Gate gate = step.gates().get(each);
             Line sign =
-                    each < at
-                            ? Line.of(Tone.GOOD, scene.signs().tick())
-                            : each == at
-                                    ? Line.of(Tone.STRONG, scene.signs().here())
-                                    : Line.of(Tone.QUIET, scene.signs().dot());
+                    isPassed(each)
+                            ? Line.of(Tone.WARN, "!")
+                            : each < at
+                                    ? Line.of(Tone.GOOD, scene.signs().tick())
+                                    : each == at
+                                            ? Line.of(Tone.STRONG, scene.signs().here())
+                                            : Line.of(Tone.QUIET, scene.signs().dot());
             lines.add(sign.plus(" " + name(gate.kind()) + "  ").plus(Tone.QUIET, gave(each)));
         }
         return lines.size() > 1 ? List.copyOf(lines) : List.of();
     }
 
+    private boolean isPassed(int each) {
+        return scene.state().captured().isLeftOut(new Slot.Gate(place, each));
+    }
+
     private String gave(int each) {
         Slot slot = new Slot.Gate(place, each);
         Captured captured = scene.state().captured();
-        if (captured.isLeftOut(slot)) {
-            return "passed over";
+        if (isPassed(each)) {
+            return "went on all the same";
         }
         return captured.standing(slot)
                 .map(entry -> entry.value().toString())

@@ -26,6 +26,9 @@ record GaugePicture(Scene scene, Step.Trials step, double suctionPa) {
     /** The bar reaches so many tolerances to either side: the band is the middle two fifths. */
     private static final double REACH = 2.5;
 
+    /** Less than this share of the target is no pull: as a trace's pull begins and ends. */
+    private static final double NOTHING = 0.05;
+
     /** The word may take so much of the width, so that its place can be told. */
     private static final double WORD_SHARE = 0.62;
 
@@ -85,9 +88,8 @@ record GaugePicture(Scene scene, Step.Trials step, double suctionPa) {
 
     private List<Line> bar(int rows) {
         List<Line> lines = new ArrayList<>(List.of(names()));
-        Line row = row();
         for (int copy = 0; copy < rows; copy++) {
-            lines.add(row);
+            lines.add(copy == rows / 2 ? row(belowTheBar()) : row(""));
         }
         lines.add(scale());
         return List.copyOf(lines);
@@ -102,11 +104,12 @@ record GaugePicture(Scene scene, Step.Trials step, double suctionPa) {
         return Line.of(Tone.STRONG, names.toString());
     }
 
-    private Line row() {
+    private Line row(String below) {
         int end = end();
         StringBuilder row =
                 new StringBuilder(scene.signs().block().repeat(end))
                         .append(" ".repeat(scene.columns() - end));
+        put(row, below, 0);
         mark(row);
         return Line.of(sign().tone, row.toString());
     }
@@ -178,11 +181,25 @@ record GaugePicture(Scene scene, Step.Trials step, double suctionPa) {
         return step.tolerance().orElse(USUAL_TOLERANCE);
     }
 
-    /** What the gauge reads, in words. */
+    /** What the gauge reads, in words: which way the breath goes is not left to a sign. */
     String reading() {
-        Quantity reading = new Quantity(suctionPa, Unit.PASCAL).in(step.target().unit());
-        return Numbers.plain(Math.round(reading.value() * 10) / 10.0)
-                + " "
-                + reading.unit().symbol();
+        Quantity reading = new Quantity(Math.abs(suctionPa), Unit.PASCAL).in(step.target().unit());
+        String size =
+                Numbers.plain(Math.round(reading.value() * 10) / 10.0)
+                        + " "
+                        + reading.unit().symbol();
+        return (suctionPa > 0 ? "suction " : suctionPa < 0 ? "blowing " : "") + size;
+    }
+
+    /** Where the bar is empty: whether that is nearly enough, none, or the wrong way. */
+    private String belowTheBar() {
+        double nothing = NOTHING * target();
+        if (suctionPa < -nothing) {
+            return scene.signs().before() + " blowing";
+        }
+        if (suctionPa < nothing) {
+            return scene.signs().before() + " none";
+        }
+        return suctionPa < lowest() ? scene.signs().before() + " below " + text(lowest()) : "";
     }
 }

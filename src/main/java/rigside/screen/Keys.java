@@ -16,6 +16,9 @@ public final class Keys {
 
     /** Every key live now, in the order of the bottom line. */
     public static List<Key> of(View view) {
+        if (view.seen().isNothing()) {
+            return TooSmall.keys(view);
+        }
         PageKeys ofPage = new PageKeys(view);
         if (view.page() == View.Page.UNKEPT) {
             return ofPage.ofUnkept();

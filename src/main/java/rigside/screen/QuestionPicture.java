@@ -47,10 +47,7 @@ record QuestionPicture(Scene scene, Slot slot) {
     }
 
     private List<Line> field(Field field) {
-        List<Line> ask =
-                field.answer() instanceof Field.Choice || !scene.isTall()
-                        ? scene.strong(field.ask())
-                        : scene.lesser(field.ask());
+        List<Line> ask = scene.strong(field.ask());
         return Scene.stack(
                 Line.stacked(List.of(progress(field)), ask),
                 input(field.answer() instanceof Field.Numeric numeric ? numeric.unit() : Unit.ONE),
@@ -74,7 +71,7 @@ record QuestionPicture(Scene scene, Slot slot) {
         if (slot instanceof Slot.Gate gate) {
             Step.Gates step = scene.step(gate.place(), Step.Gates.class);
             return Scene.stack(
-                    scene.isTall() ? scene.lesser(words()) : scene.strong(words()),
+                    scene.strong(words()),
                     input(step.unit()),
                     LiveLines.astray(scene),
                     GatePicture.of(scene, gate.place(), gate.gate()).asked(),
@@ -82,7 +79,7 @@ record QuestionPicture(Scene scene, Slot slot) {
         }
         Step.Exercises step = scene.step(slot.place(), Step.Exercises.class);
         Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
-        List<Line> ask = scene.isTall() ? scene.lesser(words()) : scene.strong(words());
+        List<Line> ask = scene.strong(words());
         List<Line> asked = Scene.stack(ask, input(unit), LiveLines.astray(scene), invented());
         return Scene.stack(
                 asked,
@@ -116,7 +113,13 @@ record QuestionPicture(Scene scene, Slot slot) {
                         Line.of(Tone.STRONG, scene.signs().here() + " "),
                         typed,
                         scene.columns() - unit.symbol().length() - 2);
-        return List.of(line.plus(Tone.QUIET, " " + unit.symbol()));
+        return Scene.stack(List.of(line.plus(Tone.QUIET, " " + unit.symbol())), large(typed));
+    }
+
+    /** What is typed, to be checked from two metres; the question is known by then. */
+    private List<Line> large(String typed) {
+        boolean drawn = scene.isTall() && Big.fitting(typed, scene.lesser(), scene.columns()) > 0;
+        return drawn ? scene.lesser(typed) : List.of();
     }
 
     private List<Line> value(Value value) {

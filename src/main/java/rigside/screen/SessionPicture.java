@@ -15,7 +15,7 @@ record SessionPicture(View view, int columns, int rows) {
 
     static Picture of(View view, TerminalSize size) {
         return TooSmall.is(size)
-                ? new Picture(TooSmall.lines(size), TooSmall.SEEN)
+                ? new Picture(TooSmall.ofSession(view, size), TooSmall.SEEN)
                 : new SessionPicture(view, size.getColumns(), size.getRows()).picture();
     }
 

@@ -24,6 +24,9 @@ public final class SessionScreen {
      * measured beside the longest bottom lines, so that an end once seen stays seen.
      */
     public static View.Seen seen(View view, TerminalSize size) {
+        if (TooSmall.is(size)) {
+            return TooSmall.SEEN;
+        }
         boolean fixed = view.page() == View.Page.STEP && !StepKeys.scrolls(view.state().activity());
         View.Seen whole =
                 fixed ? View.Seen.ALL : SessionPicture.of(view.with(View.Seen.ALL), size).seen();

@@ -101,7 +101,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         keys.add(new Key("Enter or y", "it is so", Action.YES, strokes));
         keys.add(letters().key('n', "it is not so", Action.NO));
         if (view.state().isPassable(activity)) {
-            keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+            keys.add(leaveOut());
         }
         return List.copyOf(keys);
     }
@@ -110,7 +110,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     public List<Key> filling(Activity.Filling activity) {
         List<Key> keys = new ArrayList<>();
         keys.add(enter("take it"));
-        keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        keys.add(leaveOut());
         keys.addAll(retake());
         return List.copyOf(keys);
     }
@@ -137,7 +137,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
             return List.of();
         }
         List<Key> keys = new ArrayList<>(triggerOrEnter("start the exercise"));
-        keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        keys.add(leaveOut());
         keys.addAll(retake());
         return List.copyOf(keys);
     }
@@ -145,7 +145,7 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     @Override
     public List<Key> trialReady(Activity.TrialReady activity) {
         List<Key> keys = new ArrayList<>(triggerOrEnter("start the lead-in"));
-        keys.add(letters().key('l', "leave out", Action.LEAVE_OUT));
+        keys.add(leaveOut());
         return List.copyOf(keys);
     }
 
@@ -193,16 +193,12 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     public List<Key> gating(Activity.Gating activity) {
         return activity.startedAt().isPresent()
                 ? List.of()
-                : List.of(
-                        trigger(""),
-                        enter("start reading"),
-                        letters().key('l', "leave out", Action.LEAVE_OUT));
+                : List.of(trigger(""), enter("start reading"), leaveOut());
     }
 
     @Override
     public List<Key> gateMissed(Activity.GateMissed activity) {
-        return List.of(
-                enter("read it again"), letters().key('l', "go on all the same", Action.LEAVE_OUT));
+        return List.of(enter("read it again"), leaveOut());
     }
 
     @Override
@@ -248,6 +244,11 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
     private List<Key> triggerOrEnter(String help) {
         Key enter = enter(help);
         return enter.matches(view.style().trigger()) ? List.of(enter) : List.of(trigger(""), enter);
+    }
+
+    private Key leaveOut() {
+        String help = view.state().isAtGate() ? "go on all the same" : "leave out";
+        return letters().key('l', help, Action.LEAVE_OUT);
     }
 
     private List<Key> yesOrNo(String yes, String no) {

@@ -18,6 +18,34 @@ final class TooSmall {
         return size.getColumns() < SMALLEST.getColumns() || size.getRows() < SMALLEST.getRows();
     }
 
+    /** What can be done without seeing anything: stop, end the pull that is timed, leave. */
+    static List<Key> keys(View view) {
+        List<Key> keys = new ArrayList<>();
+        if (view.page() != View.Page.UNKEPT) {
+            keys.addAll(PageKeys.stop(view));
+            if (StepKeys.isTimed(view.state().activity())) {
+                keys.add(Key.of(view.style().trigger(), "", Action.TRIGGER));
+            }
+        }
+        boolean timed =
+                view.page() != View.Page.UNKEPT && StepKeys.isTimed(view.state().activity());
+        keys.add(new Lettered(false).leave(!timed));
+        return List.copyOf(keys);
+    }
+
+    /** What a session's window says. */
+    static List<Line> ofSession(View view, TerminalSize size) {
+        boolean timed = StepKeys.isTimed(view.state().activity());
+        String works =
+                "[Esc] stops, "
+                        + (timed ? "[" + view.style().trigger().label() + "] times the pull, " : "")
+                        + (timed ? "[Ctrl-Q]" : "[q]")
+                        + " leaves; nothing else works until there is room.";
+        List<Line> lines = new ArrayList<>(lines(size));
+        lines.addAll(Wrap.lines(works, size.getColumns()));
+        return List.copyOf(lines);
+    }
+
     static List<Line> lines(TerminalSize size) {
         String words =
                 "This terminal has "
@@ -25,7 +53,7 @@ final class TooSmall {
                         + ". Rigside needs "
                         + words(SMALLEST)
                         + ": make the window larger or the letters smaller."
-                        + " Nothing is lost meanwhile, and every key still works.";
+                        + " Nothing is lost meanwhile.";
         List<Line> lines = new ArrayList<>();
         lines.addAll(Wrap.lines(Tone.STRONG, "Too small to show", size.getColumns()));
         lines.addAll(Wrap.lines(words, size.getColumns()));

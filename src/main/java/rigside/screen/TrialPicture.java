@@ -26,6 +26,8 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     /** The widest word beside the target. */
     private static final String WIDEST = "HELD?";
 
+    private static final String SILENT = "GAUGE SILENT";
+
     static TrialPicture of(Scene scene, Place place, int trial) {
         return new TrialPicture(scene, place, scene.step(place, Step.Trials.class), trial);
     }
@@ -46,12 +48,13 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     List<Line> leadIn(long startedAt) {
         double left = step.leadInSeconds() - scene.view().secondsSince(startedAt);
         boolean counting = left > 0;
-        return instructed(
+        List<Line> above =
                 targetAnd(
                         List.of(title(counting ? "breathe out" : "breathe in and hold it there")),
-                        right(counting ? Figures.left(left) : "GO", "")),
-                "Press " + scene.trigger() + " the moment you begin to pull.",
-                gauge().map(GaugePicture::small).orElse(silent()));
+                        right(counting ? Figures.left(left) : "GO", ""));
+        String text = "Press " + scene.trigger() + " the moment you begin to pull.";
+        return gauge().map(gauge -> instructed(above, text, gauge.small()))
+                .orElseGet(() -> unfollowed(above, text));
     }
 
     List<Line> pulling(long startedAt) {
@@ -85,7 +88,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 scene.view().gauge().filter(gauge -> gauge.suctionPa().isEmpty()).isPresent();
         return silent
                 ? Wrap.hanging(
-                        Line.of(Tone.WARN, "GAUGE SILENT  "),
+                        Line.of(Tone.WARN, SILENT + "  "),
                         Tone.PLAIN,
                         "Hold by your own gauge; the trigger times the pull.",
                         scene.columns())
@@ -94,13 +97,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
 
     /** Before a trial: is the gauge there, and does it follow the breath? */
     private List<Line> atRest() {
-        return gauge().map(
-                        gauge ->
-                                List.of(
-                                        Line.of(
-                                                "Suction on the gauge now: "
-                                                        + gauge.reading()
-                                                        + ".")))
+        return gauge().map(gauge -> List.of(Line.of("Gauge now: " + gauge.reading() + ".")))
                 .orElse(silent());
     }
 
@@ -109,10 +106,9 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 scene.view().shown().trialClock()
                         ? right(Figures.tenths(scene.view().secondsSince(startedAt)), "s")
                         : right("HOLD", "");
-        return instructed(
+        return unfollowed(
                 targetAnd(List.of(title("pull, and hold it there")), clock),
-                "Press " + scene.trigger() + " the moment your lungs are full.",
-                silent());
+                "Press " + scene.trigger() + " the moment your lungs are full.");
     }
 
     List<Line> tracing() {
@@ -138,10 +134,33 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                                         + " the trial is done again. Answer before the time is shown.")));
     }
 
-    /** What to do, in letters as large as there is room for between the rest. */
+    /**
+     * What to do, in letters as large as there is room for between the rest; a sentence in big
+     * letters is slow to read near by, and so stands in plain ones too.
+     */
     private List<Line> instructed(List<Line> above, String text, List<Line> below) {
-        int room = scene.rows() - above.size() - below.size() - 2;
-        return Scene.stack(above, scene.within(text, room), below);
+        List<Line> plain = scene.strong(text);
+        int room = scene.rows() - above.size() - below.size() - plain.size() - 3;
+        List<Line> large = scene.within(text, room);
+        return large.equals(plain)
+                ? Scene.stack(above, plain, below)
+                : Scene.stack(above, large, plain, below);
+    }
+
+    /** The same where a gauge may be silent: then that is what large letters have to say. */
+    private List<Line> unfollowed(List<Line> above, String text) {
+        List<Line> silent = silent();
+        return silent.isEmpty()
+                ? instructed(above, text, List.of())
+                : Scene.stack(
+                        above,
+                        scene.strong(text),
+                        scene.isTall()
+                                ? scene.name(SILENT).stream()
+                                        .map(line -> line.in(Tone.WARN))
+                                        .toList()
+                                : List.of(),
+                        silent);
     }
 
     List<Line> resting(long since) {
@@ -152,7 +171,7 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                         List.of(Line.of("rest; next is ").plus(Tone.STRONG, count())),
                         scene.clock(left, column - 4));
         return Scene.stack(
-                Line.beside(rest, column, lastTime(scene.columns() - column), signs().cut()),
+                Line.beside(rest, column, lastTime(since, scene.columns() - column), signs().cut()),
                 scene.wrapped(
                         "Breathe as you like. Next target: "
                                 + step.target()
@@ -213,7 +232,10 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
     }
 
     /** The time just taken, or why it is not shown. */
-    private List<Line> lastTime(int room) {
+    private List<Line> lastTime(long since, int room) {
+        if (isBrokenOff(since)) {
+            return Wrap.lines("the last pull was broken off: it has no time", room);
+        }
         Optional<Entry> last =
                 scene.state().captured().entries().stream()
                         .filter(entry -> isTrialHere(entry.slot()))
@@ -232,6 +254,12 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 scene.view().shown().trialClock()
                         ? scene.big(Figures.tenths(seconds(last.get())), "s", room)
                         : Wrap.lines(Tone.QUIET, scene.view().shown().concealed(), room));
+    }
+
+    /** A pull that came to nothing needs its rest too; no time is younger than its end. */
+    private boolean isBrokenOff(long since) {
+        return scene.state().captured().entries().stream()
+                .noneMatch(entry -> entry.slot() instanceof Slot.Trial && entry.at() >= since);
     }
 
     /** How steadily it was pulled is no secret, and helps with the next. */

@@ -88,6 +88,11 @@ public record View(
         /** At the end of more than there is room for. */
         static final Seen SCROLLED = new Seen(1, 1, true);
 
+        /** Whether the window shows nothing of it, so that nothing can be answered. */
+        boolean isNothing() {
+            return rows == 0 && !end;
+        }
+
         /** How far a page up or down goes: two lines may be taken by signs that there is more. */
         public int page() {
             return Math.max(1, rows - 2);
@@ -118,6 +123,7 @@ public record View(
         VOID_REASON("Why is the entry struck out"),
         STRIKE_REASON("Why is the donning struck out"),
         LEAVE_OUT_REASON("Why is it left out"),
+        GATE_REASON("Why go on all the same"),
         RETAKE_REASON("Why is the exercise done again"),
         CHECK_FAILED("Not so, and the donning ends. What was seen"),
         ABANDON_REASON("Why is the donning abandoned"),

@@ -132,6 +132,14 @@ public final class State {
                 : Optional.empty();
     }
 
+    /** Whether what would be left out now is a gate, which is gone past all the same. */
+    public boolean isAtGate() {
+        Activity now = activity();
+        return now instanceof Activity.Gating
+                || now instanceof Activity.GateMissed
+                || (now instanceof Activity.Filling filling && filling.slot() instanceof Slot.Gate);
+    }
+
     /**
      * Whether a check may be passed over with a reason: in a donning a failed one has its own way
      * out, and what stops a session is never passed over.

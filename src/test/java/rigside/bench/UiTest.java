@@ -10,6 +10,7 @@ import rigside.measure.Unit;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
 import rigside.session.Event;
+import rigside.session.Gated;
 import rigside.session.Place;
 import rigside.session.Slot;
 import rigside.session.Source;
@@ -98,6 +99,28 @@ class UiTest {
         assertEquals(
                 Optional.of("left out: gauge drifted"),
                 said(new Event.SlotLeftOut(new Slot.Trial(PLACE, 0), "gauge drifted")));
+    }
+
+    @Test
+    void aGateGonePastIsNotSaidToBeLeftOut() {
+        assertEquals(
+                Optional.of("went on all the same: no zero filter"),
+                Ui.START
+                        .taken(
+                                Gated.atGates().state(),
+                                List.of(
+                                        new Event.SlotLeftOut(
+                                                new Slot.Gate(new Place(Stage.BEFORE, 0, 1), 0),
+                                                "no zero filter")))
+                        .message());
+    }
+
+    @Test
+    void whatMayBeLeftEmptyIsSaidToBeLeftEmptyOnce() {
+        Slot temperature = new Slot.Field(new Place(Stage.BEFORE, 0, 0), "temperature");
+        assertEquals(
+                Optional.of("room temperature is left empty"),
+                said(new Event.SlotLeftOut(temperature, "left empty")));
     }
 
     @Test

@@ -34,7 +34,7 @@ class GatesReadTest {
     void goingOnAllTheSameStandsWithItsReasonAndIsNotToldTwice() {
         Story story = Gated.roomRead().type("430").send(new Input.LeaveOutAsked("a calm day"));
         assertEquals(
-                "ambient concentration: 430 /cm3, needed at least 1000 /cm3: NOT MET, gone on all"
+                "ambient concentration: 430 /cm3, needed at least 1000 /cm3: NOT MET, went on all"
                         + " the same: a calm day",
                 lines(story).get(1));
         assertEquals(2, lines(story).size());
@@ -46,7 +46,7 @@ class GatesReadTest {
         Story story = Gated.atGates().send(new Input.LeaveOutAsked("no zero filter here"));
         assertEquals(
                 List.of(
-                        "concentration of filtered air: not read, gone on all the same: no zero"
+                        "concentration of filtered air: not read, went on all the same: no zero"
                                 + " filter here"),
                 lines(story));
     }

@@ -72,6 +72,22 @@ class GaugePictureTest {
         assertEquals("125 200 250 300 375 Pa", scale.strip().replaceAll(" +", " "));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "-51.9, blowing 51.9 Pa, < blowing",
+        "-1.2, blowing 1.2 Pa, < none",
+        "0, 0 Pa, < none",
+        "12, suction 12 Pa, < none",
+        "60, suction 60 Pa, < below 125",
+        "126, suction 126 Pa, ''",
+    })
+    void anEmptyBarSaysWhy(double suction, String reading, String below) {
+        GaugePicture picture = picture(suction, 56);
+        assertEquals(reading, picture.reading());
+        String row = text(picture.small().get(1));
+        assertEquals(below, row.substring(0, row.indexOf('|')).replace("#", "").strip());
+    }
+
     /** The pictures differ in nothing but the time that has passed. */
     @ParameterizedTest
     @ValueSource(strings = {"gauge-weak", "gauge-right", "gauge-hard", "gauge-silent"})

@@ -287,11 +287,28 @@ final class KeysTest {
         }
     }
 
+    /** Nobody can answer what nobody can see. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void inAWindowTooSmallOnlyStoppingTheTriggerOfAPullAndLeavingWork(String name) {
+        View view = ALL.get(name);
+        View small = view.with(SessionScreen.seen(view, new TerminalSize(59, 18)));
+        List<Action> actions = Keys.of(small).stream().map(Key::action).toList();
+        Activity activity = view.state().activity();
+        boolean timed = StepKeys.isTimed(activity);
+        assertEquals(timed, actions.contains(Action.TRIGGER));
+        assertTrue(actions.contains(Action.LEAVE));
+        assertTrue(
+                List.of(Action.STOP, Action.TRIGGER, Action.LEAVE).containsAll(actions),
+                actions.toString());
+        String drawn = Drawn.of(view, 59, 18);
+        assertTrue(drawn.contains("nothing else works") || drawn.contains("nothing\nelse"), drawn);
+    }
+
     @Test
     void cautionsThatHaveNoRoomAtAllAreNotAccepted() {
         View view = ALL.get("cautions");
         View small = view.with(SessionScreen.seen(view, new TerminalSize(59, 18)));
-        assertEquals(
-                Optional.of(Action.PAGE_DOWN), Keys.action(small, new KeyStroke(KeyType.Enter)));
+        assertEquals(Optional.empty(), Keys.action(small, new KeyStroke(KeyType.Enter)));
     }
 }

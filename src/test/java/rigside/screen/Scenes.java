@@ -120,6 +120,24 @@ final class Scenes {
                 gauged(later(firstExercised(shown()).trigger().pass(3).trigger(), 4.7), 262));
         views.put("gauge-silent", silent(later(gaugedPull(), 4.7)));
         views.put("trace-doubted", step(traced(0.38)));
+        views.put("gauge-none", gauged(later(gaugedPull(), 4.7), 3));
+        views.put("gauge-blowing", gauged(step(firstExercised(tolerant())), -51.9));
+        views.put(
+                "gate-passed",
+                step(Gated.atGates().send(new Input.LeaveOutAsked("no zero filter"))));
+        views.put(
+                "broken-off",
+                later(
+                        firstExercised()
+                                .inhaled(8.25)
+                                .pass(30)
+                                .trigger()
+                                .pass(3)
+                                .trigger()
+                                .pass(4)
+                                .send(new Input.HaltPressed())
+                                .goOn(),
+                        5));
         views.put("trace-missing", step(untraced()));
         views.put("untraced-entries", page(untraced().answer(true), View.Page.ENTRIES, 1));
         views.put("trace-resting", later(traced(0.88), 11));

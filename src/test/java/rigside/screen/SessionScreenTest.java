@@ -79,6 +79,8 @@ final class SessionScreenTest {
                 "gauge-right",
                 "gauge-hard",
                 "gauge-silent",
+                "gate-value",
+                "lead-in-go",
                 "gauge-ready",
                 "shown-pulling",
                 "resting",
