@@ -82,9 +82,8 @@ class InstrumentsIT {
 
     /** The trial of a donning: the gauge is held at its target, then the donning is completed. */
     private static void inhales(Journey journey, Instrument gauge) {
-        journey.doesAsAskedUntil("I begin to pull");
-        gauge.shows("P -100.0\n");
         journey.doesAsAskedUntil("my lungs are full");
+        gauge.shows("P -100.0\n");
         gauge.writes(40);
         journey.trigger();
         gauge.shows("P 0.0\n");

@@ -30,7 +30,7 @@ class PressureIT {
                 Instrument gauge = Instrument.writing(log, "P 0\n")) {
             journey.start("run", protocol.toString(), "--rig", rig.toString(), "--seed", "3")
                     .doesAsAskedUntil("start the lead-in")
-                    .sees("Suction on the gauge now: 0 Pa.")
+                    .sees("Gauge now: 0 Pa.")
                     .trigger()
                     .sees("breathe in and hold it there")
                     .sees("too weak");
