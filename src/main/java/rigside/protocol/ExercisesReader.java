@@ -50,9 +50,7 @@ final class ExercisesReader {
         return fields.make(
                 () ->
                         new Step.Exercises(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
+                                common.head(),
                                 starting.orElse(Step.Starting.BY_KEY),
                                 fitFactor,
                                 pressure,
@@ -88,7 +86,7 @@ final class ExercisesReader {
             Entry entry, boolean inDonning, StepReader.Common common, Known known) {
         Value<String> measure = Feeds.measure(entry, FED, "exercises feed", known);
         if (inDonning) {
-            known.feed(measure, common.conditions());
+            known.feed(measure, common.applies());
         }
         return measure;
     }

@@ -32,7 +32,7 @@ final class FeedRules {
             Value<String> id, List<Known.Feed> feeds, List<Condition> conditions) {
         conditions.stream()
                 .map(Condition::id)
-                .filter(condition -> feeds.stream().noneMatch(feed -> feed.appliesTo(condition)))
+                .filter(condition -> feeds.stream().noneMatch(feed -> feed.applies().to(condition)))
                 .findFirst()
                 .ifPresent(
                         condition ->
@@ -52,7 +52,7 @@ final class FeedRules {
                 .map(
                         condition ->
                                 feeds.stream()
-                                        .filter(feed -> feed.appliesTo(condition.id()))
+                                        .filter(feed -> feed.applies().to(condition.id()))
                                         .toList())
                 .filter(here -> here.size() > 1)
                 .findFirst()

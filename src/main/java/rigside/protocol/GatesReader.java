@@ -39,14 +39,7 @@ final class GatesReader {
                                 1,
                                 "write at least one gate, such as '- gate: ambient'",
                                 item -> item.fields(keys -> gate(keys, shown, known)));
-        return fields.make(
-                () ->
-                        new Step.Gates(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
-                                shown,
-                                gates.get()));
+        return fields.make(() -> new Step.Gates(common.head(), shown, gates.get()));
     }
 
     private static Value<Gate> gate(Fields fields, Unit unit, Known known) {

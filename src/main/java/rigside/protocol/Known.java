@@ -11,18 +11,14 @@ import rigside.yaml.Value;
 
 /** What the parts of a file read so far have declared and used, for the parts that refer to it. */
 final class Known {
-    /** A measure a step feeds, and the conditions the step is for (empty for all). */
-    record Feed(Value<String> measure, List<String> onlyFor) {
-        boolean appliesTo(String condition) {
-            return onlyFor.isEmpty() || onlyFor.contains(condition);
-        }
-    }
+    /** A measure a step feeds, and when the step is done. */
+    record Feed(Value<String> measure, Applies applies) {}
 
     /** A measure's typed number: the form field that holds it and the unit it is shown in. */
     record Typed(Value<String> measure, Value<String> field, Value<Unit> unit) {}
 
-    /** A field of a form of the donning, and the conditions the form is for (empty for all). */
-    record Asked(Field field, List<String> onlyFor) {}
+    /** A field of a form of the donning, and when the form is asked. */
+    record Asked(Field field, Applies applies) {}
 
     final Ids conditions = new Ids("condition");
     final Ids measures = new Ids("measure");
@@ -50,9 +46,9 @@ final class Known {
     final Map<String, Asked> forms = new HashMap<>();
 
     /** Notes that a step feeds a measure; one that could not be read is left out. */
-    void feed(Value<String> measure, List<String> onlyFor) {
+    void feed(Value<String> measure, Applies applies) {
         if (measure.isPresent()) {
-            feeds.add(new Feed(measure, onlyFor));
+            feeds.add(new Feed(measure, applies));
         }
     }
 

@@ -8,24 +8,42 @@ import rigside.measure.Unit;
 
 /** One element of the procedure. */
 public sealed interface Step {
-    /** The line shown above the step. */
-    String title();
-
-    /** The conditions it is for; empty for all. */
-    List<String> onlyFor();
-
-    /** What the tester is told to do, possibly empty. */
-    String say();
+    /** What all kinds of step say. */
+    Head head();
 
     <R> R match(Cases<R> cases);
 
+    /** The line shown above the step. */
+    default String title() {
+        return head().title();
+    }
+
+    /** What the tester is told to do, possibly empty. */
+    default String say() {
+        return head().say();
+    }
+
     default boolean appliesTo(String conditionId) {
-        return onlyFor().isEmpty() || onlyFor().contains(conditionId);
+        return head().applies().to(conditionId);
     }
 
     /** Whether it begins without a key as soon as it comes up; only what is timed can. */
     default boolean startsByItself() {
         return false;
+    }
+
+    /**
+     * What all kinds of step say.
+     *
+     * @param title the line shown above the step
+     * @param say what the tester is told to do, possibly empty
+     * @param applies when the step is done
+     */
+    record Head(String title, String say, Applies applies) {
+        /** Of a step that is always done. */
+        public static Head of(String title, String say) {
+            return new Head(title, say, Applies.ALWAYS);
+        }
     }
 
     /** What sets something timed going. */
@@ -58,10 +76,8 @@ public sealed interface Step {
      *
      * @param items at least one
      */
-    record Checklist(String title, List<String> onlyFor, String say, List<Item> items)
-            implements Step {
+    record Checklist(Head head, List<Item> items) implements Step {
         public Checklist {
-            onlyFor = List.copyOf(onlyFor);
             items = List.copyOf(items);
         }
 
@@ -94,10 +110,8 @@ public sealed interface Step {
      *
      * @param fields at least one
      */
-    record Form(String title, List<String> onlyFor, String say, List<Field> fields)
-            implements Step {
+    record Form(Head head, List<Field> fields) implements Step {
         public Form {
-            onlyFor = List.copyOf(onlyFor);
             fields = List.copyOf(fields);
         }
 
@@ -113,13 +127,7 @@ public sealed interface Step {
      * @param starting what sets it going
      * @param seconds its length
      */
-    record Countdown(
-            String title, List<String> onlyFor, String say, Starting starting, double seconds)
-            implements Step {
-        public Countdown {
-            onlyFor = List.copyOf(onlyFor);
-        }
-
+    record Countdown(Head head, Starting starting, double seconds) implements Step {
         @Override
         public boolean startsByItself() {
             return starting == Starting.BY_ITSELF;
@@ -145,9 +153,7 @@ public sealed interface Step {
      * @param exercises in order; at least one
      */
     record Exercises(
-            String title,
-            List<String> onlyFor,
-            String say,
+            Head head,
             Starting starting,
             Optional<String> fitFactor,
             Optional<String> pressureTrace,
@@ -158,7 +164,6 @@ public sealed interface Step {
             List<Exercise> exercises)
             implements Step {
         public Exercises {
-            onlyFor = List.copyOf(onlyFor);
             exercises = List.copyOf(exercises);
         }
 
@@ -238,9 +243,7 @@ public sealed interface Step {
      * @param longest times above it are offered for voiding, in seconds
      */
     record Trials(
-            String title,
-            List<String> onlyFor,
-            String say,
+            Head head,
             Starting starting,
             String measure,
             int count,
@@ -252,10 +255,6 @@ public sealed interface Step {
             double shortest,
             double longest)
             implements Step {
-        public Trials {
-            onlyFor = List.copyOf(onlyFor);
-        }
-
         @Override
         public boolean startsByItself() {
             return starting == Starting.BY_ITSELF;
@@ -272,10 +271,8 @@ public sealed interface Step {
      *
      * @param fields at least one
      */
-    record Observations(String title, List<String> onlyFor, String say, List<Field> fields)
-            implements Step {
+    record Observations(Head head, List<Field> fields) implements Step {
         public Observations {
-            onlyFor = List.copyOf(onlyFor);
             fields = List.copyOf(fields);
         }
 
@@ -286,11 +283,7 @@ public sealed interface Step {
     }
 
     /** Words to read before going on. */
-    record Note(String title, List<String> onlyFor, String say) implements Step {
-        public Note {
-            onlyFor = List.copyOf(onlyFor);
-        }
-
+    record Note(Head head) implements Step {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.note(this);
@@ -303,10 +296,8 @@ public sealed interface Step {
      * @param unit the unit concentrations are typed in
      * @param gates in order; at least one
      */
-    record Gates(String title, List<String> onlyFor, String say, Unit unit, List<Gate> gates)
-            implements Step {
+    record Gates(Head head, Unit unit, List<Gate> gates) implements Step {
         public Gates {
-            onlyFor = List.copyOf(onlyFor);
             gates = List.copyOf(gates);
         }
 

@@ -19,12 +19,13 @@ final class StepReader {
 
     /** What every kind of step says. */
     record Common(Value<String> title, Value<List<String>> onlyFor, Value<String> say) {
-        String words() {
-            return say.orElse("");
+        /** Once all was read. */
+        Step.Head head() {
+            return new Step.Head(title.get(), say.orElse(""), applies());
         }
 
-        List<String> conditions() {
-            return onlyFor.orElse(List.of());
+        Applies applies() {
+            return new Applies(onlyFor.orElse(List.of()));
         }
     }
 
@@ -98,13 +99,7 @@ final class StepReader {
                                 1,
                                 "write what has to be so, each as '- check: ...'",
                                 item -> item.fields(keys -> check(keys, part)));
-        return fields.make(
-                () ->
-                        new Step.Checklist(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
-                                items.get()));
+        return fields.make(() -> new Step.Checklist(common.head(), items.get()));
     }
 
     /** A failed check leads back to the first one unless the file says otherwise. */
@@ -127,27 +122,14 @@ final class StepReader {
                     .forEach(
                             field ->
                                     known.forms.put(
-                                            field.id(),
-                                            new Known.Asked(field, common.conditions())));
+                                            field.id(), new Known.Asked(field, common.applies())));
         }
-        return fields.make(
-                () ->
-                        new Step.Form(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
-                                asked.get()));
+        return fields.make(() -> new Step.Form(common.head(), asked.get()));
     }
 
     private static Value<Step> observations(Fields fields, Common common, Part part, Known known) {
         Value<List<Field>> asked = asked(fields, known);
-        return fields.make(
-                () ->
-                        new Step.Observations(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
-                                asked.get()));
+        return fields.make(() -> new Step.Observations(common.head(), asked.get()));
     }
 
     private static Value<List<Field>> asked(Fields fields, Known known) {
@@ -164,9 +146,7 @@ final class StepReader {
         return fields.make(
                 () ->
                         new Step.Countdown(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
+                                common.head(),
                                 starting.orElse(Step.Starting.BY_KEY),
                                 seconds.get()));
     }
@@ -177,7 +157,6 @@ final class StepReader {
 
     private static Value<Step> note(Fields fields, Common common, Part part, Known known) {
         fields.required("say");
-        return fields.make(
-                () -> new Step.Note(common.title().get(), common.conditions(), common.words()));
+        return fields.make(() -> new Step.Note(common.head()));
     }
 }

@@ -27,7 +27,7 @@ final class TrialsReader {
                         "trials feed",
                         known);
         if (StepReader.isInDonning(fields, part, "trials")) {
-            known.feed(measure, common.conditions());
+            known.feed(measure, common.applies());
         }
         Value<Step.Starting> starting = StepReader.starting(fields);
         Value<Integer> count = fields.required("trials").whole(1, MOST_TRIALS);
@@ -50,9 +50,7 @@ final class TrialsReader {
         return fields.make(
                 () ->
                         new Step.Trials(
-                                common.title().get(),
-                                common.conditions(),
-                                common.words(),
+                                common.head(),
                                 starting.orElse(Step.Starting.BY_KEY),
                                 measure.get(),
                                 count.get(),

@@ -47,7 +47,7 @@ final class TypedRules {
                     "the field '" + id + "' may be empty, but the measure needs it",
                     "delete 'may-be-empty' there");
         } else {
-            known.feed(typed.measure(), asked.onlyFor());
+            known.feed(typed.measure(), asked.applies());
         }
     }
 }

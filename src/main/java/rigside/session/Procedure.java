@@ -24,7 +24,7 @@ public final class Procedure {
         return switch (stage) {
             case BEFORE -> {
                 List<Step> steps = new ArrayList<>();
-                steps.add(new Step.Form(FACTS, List.of(), "", protocol.facts()));
+                steps.add(new Step.Form(Step.Head.of(FACTS, ""), protocol.facts()));
                 steps.addAll(protocol.before());
                 yield List.copyOf(steps);
             }

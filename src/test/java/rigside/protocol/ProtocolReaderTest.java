@@ -140,9 +140,7 @@ class ProtocolReaderTest {
         assertEquals(
                 List.of(
                         new Step.Exercises(
-                                "Exercises",
-                                List.of(),
-                                "",
+                                Step.Head.of("Exercises", ""),
                                 Step.Starting.BY_KEY,
                                 Optional.of("seal"),
                                 Optional.of("peak"),
@@ -168,9 +166,7 @@ class ProtocolReaderTest {
                                                 Optional.empty(),
                                                 Optional.empty()))),
                         new Step.Trials(
-                                "Breaths",
-                                List.of(),
-                                "",
+                                Step.Head.of("Breaths", ""),
                                 Step.Starting.BY_KEY,
                                 "breathing",
                                 5,
@@ -205,9 +201,7 @@ class ProtocolReaderTest {
                 BASE.facts());
         assertEquals(
                 new Step.Observations(
-                        "How it was",
-                        List.of("with-disc"),
-                        "",
+                        new Step.Head("How it was", "", new Applies(List.of("with-disc"))),
                         List.of(
                                 new Field(
                                         "view",
@@ -221,7 +215,7 @@ class ProtocolReaderTest {
                                         false))),
                 BASE.donning().get(5));
         assertEquals(
-                List.of(new Step.Note("Afterwards", List.of(), "Clean the mask")), BASE.after());
+                List.of(new Step.Note(Step.Head.of("Afterwards", "Clean the mask"))), BASE.after());
     }
 
     @Test
@@ -309,8 +303,8 @@ class ProtocolReaderTest {
                         .replace("most: 2}", "most: 4, design: independent, replicates: trials}");
         assertEquals(
                 List.of(
-                        "'most' is 4 values per condition, but a donning already gives 5, write 5 or"
-                                + " more, or ask for fewer trials"),
+                        "'most' is 4 values per condition, but a donning already gives 5, write 5"
+                                + " or more, or ask for fewer trials"),
                 Shipped.problems(text).stream().map(p -> p.what() + ", " + p.help()).toList());
         assertEquals(List.<Problem>of(), Shipped.problems(text.replace("most: 4", "most: 5")));
     }

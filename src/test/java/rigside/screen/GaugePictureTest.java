@@ -130,9 +130,7 @@ class GaugePictureTest {
         View view = Scenes.styled(Scenes.steps().get("pulling"), Scenes.ASCII);
         Step.Trials step =
                 new Step.Trials(
-                        "Breaths",
-                        List.of(),
-                        "",
+                        Step.Head.of("Breaths", ""),
                         Step.Starting.BY_KEY,
                         "breathing",
                         2,
