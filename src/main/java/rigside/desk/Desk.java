@@ -1,12 +1,14 @@
 package rigside.desk;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.journal.Listed;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.Page;
 import rigside.screen.HomeView.Review;
 import rigside.screen.View;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What the home screen shows, and where the tester is on it.
@@ -76,6 +78,21 @@ record Desk(
 
     Desk reading(Review lines) {
         return with(Page.REVIEW, line, 0, 0, lines);
+    }
+
+    /** The same page with other lines in what is read, still at its first line. */
+    Desk nowReading(Review lines) {
+        return with(page, line, scrolled, left, lines);
+    }
+
+    /** On a protocol, by where it lies; where it is not there, on the same line as before. */
+    Desk on(Path own) {
+        for (int at = 0; at < protocols.size(); at++) {
+            if (protocols.get(at).at().filter(own::equals).isPresent()) {
+                return with(page, at, scrolled, left, review);
+            }
+        }
+        return this;
     }
 
     private Desk with(Page next, int at, int first, int from, Review read) {

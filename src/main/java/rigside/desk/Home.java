@@ -1,10 +1,5 @@
 package rigside.desk;
 
-import java.io.IOException;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import rigside.bench.Bench;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
@@ -19,6 +14,13 @@ import rigside.screen.HomeScreen;
 import rigside.screen.HomeView;
 import rigside.screen.View;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
 /** The home screen, and back to it after each session. */
 public final class Home {
     /** Nothing moves here: only a change of the window's size can want a new picture. */
@@ -32,6 +34,9 @@ public final class Home {
     private final Folders folders;
     private final Settings settings;
     private Desk desk;
+
+    /** What is worked at beside the drawing, for the page that is read. */
+    private Optional<Pending> pending = Optional.empty();
 
     private Home(Console console, Folders folders, Settings settings, Choice rig) {
         this.console = console;
@@ -60,9 +65,26 @@ public final class Home {
                 console.draw(graphics -> HomeScreen.draw(graphics, view));
             }
             Optional<Pressed> pressed = console.next(WAIT_NANOS);
-            changed = pressed.isPresent();
+            changed = look(pending) || pressed.isPresent();
             left = pressed.isPresent() && (pressed.get().isEnd() || press(pressed.get()));
         }
+    }
+
+    /** Whether the page read has changed by what is worked at. */
+    private boolean look(Optional<Pending> work) {
+        Optional<HomeView.Review> found = work.flatMap(Pending::found);
+        if (found.isPresent()) {
+            pending = Optional.empty();
+        }
+        Optional<HomeView.Review> shown = found.or(() -> work.map(Pending::progress));
+        boolean changed = shown.filter(lines -> !lines.equals(desk.review())).isPresent();
+        shown.ifPresent(lines -> desk = desk.nowReading(lines));
+        return changed;
+    }
+
+    private void await(Pending work) {
+        pending = Optional.of(work);
+        desk = desk.reading(work.progress());
     }
 
     /** Reads what is at hand. */
@@ -106,20 +128,13 @@ public final class Home {
                 look();
                 desk = desk.inOtherList();
             }
-            case START -> desk.protocol().ifPresent(this::startAsItIsNow);
             case RESUME -> desk.session().ifPresent(this::resume);
             case REVIEW ->
                     desk.session()
                             .ifPresent(listed -> desk = desk.reading(Reviews.of(listed.folder())));
-            case PROBLEMS ->
-                    desk.protocol()
-                            .ifPresent(
-                                    file ->
-                                            desk =
-                                                    desk.reading(
-                                                            new HomeView.Review(
-                                                                    file.name(), file.problems())));
-            case ABOUT -> desk.protocol().ifPresent(file -> desk = desk.reading(Items.about(file)));
+            case PROBLEMS, ABOUT, CHECK, REHEARSE, START ->
+                    desk.protocol().ifPresent(file -> actAsItIsNow(action, file));
+            case COPY -> desk.protocol().ifPresent(this::copy);
             case RIG -> otherRig();
             case SPEED -> desk = desk.with(desk.rig().faster());
             case HELP ->
@@ -130,6 +145,7 @@ public final class Home {
             case FLAGS -> desk = desk.at(HomeView.Page.FLAGS);
             case BACK -> {
                 desk = desk.back();
+                leaveWork();
                 look();
             }
             case LEAVE -> {}
@@ -144,17 +160,50 @@ public final class Home {
         }
     }
 
-    /** The file may have been written since it was listed: what it says now is run. */
-    private void startAsItIsNow(ProtocolFile listed) {
+    /** The file may have been written since it was listed: what it says now counts. */
+    private void actAsItIsNow(HomeAction action, ProtocolFile listed) {
         look();
-        Optional<ProtocolFile> now =
-                desk.protocol().filter(file -> file.name().equals(listed.name()));
+        Optional<ProtocolFile> now = desk.protocol().filter(listed::isSameFile);
         if (now.isEmpty()) {
             desk = desk.saying("the protocols at hand have changed; choose again");
         } else if (now.get().protocol().isEmpty()) {
-            desk = desk.reading(new HomeView.Review(listed.name(), now.get().problems()));
+            desk = desk.reading(ProtocolPages.problems(now.get()));
         } else {
-            start(now.get());
+            act(action, now.get());
+        }
+    }
+
+    private void act(HomeAction action, ProtocolFile sound) {
+        switch (action) {
+            case START -> start(sound);
+            case CHECK -> await(Pending.check(sound));
+            case REHEARSE -> await(Pending.rehearsal(sound, settings.version()));
+            default -> desk = desk.reading(Items.about(sound));
+        }
+    }
+
+    private void copy(ProtocolFile shipped) {
+        try {
+            Path copy = new OwnFolder(folders.protocols()).copy(shipped);
+            look();
+            desk =
+                    desk.on(copy)
+                            .saying(
+                                    "copied to "
+                                            + copy
+                                            + "; change it there, with 'rigside watch "
+                                            + copy.getFileName()
+                                            + "' beside the editor");
+        } catch (IOException notWritten) {
+            desk = desk.saying("the copy cannot be written: " + notWritten.getMessage());
+        }
+    }
+
+    /** Once nobody reads on, what is still worked at is of no use. */
+    private void leaveWork() {
+        if (desk.page() == HomeView.Page.HOME) {
+            pending.ifPresent(Pending::leave);
+            pending = Optional.empty();
         }
     }
 

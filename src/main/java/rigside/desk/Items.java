@@ -1,11 +1,5 @@
 package rigside.desk;
 
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.protocol.BenchTime;
@@ -14,6 +8,13 @@ import rigside.protocol.Protocol;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.ProtocolItem;
 import rigside.screen.HomeView.SessionItem;
+
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The lines of the home page. */
 final class Items {
@@ -30,6 +31,7 @@ final class Items {
                                 new ProtocolItem(
                                         file.name(),
                                         "",
+                                        file.isOwn(),
                                         file.problems().size(),
                                         "",
                                         file.problems()));
@@ -52,7 +54,8 @@ final class Items {
                     .map(paragraph -> paragraph.replaceAll("\\s*\\n\\s*", " "))
                     .forEach(detail::add);
         }
-        return new ProtocolItem(file.name(), protocol.title(), 0, round(protocol), detail);
+        return new ProtocolItem(
+                file.name(), protocol.title(), file.isOwn(), 0, round(protocol), detail);
     }
 
     /** All that a protocol says of itself. */

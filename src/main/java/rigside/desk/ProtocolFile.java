@@ -1,8 +1,5 @@
 package rigside.desk;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
@@ -10,6 +7,10 @@ import rigside.rig.RigFile;
 import rigside.rig.Wearer;
 import rigside.yaml.Document;
 import rigside.yaml.Problem;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A protocol file, read, and the rig file beside it.
@@ -19,12 +20,29 @@ import rigside.yaml.Problem;
  * @param rigText the exact text of the file {@code NAME.rig.yaml} beside it, which describes the
  *     wearer of a simulated rig; empty without one
  * @param read what the protocol says, or all that is wrong with it
+ * @param at where it lies; empty of one that comes with the program
  */
-public record ProtocolFile(String name, String text, String rigText, Read read) {
+public record ProtocolFile(String name, String text, String rigText, Read read, Optional<Path> at) {
     private static final String RIG_ENDING = ".rig.yaml";
 
     static ProtocolFile of(String name, String text, String rigText) {
-        return new ProtocolFile(name, text, rigText, ProtocolReader.read(name, text));
+        return new ProtocolFile(
+                name, text, rigText, ProtocolReader.read(name, text), Optional.empty());
+    }
+
+    /** The same, lying somewhere. */
+    ProtocolFile at(Path file) {
+        return new ProtocolFile(name, text, rigText, read, Optional.of(file));
+    }
+
+    /** Whether it is the tester's own, which may be changed. */
+    public boolean isOwn() {
+        return at.isPresent();
+    }
+
+    /** Whether another reading of the files has found the same one, changed or not. */
+    boolean isSameFile(ProtocolFile other) {
+        return name.equals(other.name) && at.equals(other.at);
     }
 
     /** What it says; empty when something is wrong with it. */

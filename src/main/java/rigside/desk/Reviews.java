@@ -1,9 +1,5 @@
 package rigside.desk;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
 import rigside.journal.Damage;
@@ -12,7 +8,13 @@ import rigside.journal.Reading;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.Review;
 import rigside.session.Event;
+import rigside.session.Recorded;
 import rigside.session.State;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** A session read through, with what is still concealed left out. */
 final class Reviews {
@@ -28,13 +30,22 @@ final class Reviews {
             trouble.add("nothing of this session can be read");
             return new Review(folder.getFileName().toString(), trouble);
         }
+        return of(state, reading.events(), trouble);
+    }
+
+    /**
+     * A session that was opened.
+     *
+     * @param trouble what is wrong with its journal
+     */
+    static Review of(State state, List<Recorded> events, List<String> trouble) {
         Shown shown = Shown.of(state, Analysis.of(state));
-        Event.SessionOpened opened = state.opening().get().event();
+        Event.SessionOpened opened = state.opening().orElseThrow().event();
         return new Review(
                 state.protocol().title(),
                 trouble,
                 Optional.of(new HomeView.Read(state, shown)),
-                new ReviewLines(state, shown, reading.events()).all(),
+                new ReviewLines(state, shown, events).all(),
                 opened.simulated(),
                 opened.speed());
     }

@@ -1,5 +1,7 @@
 package rigside.desk;
 
+import rigside.yaml.Document;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import rigside.yaml.Document;
 
 /** The protocols at hand: the tester's own, and those that come with the program. */
 public final class Shelf {
@@ -132,7 +133,7 @@ public final class Shelf {
     private static ProtocolFile onDisk(String name, Path file) throws IOException {
         Path rig = file.resolveSibling(ProtocolFile.rigName(file.getFileName().toString()));
         String rigText = Files.isRegularFile(rig) ? text(rig) : "";
-        return ProtocolFile.of(name, text(file), rigText);
+        return ProtocolFile.of(name, text(file), rigText).at(file);
     }
 
     private static String text(Path file) throws IOException {

@@ -26,6 +26,14 @@ public enum HomeAction {
     SPEED,
     /** Read about the selected protocol. */
     ABOUT,
+    /**
+     * Read what to think over in the selected protocol, and what its plan can be expected to bring.
+     */
+    CHECK,
+    /** Play a whole session by the selected protocol, invented, and read what came out. */
+    REHEARSE,
+    /** Copy the selected protocol into the tester's own folder. */
+    COPY,
     HELP,
     METHOD,
     FLAGS,

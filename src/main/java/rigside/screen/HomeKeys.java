@@ -2,10 +2,12 @@ package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
+
+import rigside.analysis.Shown;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rigside.analysis.Shown;
 
 /** The keys away from a session: one table for what the bottom line says and what a key does. */
 public final class HomeKeys {
@@ -55,20 +57,7 @@ public final class HomeKeys {
 
     private static List<HomeKey> home(HomeView view) {
         List<HomeKey> keys = new ArrayList<>();
-        view.protocol()
-                .map(
-                        protocol ->
-                                protocol.problems() == 0
-                                        ? List.of(
-                                                key("start a session", HomeAction.START, ENTER),
-                                                key("about", HomeAction.ABOUT, Stroke.of('v')))
-                                        : List.of(
-                                                key(
-                                                        "see the problems",
-                                                        HomeAction.PROBLEMS,
-                                                        ENTER,
-                                                        Stroke.of('v'))))
-                .ifPresent(keys::addAll);
+        view.protocol().ifPresent(protocol -> keys.addAll(ofProtocol(protocol)));
         view.session().ifPresent(session -> keys.addAll(ofSession(session)));
         int lines = view.protocols().size() + view.sessions().size();
         if (lines > 1) {
@@ -84,6 +73,28 @@ public final class HomeKeys {
         }
         keys.add(help());
         keys.add(leave());
+        return List.copyOf(keys);
+    }
+
+    /** A file with problems is only read: nothing half-read ever runs. */
+    private static List<HomeKey> ofProtocol(HomeView.ProtocolItem protocol) {
+        if (protocol.problems() > 0) {
+            return List.of(
+                    key(
+                            "see the problems",
+                            HomeAction.PROBLEMS,
+                            ENTER,
+                            Stroke.of('v'),
+                            Stroke.of('c')));
+        }
+        List<HomeKey> keys = new ArrayList<>();
+        keys.add(key("start a session", HomeAction.START, ENTER));
+        keys.add(key("about", HomeAction.ABOUT, Stroke.of('v')));
+        keys.add(key("check", HomeAction.CHECK, Stroke.of('c')));
+        keys.add(key("rehearse", HomeAction.REHEARSE, Stroke.of('t')));
+        if (!protocol.own()) {
+            keys.add(key("copy to change it", HomeAction.COPY, Stroke.of('y')));
+        }
         return List.copyOf(keys);
     }
 

@@ -42,7 +42,13 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
         String title = item.title().isEmpty() ? item.name() : item.title();
         int right = view.protocols().stream().mapToInt(each -> right(each).width()).max().orElse(0);
         int room = columns - right - 7;
-        return Line.of(title).cut(room, signs.cut()).padded(room + 2, Tone.PLAIN).plus(right(item));
+        return Line.of(
+                        item.own() ? Tone.STRONG : Tone.QUIET,
+                        item.own() ? "own      " : "shipped  ")
+                .plus(title)
+                .cut(room, signs.cut())
+                .padded(room + 2, Tone.PLAIN)
+                .plus(right(item));
     }
 
     /** How long a round takes, or that the file has problems. */

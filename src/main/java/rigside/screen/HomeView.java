@@ -1,9 +1,10 @@
 package rigside.screen;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.analysis.Shown;
 import rigside.session.State;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * All that a picture away from a session depends on, besides its size.
@@ -49,13 +50,19 @@ public record HomeView(
      *
      * @param name the file's name
      * @param title its title; empty when the file cannot be read that far
+     * @param own whether it is the tester's own, not one that comes with the program
      * @param problems how many problems the file has; 0 when it can be run
      * @param round how long a round takes, in words; may be empty
      * @param detail what the pane beside the list says: the question, the conditions, or the
      *     problems; one paragraph each
      */
     public record ProtocolItem(
-            String name, String title, int problems, String round, List<String> detail) {
+            String name,
+            String title,
+            boolean own,
+            int problems,
+            String round,
+            List<String> detail) {
         public ProtocolItem {
             detail = List.copyOf(detail);
         }

@@ -4,16 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
+
 import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.Page;
 import rigside.screen.View;
 import rigside.session.Story;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class DeskTest {
     private static final View.Style PLAIN = new View.Style(View.Colours.NONE, false);
@@ -106,6 +108,15 @@ class DeskTest {
     }
 
     @Test
+    void theCursorStandsOnTheFileThatIsAskedFor() {
+        ProtocolFile own = good.at(Path.of("own/small.yaml"));
+        Desk both = desk.with(List.of(good, own), List.of());
+        assertEquals(Optional.of(own), both.on(Path.of("own/small.yaml")).protocol());
+        assertEquals(Optional.of(good), both.on(Path.of("own/other.yaml")).protocol());
+        assertTrue(both.view(PLAIN).protocols().get(1).own());
+    }
+
+    @Test
     void aBrokenProtocolShowsHowManyProblemsItHas() {
         HomeView view = desk.view(PLAIN);
         assertEquals(0, view.protocols().get(0).problems());
@@ -148,7 +159,8 @@ class DeskTest {
                         .anyMatch(
                                 each ->
                                         each.startsWith(
-                                                "2 to 8 values per condition, in rounds of about ")),
+                                                "2 to 8 values per condition, in rounds of about"
+                                                    + " ")),
                 detail.toString());
         assertTrue(
                 Items.of(good).detail().stream()

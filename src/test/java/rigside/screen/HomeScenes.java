@@ -1,11 +1,12 @@
 package rigside.screen;
 
+import rigside.session.Story;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import rigside.session.Story;
 
 /** What a tester looks at away from a session; all of it invented. */
 final class HomeScenes {
@@ -21,6 +22,7 @@ final class HomeScenes {
                     new HomeView.ProtocolItem(
                             "seal-and-breathing.yaml",
                             "Seal and breathing, with and without an added part",
+                            false,
                             0,
                             "about 38 min a round",
                             List.of(
@@ -31,12 +33,14 @@ final class HomeScenes {
                     new HomeView.ProtocolItem(
                             "breathing-only.yaml",
                             "Breathing only",
+                            false,
                             0,
                             "about 15 min a round",
                             List.of("Is it harder to breathe through?")),
                     new HomeView.ProtocolItem(
                             "my-own.yaml",
                             "",
+                            true,
                             2,
                             "",
                             List.of(
@@ -127,7 +131,8 @@ final class HomeScenes {
         List<String> detail =
                 IntStream.rangeClosed(1, 40).mapToObj(at -> "Paragraph " + at + ".").toList();
         HomeView.ProtocolItem item =
-                new HomeView.ProtocolItem("long.yaml", "Much to say", 0, "about 38 min", detail);
+                new HomeView.ProtocolItem(
+                        "long.yaml", "Much to say", true, 0, "about 38 min", detail);
         return view(HomeView.Page.HOME, List.of(item), SESSIONS, 0);
     }
 
