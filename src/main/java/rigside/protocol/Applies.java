@@ -1,0 +1,22 @@
+package rigside.protocol;
+
+import java.util.List;
+
+/**
+ * When a step is done.
+ *
+ * @param conditions the conditions it is for; empty for all
+ */
+public record Applies(List<String> conditions) {
+    /** A step that is always done. */
+    public static final Applies ALWAYS = new Applies(List.of());
+
+    public Applies {
+        conditions = List.copyOf(conditions);
+    }
+
+    /** Whether the step is for a condition. */
+    public boolean to(String condition) {
+        return conditions.isEmpty() || conditions.contains(condition);
+    }
+}
