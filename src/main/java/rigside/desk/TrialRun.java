@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * One rehearsal of a protocol, kept nowhere: a whole session without a tester, every value
@@ -22,7 +23,7 @@ final class TrialRun {
     private final Event.SessionOpened opening;
     private final ZonedDateTime start;
     private final List<Recorded> events = new ArrayList<>();
-    private volatile int donnings;
+    private final AtomicInteger donnings = new AtomicInteger();
     private volatile boolean left;
 
     TrialRun(Protocol protocol, Event.SessionOpened opening, ZonedDateTime start) {
@@ -65,9 +66,10 @@ final class TrialRun {
     /** How far it is, in words. */
     String progress() {
         int most = protocol.plan().most() * protocol.conditions().size();
-        return donnings == 0
+        int now = donnings.get();
+        return now == 0
                 ? "rehearsing, before the first donning"
-                : "rehearsing, donning " + donnings + " of at most " + most;
+                : "rehearsing, donning " + now + " of at most " + most;
     }
 
     /** Keeps the events in memory, and refuses any more once it is left. */
@@ -79,7 +81,7 @@ final class TrialRun {
             for (Event event : batch) {
                 events.add(new Recorded(events.size() + 1L, wall, at, event));
                 if (event instanceof Event.DonningStarted) {
-                    donnings = donnings + 1;
+                    donnings.incrementAndGet();
                 }
             }
         };
