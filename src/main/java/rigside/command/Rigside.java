@@ -1,9 +1,5 @@
 package rigside.command;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+
 import rigside.bench.Ability;
 import rigside.bench.Settings;
 import rigside.bench.Trigger;
@@ -20,6 +17,11 @@ import rigside.desk.Home;
 import rigside.desk.KeptVolume;
 import rigside.journal.SelfTestFile;
 import rigside.screen.Stroke;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /** The command {@code rigside}; alone it opens the home screen. */
 @Command(
@@ -45,6 +47,7 @@ import rigside.screen.Stroke;
             Rehearse.class,
             Selftest.class,
             Check.class,
+            Outline.class,
             Feed.class,
             Plan.class,
             Analyse.class

@@ -1,6 +1,5 @@
 package rigside.protocol;
 
-import java.util.function.ToDoubleFunction;
 import rigside.protocol.Step.Checklist;
 import rigside.protocol.Step.Countdown;
 import rigside.protocol.Step.Exercise;
@@ -10,6 +9,9 @@ import rigside.protocol.Step.Gates;
 import rigside.protocol.Step.Note;
 import rigside.protocol.Step.Observations;
 import rigside.protocol.Step.Trials;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How long things take at the bench, as far as a protocol tells. Times are in seconds. What has no
@@ -42,23 +44,68 @@ public final class BenchTime {
                 protocol.plan()
                         .donningSeconds()
                         .orElseGet(() -> sum(protocol, conditionId, BenchTime::withoutTrials));
-        return rest + sum(protocol, conditionId, step -> trials(step, protocol.plan()));
+        double trials = sum(protocol, conditionId, step -> trials(step, protocol.plan()));
+        return rest
+                + trials
+                + (protocol.plan().trialSeconds().isPresent()
+                        ? 0
+                        : restsBetween(protocol.donningOf(conditionId)));
     }
 
     /** The steps of a donning whose length is fixed, trials left out: the least it can take. */
     static double fixed(Protocol protocol, String conditionId) {
-        return sum(
-                protocol,
-                conditionId,
-                step -> {
-                    if (step instanceof Countdown countdown) {
-                        return countdown.seconds();
-                    }
-                    if (step instanceof Gates gates) {
-                        return lengths(gates);
-                    }
-                    return step instanceof Exercises exercises ? lengths(exercises) : 0;
-                });
+        return sum(protocol, conditionId, step -> step instanceof Trials ? 0 : declared(step));
+    }
+
+    /**
+     * What the steps of a donning themselves declare: countdowns, exercises, gates, lead-ins and
+     * the rests that have to be waited for. Nothing of it is an allowance.
+     */
+    public static double declared(Protocol protocol, String conditionId) {
+        return declared(protocol.donningOf(conditionId));
+    }
+
+    /**
+     * The same of steps one after the other. A rest counts from the last inhalation on, so what is
+     * timed between two steps of trials is part of the rest before the second.
+     */
+    public static double declared(List<Step> steps) {
+        return restsBetween(steps) + steps.stream().mapToDouble(BenchTime::declared).sum();
+    }
+
+    /** What is still to be rested where one step of trials follows another. */
+    private static double restsBetween(List<Step> steps) {
+        double rests = 0;
+        double sincePull = Double.POSITIVE_INFINITY;
+        for (Step step : steps) {
+            if (step instanceof Trials trials) {
+                rests += Math.max(0, trials.restSeconds() - sincePull);
+                sincePull = 0;
+            } else {
+                sincePull += declared(step);
+            }
+        }
+        return rests;
+    }
+
+    /** The same of one step by itself. */
+    public static double declared(Step step) {
+        if (step instanceof Countdown countdown) {
+            return countdown.seconds();
+        }
+        if (step instanceof Gates gates) {
+            return lengths(gates);
+        }
+        if (step instanceof Trials trials) {
+            return trials.count() * trials.leadInSeconds()
+                    + (trials.count() - 1) * trials.restSeconds();
+        }
+        return step instanceof Exercises exercises ? lengths(exercises) : 0;
+    }
+
+    /** Steps outside donnings, or without trials, with the allowances for what is not timed. */
+    public static double steps(List<Step> steps) {
+        return steps.stream().mapToDouble(BenchTime::withoutTrials).sum();
     }
 
     /** A length of time as people say it: {@code 45 s}, {@code 24 min}, {@code 1 h 5 min}. */

@@ -1,9 +1,10 @@
 package rigside.session;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
+
+import java.util.List;
+import java.util.Optional;
 
 /** Which donning comes next, and when a look is due. */
 public final class Schedule {
@@ -11,10 +12,13 @@ public final class Schedule {
 
     /** The conditions of one round in the order they are worn. */
     public static List<String> order(State state, int round) {
-        Protocol protocol = state.protocol();
+        return order(state.protocol(), state.opening().orElseThrow().event().seed(), round);
+    }
+
+    /** The same of a session by this protocol that is opened with this seed. */
+    public static List<String> order(Protocol protocol, long seed, int round) {
         List<String> ids = protocol.conditions().stream().map(Condition::id).toList();
-        return Order.of(
-                ids, protocol.plan().order(), state.opening().orElseThrow().event().seed(), round);
+        return Order.of(ids, protocol.plan().order(), seed, round);
     }
 
     /**

@@ -1,0 +1,176 @@
+package rigside.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A page as one HTML file: no script, nothing fetched, every text escaped; to be read in light and
+ * dark and to be printed on A4.
+ */
+final class Html implements Block.Cases<String>, Cell.Cases<String> {
+    private final int level;
+
+    private Html(int level) {
+        this.level = level;
+    }
+
+    static String of(Page page) {
+        return """
+        <!DOCTYPE html>
+        <html lang="en">
+        <head>
+        <meta charset="utf-8">
+        <meta name="viewport" content="width=device-width, initial-scale=1">
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+        <title>%s</title>
+        <style>
+        %s</style>
+        </head>
+        <body>
+        <main>
+        <header>
+        <h1>%s</h1>
+        %s</header>
+        %s</main>
+        </body>
+        </html>
+        """
+                .formatted(
+                        escaped(page.title()),
+                        Style.CSS,
+                        escaped(page.title()),
+                        paragraph("under", page.under()),
+                        new Html(2).all(page.blocks()));
+    }
+
+    private String all(List<Block> blocks) {
+        return blocks.stream().map(block -> block.match(this)).collect(Collectors.joining());
+    }
+
+    @Override
+    public String words(Block.Words block) {
+        return paragraph("", block.text());
+    }
+
+    @Override
+    public String caution(Block.Caution block) {
+        return paragraph("caution", block.text());
+    }
+
+    @Override
+    public String points(Block.Points block) {
+        return block.texts().stream()
+                .map(text -> "<li>" + escaped(text) + "</li>\n")
+                .collect(Collectors.joining("", "<ul>\n", "</ul>\n"));
+    }
+
+    @Override
+    public String table(Block.Table block) {
+        String heads =
+                block.heads().stream()
+                        .map(
+                                head ->
+                                        "<th scope=\"col\""
+                                                + figures(head)
+                                                + ">"
+                                                + escaped(head.text())
+                                                + "</th>")
+                        .collect(Collectors.joining());
+        String head = heads.isEmpty() ? "" : "<thead><tr>" + heads + "</tr></thead>\n";
+        String kind = heads.isEmpty() ? " class=\"pairs\"" : "";
+        return "<div class=\"wide\"><table"
+                + kind
+                + ">\n"
+                + head
+                + "<tbody>\n"
+                + block.rows().stream().map(row -> row(block, row)).collect(Collectors.joining())
+                + "</tbody></table></div>\n";
+    }
+
+    private String row(Block.Table table, List<Cell> row) {
+        StringBuilder cells = new StringBuilder("<tr>");
+        for (int at = 0; at < row.size(); at++) {
+            String cell = row.get(at).match(this);
+            boolean heads = table.heads().isEmpty();
+            cells.append(
+                    heads && at == 0
+                            ? "<th scope=\"row\">" + cell + "</th>"
+                            : "<td"
+                                    + (heads ? "" : figures(table.heads().get(at)))
+                                    + ">"
+                                    + cell
+                                    + "</td>");
+        }
+        return cells.append("</tr>\n").toString();
+    }
+
+    private static String figures(Block.Head head) {
+        return head.figures() ? " class=\"figures\"" : "";
+    }
+
+    @Override
+    public String part(Block.Part block) {
+        String aside =
+                block.aside().isEmpty()
+                        ? ""
+                        : " <span class=\"aside\">" + escaped(block.aside()) + "</span>";
+        String start = block.start() == Block.Start.NEW_PAGE ? " class=\"new-page\"" : "";
+        String tag = "h" + Math.min(level, 6);
+        return "<section"
+                + start
+                + ">\n<"
+                + tag
+                + ">"
+                + escaped(block.title())
+                + aside
+                + "</"
+                + tag
+                + ">\n"
+                + new Html(level + 1).all(block.blocks())
+                + "</section>\n";
+    }
+
+    @Override
+    public String room(Block.Room block) {
+        return "<div class=\"room\">"
+                + paragraph("", block.title())
+                + "<div class=\"line\"></div>".repeat(block.lines())
+                + "</div>\n";
+    }
+
+    @Override
+    public String text(Cell.Text cell) {
+        return escaped(cell.text());
+    }
+
+    /** About half an em a character by hand. */
+    @Override
+    public String blank(Cell.Blank cell) {
+        return "<span class=\"blank\" style=\"width:"
+                + cell.characters()
+                + "ch\"></span>"
+                + (cell.unit().isEmpty() ? "" : " " + escaped(cell.unit()));
+    }
+
+    @Override
+    public String ticks(Cell.Ticks cell) {
+        return cell.texts().stream()
+                .map(text -> "<span class=\"tick\"><i></i>" + escaped(text) + "</span>")
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String paragraph(String kind, String text) {
+        String classes = kind.isEmpty() ? "" : " class=\"" + kind + "\"";
+        return text.isEmpty() ? "" : "<p" + classes + ">" + escaped(text) + "</p>\n";
+    }
+
+    /** Safe in text and in quoted attributes. */
+    static String escaped(String raw) {
+        return Legible.of(raw)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replace("'", "&#39;");
+    }
+}

@@ -1,0 +1,67 @@
+package rigside.report;
+
+/** Text that cannot harm a terminal or a browser, nor mislead who reads it. */
+final class Legible {
+    private Legible() {}
+
+    /** Stands for a character that cannot be shown. */
+    private static final int REPLACEMENT = 0xFFFD;
+
+    /**
+     * The text on one line, with everything replaced that a terminal obeys, that turns the
+     * direction of writing round, or that nobody can see.
+     */
+    static String of(String raw) {
+        StringBuilder legible = new StringBuilder();
+        raw.codePoints().map(Legible::shown).forEach(legible::appendCodePoint);
+        return legible.toString().strip();
+    }
+
+    /** How many columns of a terminal legible text takes. */
+    static int width(String text) {
+        return text.codePoints().map(Legible::width).sum();
+    }
+
+    private static int shown(int point) {
+        if (point == '\t' || point == '\n' || point == '\r') {
+            return ' ';
+        }
+        return switch (Character.getType(point)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR ->
+                    REPLACEMENT;
+            default -> point;
+        };
+    }
+
+    /**
+     * Marks stand on the letter before them; the blocks named are those whose characters are wide
+     * (Unicode Standard Annex 11, East Asian Width; from memory).
+     */
+    private static int width(int point) {
+        int type = Character.getType(point);
+        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
+            return 0;
+        }
+        boolean wide =
+                within(point, 0x1100, 0x115F)
+                        || within(point, 0x2E80, 0xA4CF)
+                        || within(point, 0xAC00, 0xD7A3)
+                        || within(point, 0xF900, 0xFAFF)
+                        || within(point, 0xFE30, 0xFE6F)
+                        || within(point, 0xFF00, 0xFF60)
+                        || within(point, 0xFFE0, 0xFFE6)
+                        || within(point, 0x1F300, 0x1FAFF)
+                        || within(point, 0x20000, 0x3FFFD);
+        return wide ? 2 : 1;
+    }
+
+    private static boolean within(int point, int from, int to) {
+        return from <= point && point <= to;
+    }
+}

@@ -1,0 +1,45 @@
+package rigside.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text in lines of a width; words longer than a line are broken. */
+final class Wrapped {
+    private Wrapped() {}
+
+    /** Lines of the text made legible; none for an empty one. */
+    static List<String> of(String raw, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : Legible.of(raw).split(" +", -1)) {
+            if (Legible.width(line.toString()) + 1 + Legible.width(word) > width
+                    && line.length() > 0) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 || word.isEmpty() ? "" : " ");
+            for (int point : word.codePoints().toArray()) {
+                String next = Character.toString(point);
+                if (Legible.width(line + next) > width && line.length() > 0) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                line.append(next);
+            }
+        }
+        if (line.length() > 0) {
+            lines.add(line.toString());
+        }
+        return List.copyOf(lines);
+    }
+
+    /** The same with a mark before the first line and as much room before the others. */
+    static List<String> hanging(String mark, String raw, int width) {
+        List<String> lines = of(raw, width - mark.length());
+        List<String> hung = new ArrayList<>();
+        for (String line : lines) {
+            hung.add((hung.isEmpty() ? mark : " ".repeat(mark.length())) + line);
+        }
+        return List.copyOf(hung);
+    }
+}
