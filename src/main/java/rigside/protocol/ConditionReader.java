@@ -7,7 +7,7 @@ import rigside.yaml.Value;
 
 /** Reads one condition. */
 final class ConditionReader {
-    private static final int MOST_WORN = 10_000;
+    static final int MOST_WORN = 10_000;
 
     private ConditionReader() {}
 
@@ -15,6 +15,7 @@ final class ConditionReader {
         known.conditions.expect();
         return entry.fields(
                 fields -> {
+                    fields.is(ConditionElements.CONDITION);
                     Value<String> id = known.conditions.declare(fields.required("id"));
                     Value<String> title = fields.required("title").line();
                     Value<Specimen> specimen = specimen(fields.required("specimen"));
@@ -36,6 +37,7 @@ final class ConditionReader {
     private static Value<Specimen> specimen(Entry entry) {
         return entry.fields(
                 fields -> {
+                    fields.is(ConditionElements.SPECIMEN);
                     Value<String> piece = fields.required("piece").line();
                     Value<Integer> worn = fields.required("worn-before").whole(0, MOST_WORN);
                     return fields.make(() -> new Specimen(piece.get(), worn.get()));

@@ -21,6 +21,7 @@ final class ExerciseReader {
     }
 
     private static Value<Exercise> exercise(Fields fields) {
+        fields.is(ExerciseElements.EXERCISE);
         Value<String> title = fields.required("title").line();
         Value<String> say = fields.optional("say").text();
         Value<Double> seconds = QuantityText.seconds(fields.required("for"));

@@ -10,9 +10,9 @@ import rigside.yaml.Value;
 
 /** Reads one fact, or one field of a form or of observations. */
 final class FieldReader {
-    private static final List<String> ANSWERS = List.of("unit", "choices", "scale", "words");
-    private static final int SCALE_END = 100;
-    private static final int MOST_WORDS = 400;
+    static final List<String> ANSWERS = List.of("unit", "choices", "scale", "words");
+    static final int SCALE_END = 100;
+    static final int MOST_WORDS = 400;
 
     private FieldReader() {}
 
@@ -27,6 +27,7 @@ final class FieldReader {
         known.fields.expect();
         return entry.fields(
                 fields -> {
+                    fields.is(FieldElements.FIELD);
                     Value<String> id = known.fields.declare(fields.required("id"));
                     Value<String> ask = fields.required("ask").line();
                     Value<Boolean> optional = fields.optional("may-be-empty").yesOrNo();
@@ -92,6 +93,7 @@ final class FieldReader {
     }
 
     private static Value<Field.Scale> scale(Fields fields) {
+        fields.is(FieldElements.SCALE);
         Value<Integer> from = fields.required("from").whole(0, SCALE_END);
         Value<Integer> to = fields.required("to").whole(0, SCALE_END);
         Value<String> low = fields.required("low").line();

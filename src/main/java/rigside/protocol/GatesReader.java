@@ -17,7 +17,12 @@ import rigside.yaml.Value;
  * Ambient#ZERO_CHECK_SECONDS} s.
  */
 final class GatesReader {
-    private static final double AMBIENT_SECONDS = 10;
+    static final double AMBIENT_SECONDS = 10;
+    static final String AMBIENT_HELP =
+            "make particles away from the mask, let them spread, and read again";
+    static final String ZERO_HELP =
+            "let it draw filtered air a little longer, look at the filter and the joints of the"
+                    + " tube, and read again";
 
     private static final Map<String, Gate.Kind> KINDS =
             Map.of("zero", Gate.Kind.ZERO, "ambient", Gate.Kind.AMBIENT);
@@ -46,10 +51,12 @@ final class GatesReader {
         return fields.deciding("gate", "ambient")
                 .oneOf(KINDS)
                 .then(
-                        kind ->
-                                kind == Gate.Kind.ZERO
-                                        ? zero(fields, unit, known)
-                                        : ambient(fields, unit));
+                        kind -> {
+                            fields.is(GateElements.of(kind));
+                            return kind == Gate.Kind.ZERO
+                                    ? zero(fields, unit, known)
+                                    : ambient(fields, unit);
+                        });
     }
 
     private static Value<Gate> ambient(Fields fields, Unit unit) {
@@ -69,9 +76,7 @@ final class GatesReader {
                                 Gate.Kind.AMBIENT,
                                 least.get().in(unit),
                                 seconds.orElse(AMBIENT_SECONDS),
-                                help.orElse(
-                                        "make particles away from the mask, let them spread, and"
-                                                + " read again")));
+                                help.orElse(AMBIENT_HELP)));
     }
 
     /**
@@ -95,10 +100,7 @@ final class GatesReader {
                                 Gate.Kind.ZERO,
                                 most.orElse(allowed(known.flow(), seconds)).in(unit),
                                 seconds,
-                                help.orElse(
-                                        "let it draw filtered air a little longer, look at the"
-                                                + " filter and the joints of the tube, and read"
-                                                + " again")));
+                                help.orElse(ZERO_HELP)));
     }
 
     private static Quantity allowed(OptionalDouble flow, double seconds) {

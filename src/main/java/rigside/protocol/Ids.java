@@ -9,7 +9,7 @@ import rigside.yaml.Words;
 
 /** The short words of one sort that a file declares and other parts of it refer to. */
 final class Ids {
-    private static final Pattern SHAPE = Pattern.compile("[a-z][a-z0-9-]{0,39}");
+    static final Pattern SHAPE = Pattern.compile("[a-z][a-z0-9-]{0,39}");
 
     private final String sort;
     private final Set<String> declared = new LinkedHashSet<>();

@@ -14,7 +14,7 @@ import rigside.yaml.Value;
 
 /** Reads one measure. */
 final class MeasureReader {
-    private static final double HIGHEST_LEVEL = 1e6;
+    static final double HIGHEST_LEVEL = 1e6;
 
     /** Keys that belong to one kind only. */
     private static final Map<String, MeasureKind> KEYS =
@@ -42,6 +42,7 @@ final class MeasureReader {
 
     private static Value<Measure> ofKind(
             Fields fields, Value<String> id, Value<String> title, MeasureKind kind, Known known) {
+        fields.is(MeasureElements.of(kind));
         id.toOptional()
                 .ifPresent(
                         word -> {
@@ -165,6 +166,7 @@ final class MeasureReader {
     }
 
     private static Value<Level> level(Fields fields) {
+        fields.is(MeasureElements.REQUIRED_LEVEL);
         Value<Double> level =
                 fields.required("level")
                         .number()

@@ -1,31 +1,38 @@
 package rigside.protocol;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import rigside.protocol.Plan.Design;
 import rigside.protocol.Plan.Order;
 import rigside.protocol.Plan.Until;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
+import rigside.yaml.Shape;
 import rigside.yaml.Value;
 
 /** Reads the plan. Unless the file says otherwise: 95 %, rounds in balanced order, concealed. */
 final class PlanReader {
-    private static final double DEFAULT_CONFIDENCE = 0.95;
+    static final double DEFAULT_CONFIDENCE = 0.95;
 
     private static final Map<String, Until> UNTIL =
-            Map.of(
-                    "shown", Until.SHOWN,
-                    "until-donning-ends", Until.DONNING_ENDS,
-                    "until-session-ends", Until.SESSION_ENDS);
+            Arrays.stream(Until.values())
+                    .collect(
+                            Collectors.toMap(
+                                    PlanReader::word,
+                                    until -> until,
+                                    (one, other) -> one,
+                                    LinkedHashMap::new));
 
     /** The two words for a design; which independent one it is, {@code replicates} says. */
-    private enum DesignWord {
+    enum DesignWord {
         ROUNDS,
         INDEPENDENT
     }
 
-    private enum Replicates {
+    enum Replicates {
         DONNINGS,
         TRIALS
     }
@@ -47,7 +54,13 @@ final class PlanReader {
 
     private PlanReader() {}
 
+    /** As a file writes it. */
+    static String word(Until until) {
+        return (until == Until.SHOWN ? "" : "until-") + Shape.Word.word(until);
+    }
+
     static Value<Planned> read(Fields fields) {
+        fields.is(PlanElements.PLAN);
         Value<Integer> fewest =
                 fields.required("fewest").whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
         Value<Integer> most = fields.required("most").whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
@@ -98,7 +111,8 @@ final class PlanReader {
                 .must(
                         power -> power >= Plan.LEAST_EXPONENT && power <= Plan.MOST_EXPONENT,
                         power -> "'exponent' is " + QuantityText.plain(power),
-                        "write a number from 0.5 to 5, or delete the line: 2 is good for most plans");
+                        "write a number from 0.5 to 5, or delete the line: 2 is good for most"
+                                + " plans");
     }
 
     /** Rounds unless the file says otherwise; independent values are donnings unless it does. */
@@ -119,6 +133,7 @@ final class PlanReader {
     }
 
     private static Value<Conceal> conceal(Fields fields) {
+        fields.is(PlanElements.CONCEAL);
         Value<Until> clock = fields.optional("trial-clock").oneOf(UNTIL);
         Value<Until> result = fields.optional("result").oneOf(UNTIL);
         return fields.make(

@@ -58,6 +58,7 @@ public final class ProtocolReader {
     }
 
     private static Value<Protocol> formatOne(Fields fields) {
+        fields.is(ProtocolElements.FILE);
         Known known = new Known();
         Value<String> title = fields.required("title").line();
         Value<String> question = fields.required("question").text();

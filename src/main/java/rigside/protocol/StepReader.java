@@ -55,13 +55,16 @@ final class StepReader {
                         fields.deciding("step", "note")
                                 .oneOf(KINDS)
                                 .then(
-                                        kind ->
-                                                kind.read(
-                                                                fields,
-                                                                common(fields, part, known),
-                                                                part,
-                                                                known)
-                                                        .map(step -> step)));
+                                        kind -> {
+                                            String word = fields.optional("step").line().get();
+                                            fields.is(StepElements.of(word, part));
+                                            return kind.read(
+                                                            fields,
+                                                            common(fields, part, known),
+                                                            part,
+                                                            known)
+                                                    .map(step -> step);
+                                        }));
     }
 
     private static Common common(Fields fields, Part part, Known known) {
@@ -104,6 +107,7 @@ final class StepReader {
 
     /** A failed check leads back to the first one unless the file says otherwise. */
     private static Value<Step.Checklist.Item> check(Fields fields, Part part) {
+        fields.is(StepElements.CHECK);
         Value<String> text = fields.required("check").text();
         Value<IfNot> ifNot =
                 fields.optional("if-not")

@@ -10,11 +10,11 @@ import rigside.yaml.Value;
 
 /** Reads a step of timed inhalations. The lead-in is 3 s unless the file says otherwise. */
 final class TrialsReader {
-    private static final int MOST_TRIALS = 50;
-    private static final double DEFAULT_LEAD_IN = 3;
+    static final int MOST_TRIALS = 50;
+    static final double DEFAULT_LEAD_IN = 3;
 
     /** Half of a pull; ours, no source. */
-    private static final double DEFAULT_HELD = 0.5;
+    static final double DEFAULT_HELD = 0.5;
 
     private TrialsReader() {}
 

@@ -10,6 +10,12 @@ import java.util.regex.Pattern;
  * @param unit as written, without spaces around it; empty for a bare number
  */
 public record Amount(double number, String unit) {
+    /** A number, as a regular expression. */
+    public static final String NUMBER = Numeral.SIGNED;
+
+    /** A number without a minus sign, as a regular expression. */
+    public static final String NOT_NEGATIVE = "[+]?" + Numeral.UNSIGNED;
+
     private static final Pattern NUMBER_FIRST =
             Pattern.compile("([-+]?[0-9.,_]+(?:[eE][-+]?[0-9]+)?)\\s*(.*)");
 

@@ -76,7 +76,8 @@ public record Document<T>(Optional<T> value, List<Problem> problems) {
                                                         tree.line(),
                                                         tree.column(),
                                                         "the file"),
-                                                tree)
+                                                tree,
+                                                new Readings())
                                         .fields(reader)
                                         .toOptional());
         return new Document<>(problems.count() == 0 ? value : Optional.empty(), problems.all());

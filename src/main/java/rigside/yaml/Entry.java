@@ -3,7 +3,6 @@ package rigside.yaml;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -18,20 +17,27 @@ public final class Entry {
     private final Spot spot;
     private final Tree tree;
     private final boolean given;
+    private final Readings readings;
 
-    private Entry(Spot spot, Tree tree, boolean given) {
+    private Entry(Spot spot, Tree tree, boolean given, Readings readings) {
         this.spot = spot;
         this.tree = tree;
         this.given = given;
+        this.readings = readings;
     }
 
-    static Entry of(Spot spot, Tree tree) {
-        return new Entry(spot, tree, true);
+    /**
+     * An entry that is there.
+     *
+     * @param readings where it is noted how it is read
+     */
+    static Entry of(Spot spot, Tree tree, Readings readings) {
+        return new Entry(spot, tree, true, readings);
     }
 
     /** An entry that is not there; every reading of it is absent. */
-    static Entry missing(Spot spot) {
-        return new Entry(spot, new Tree.Broken(spot.line(), spot.column()), false);
+    static Entry missing(Spot spot, Readings readings) {
+        return new Entry(spot, new Tree.Broken(spot.line(), spot.column()), false, readings);
     }
 
     /** Whether a list was written here. */
@@ -49,6 +55,16 @@ public final class Entry {
      * line, as some keyboards put them before a unit, are spaces here.
      */
     public Value<String> line() {
+        readings.note(
+                "a line",
+                shape ->
+                        shape instanceof Shape.Line
+                                || shape instanceof Shape.Word
+                                || shape instanceof Shape.Itself);
+        return oneLine();
+    }
+
+    private Value<String> oneLine() {
         return scalar("text")
                 .map(scalar -> scalar.text().replaceAll("[\u00A0\u202F]", " "))
                 .then(text -> Texts.oneLine(Value.of(spot, text.strip())));
@@ -56,6 +72,7 @@ public final class Entry {
 
     /** A text that may run over several lines, at most {@value #LONGEST_TEXT} characters. */
     public Value<String> text() {
+        readings.note("text", Shape.Text.class::isInstance);
         return scalar("text")
                 .map(Tree.Scalar::text)
                 .then(text -> Texts.anyLines(Value.of(spot, text.strip())));
@@ -63,6 +80,11 @@ public final class Entry {
 
     /** A finite number, written without quotes. */
     public Value<Double> number() {
+        readings.note("a number", Shape.Numeric.class::isInstance);
+        return anyNumber();
+    }
+
+    private Value<Double> anyNumber() {
         return scalar("a number")
                 .must(
                         Tree.Scalar::plain,
@@ -74,7 +96,14 @@ public final class Entry {
 
     /** A whole number within limits, both included. */
     public Value<Integer> whole(int least, int most) {
-        return number().must(
+        readings.note(
+                "a whole number from " + least + " to " + most,
+                shape ->
+                        shape instanceof Shape.Whole whole
+                                && whole.least() >= least
+                                && whole.most() <= most);
+        return anyNumber()
+                .must(
                         number -> number == Math.rint(number),
                         number -> spot.label() + " must be a whole number, not '" + written() + "'",
                         "write it without a fraction")
@@ -91,7 +120,9 @@ public final class Entry {
 
     /** Yes or no; JSON's own words for them, true and false, are read as well. */
     public Value<Boolean> yesOrNo() {
-        return line().then(
+        readings.note("yes or no", Shape.YesOrNo.class::isInstance);
+        return oneLine()
+                .then(
                         word ->
                                 switch (word) {
                                     case "yes", "true" -> Value.of(spot, true);
@@ -107,7 +138,14 @@ public final class Entry {
 
     /** One of a few words, each standing for something. */
     public <T> Value<T> oneOf(Map<String, T> meanings) {
-        return line().then(
+        readings.note(
+                "one of " + meanings.keySet(),
+                shape ->
+                        shape instanceof Shape.Itself
+                                || (shape instanceof Shape.Word word
+                                        && word.meanings().keySet().equals(meanings.keySet())));
+        return oneLine()
+                .then(
                         word ->
                                 meanings.containsKey(word)
                                         ? Value.of(spot, meanings.get(word))
@@ -123,7 +161,7 @@ public final class Entry {
     public <E extends Enum<E>> Value<E> oneOf(Class<E> type) {
         Map<String, E> words = new LinkedHashMap<>();
         for (E constant : type.getEnumConstants()) {
-            words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
+            words.put(Shape.Word.word(constant), constant);
         }
         return oneOf(words);
     }
@@ -135,6 +173,18 @@ public final class Entry {
      * @param help what to write when there are fewer
      */
     public <T> Value<List<T>> list(int least, String help, Function<Entry, Value<T>> reader) {
+        Readings each = new Readings();
+        readings.note(
+                "a list of at least " + least,
+                shape ->
+                        shape instanceof Shape.Items list
+                                && list.least() == least
+                                && each.fit(list.item()));
+        return items(least, help, reader, each);
+    }
+
+    private <T> Value<List<T>> items(
+            int least, String help, Function<Entry, Value<T>> reader, Readings each) {
         if (tree instanceof Tree.Broken) {
             return Value.absent(spot);
         }
@@ -148,7 +198,7 @@ public final class Entry {
         for (int i = 0; i < size; i++) {
             Tree item = items.items().get(i);
             String name = "item " + (i + 1) + " of " + spot.label();
-            reader.apply(of(spot.at(item, name), item)).toOptional().ifPresent(read::add);
+            reader.apply(of(spot.at(item, name), item, each)).toOptional().ifPresent(read::add);
         }
         if (size < least) {
             return wrong(spot.label() + " has " + size + " of at least " + least + " items", help);
@@ -158,18 +208,27 @@ public final class Entry {
 
     /** One item standing alone, or a list of at least one. */
     public <T> Value<List<T>> oneOrList(Function<Entry, Value<T>> reader) {
+        Readings each = new Readings();
+        readings.note(
+                "one or a list",
+                shape -> shape instanceof Shape.OneOrItems list && each.fit(list.item()));
         return tree instanceof Tree.Scalar
-                ? reader.apply(this).map(List::of)
-                : list(1, "write at least one, or leave the key out", reader);
+                ? reader.apply(new Entry(spot, tree, given, each)).map(List::of)
+                : items(1, "write at least one, or leave the key out", reader, each);
     }
 
     /** A group of keys; {@code reader} ends with {@link Fields#make}. */
     public <T> Value<T> fields(Function<Fields, Value<T>> reader) {
-        if (tree instanceof Tree.Broken) {
-            return Value.absent(spot);
+        if (tree instanceof Tree.Mapping mapping) {
+            Fields fields = new Fields(spot, mapping);
+            readings.note("a group of keys", fields::isDeclaredAs);
+            return reader.apply(fields);
         }
-        return tree instanceof Tree.Mapping mapping
-                ? reader.apply(new Fields(spot, mapping))
+        readings.note(
+                "a group of keys",
+                shape -> shape instanceof Shape.Group || shape instanceof Shape.OneOf);
+        return tree instanceof Tree.Broken
+                ? Value.absent(spot)
                 : wrong(
                         spot.label()
                                 + " must be a group of 'key: value' lines, not "

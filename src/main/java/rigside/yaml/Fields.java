@@ -20,6 +20,7 @@ public final class Fields {
     private final Set<String> refused = new LinkedHashSet<>();
     private final List<String> missing = new ArrayList<>();
     private final List<String> alternatives = new ArrayList<>();
+    private final Agreement agreement = new Agreement();
 
     Fields(Spot spot, Tree.Mapping mapping) {
         this.spot = spot;
@@ -27,8 +28,19 @@ public final class Fields {
         this.problemsBefore = spot.problems().count();
     }
 
+    /** Says which element these keys are, so that {@link #make} can compare the two. */
+    public void is(Element element) {
+        agreement.is(element);
+    }
+
+    /** Whether these keys may be read where a value of some shape is declared. */
+    boolean isDeclaredAs(Shape shape) {
+        return agreement.holdsWith(shape);
+    }
+
     /** The entry behind a key that has to be there. */
     public Entry required(String key) {
+        agreement.required(key);
         Entry entry = optional(key);
         if (!entry.isGiven()) {
             missing.add(key);
@@ -39,6 +51,7 @@ public final class Fields {
     /** The entry behind a key that may be left out. */
     public Entry optional(String key) {
         asked.add(key);
+        Readings readings = agreement.asked(key);
         return mapping.entries().entrySet().stream()
                 .filter(entry -> entry.getKey().text().equals(key))
                 .findFirst()
@@ -46,7 +59,8 @@ public final class Fields {
                         found ->
                                 Entry.of(
                                         spot.at(found.getValue(), "'" + key + "'"),
-                                        found.getValue()))
+                                        found.getValue(),
+                                        readings))
                 .orElseGet(
                         () ->
                                 Entry.missing(
@@ -54,7 +68,8 @@ public final class Fields {
                                                 spot.problems(),
                                                 spot.line(),
                                                 spot.column(),
-                                                "'" + key + "'")));
+                                                "'" + key + "'"),
+                                        readings));
     }
 
     /**
@@ -67,6 +82,7 @@ public final class Fields {
                 .filter(given -> given.text().equals(key))
                 .forEach(given -> spot.at(given, key).note("'" + key + "' " + why, help));
         asked.add(key);
+        agreement.refused(key);
         refused.add(key);
     }
 
@@ -77,6 +93,7 @@ public final class Fields {
      * @param example what could stand there, for the message
      */
     public Entry deciding(String key, String example) {
+        agreement.required(key);
         Entry entry = optional(key);
         if (!entry.isGiven()) {
             misspelt(key)
@@ -101,6 +118,7 @@ public final class Fields {
     /** The one key given of several that exclude each other; empty, and noted, otherwise. */
     public Optional<String> oneKeyOf(List<String> keys) {
         asked.addAll(keys);
+        agreement.oneOf(keys);
         List<Tree.Scalar> given =
                 mapping.entries().keySet().stream()
                         .filter(key -> keys.contains(key.text()))
@@ -123,8 +141,11 @@ public final class Fields {
 
     /**
      * What is built from these keys, once all were asked for; absent if anything in it is wrong.
+     *
+     * @throws IllegalStateException if they were read otherwise than their element declares
      */
     public <T> Value<T> make(Supplier<T> maker) {
+        agreement.mustHold();
         noteStrangers();
         missing.forEach(key -> noteMissing(key, "..."));
         if (!alternatives.isEmpty()) {

@@ -4,8 +4,13 @@ import java.util.regex.Pattern;
 
 /** A number as this program reads it: one way to write it and no surprises. */
 final class Numeral {
-    private static final Pattern STRICT =
-            Pattern.compile("[-+]?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][-+]?[0-9]{1,3})?");
+    /** Digits with perhaps a fraction and a power of ten, without a sign. */
+    static final String UNSIGNED = "(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][-+]?[0-9]{1,3})?";
+
+    /** The same, perhaps with a sign. */
+    static final String SIGNED = "[-+]?" + UNSIGNED;
+
+    private static final Pattern STRICT = Pattern.compile(SIGNED);
     private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]+,[0-9]+");
     private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0[0-9].*");
     private static final Pattern OPEN_POINT = Pattern.compile("[-+]?(\\.[0-9]+|[0-9]+\\.)");
