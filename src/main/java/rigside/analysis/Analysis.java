@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rigside.protocol.Measure;
+import rigside.protocol.Protocol;
 import rigside.session.State;
 
 /**
@@ -51,7 +52,11 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                                 compared.map(each -> each.flags(comparisons)).stream()
                                         .flatMap(List::stream))
                         .toList(),
-                compared.map(each -> each.method(comparisons)).orElse(List.of()));
+                compared.map(each -> each.method(comparisons)).orElse(List.of()),
+                state.protocol().purpose() == Protocol.Purpose.REPEATABILITY
+                        ? Optional.of(
+                                Repeatability.of(measure, state.protocol().plan(), values))
+                        : Optional.empty());
     }
 
     public Optional<MeasureResult> measure(String id) {

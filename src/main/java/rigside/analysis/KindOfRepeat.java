@@ -10,6 +10,7 @@ import rigside.decide.ExactLimits;
 import rigside.decide.Limits;
 import rigside.decide.Summary;
 import rigside.decide.VarianceParts;
+import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 
 /**
@@ -51,21 +52,42 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
 
     /** Empty while no donning has two trials, or no condition two donnings. */
     static Optional<KindOfRepeat> of(Setting setting, List<DonningValue> values) {
-        List<List<double[]>> trials = trials(setting, values);
-        List<double[]> donnings =
-                trials.stream().flatMap(List::stream).filter(each -> each.length > 0).toList();
-        boolean several = donnings.stream().anyMatch(each -> each.length > 1);
-        boolean again =
-                trials.stream()
-                        .anyMatch(of -> of.stream().filter(each -> each.length > 0).count() > 1);
-        if (!several || !again) {
+        List<List<double[]>> trials = trials(setting.measure(), values);
+        if (!canBeParted(trials)) {
             return Optional.empty();
         }
         VarianceParts parts = VarianceParts.of(trials);
+        List<double[]> donnings = filled(trials);
         double perDonning = donnings.stream().mapToInt(each -> each.length).average().orElseThrow();
         double ofOne =
                 donnings.stream().mapToDouble(each -> 1.0 / each.length).average().orElseThrow();
         return Optional.of(new KindOfRepeat(setting, parts, perDonning, parts.trial() * ofOne));
+    }
+
+    /** The two parts by themselves; empty where they cannot be told apart. */
+    static Optional<VarianceParts> parts(Measure measure, List<DonningValue> values) {
+        List<List<double[]>> trials = trials(measure, values);
+        return canBeParted(trials) ? Optional.of(VarianceParts.of(trials)) : Optional.empty();
+    }
+
+    /** The average over donnings with a trial; 0 without one. */
+    static double trialsPerDonning(Measure measure, List<DonningValue> values) {
+        return filled(trials(measure, values)).stream()
+                .mapToInt(each -> each.length)
+                .average()
+                .orElse(0);
+    }
+
+    private static List<double[]> filled(List<List<double[]>> trials) {
+        return trials.stream().flatMap(List::stream).filter(each -> each.length > 0).toList();
+    }
+
+    private static boolean canBeParted(List<List<double[]>> trials) {
+        boolean several = filled(trials).stream().anyMatch(each -> each.length > 1);
+        boolean again =
+                trials.stream()
+                        .anyMatch(of -> of.stream().filter(each -> each.length > 0).count() > 1);
+        return several && again;
     }
 
     /**
@@ -253,20 +275,20 @@ record KindOfRepeat(Setting setting, VarianceParts parts, double perDonning, dou
     }
 
     /** Trial times on the analysis scale, by condition and donning, of the donnings that count. */
-    private static List<List<double[]>> trials(Setting setting, List<DonningValue> values) {
+    private static List<List<double[]>> trials(Measure measure, List<DonningValue> values) {
         return values.stream()
                 .filter(DonningValue::counts)
                 .collect(Collectors.groupingBy(DonningValue::condition, TreeMap::new, toList()))
                 .values()
                 .stream()
-                .map(donnings -> donnings.stream().map(each -> times(setting, each)).toList())
+                .map(donnings -> donnings.stream().map(each -> times(measure, each)).toList())
                 .toList();
     }
 
-    private static double[] times(Setting setting, DonningValue value) {
+    private static double[] times(Measure measure, DonningValue value) {
         return value.parts().stream()
                 .filter(part -> part.value().isPresent())
-                .mapToDouble(part -> setting.scale().inward(part.value().getAsDouble()))
+                .mapToDouble(part -> Scale.of(measure).inward(part.value().getAsDouble()))
                 .toArray();
     }
 }

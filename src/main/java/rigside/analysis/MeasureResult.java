@@ -16,6 +16,8 @@ import rigside.protocol.Measure;
  * @param remarks what has to be known of the values themselves; may be empty
  * @param flags what is worth a second look; may be empty
  * @param method how the comparisons were reckoned, in sentences; empty without comparisons
+ * @param repeatability how far it spreads where one condition is repeated; empty where conditions
+ *     are compared, or concealed
  */
 public record MeasureResult(
         Measure measure,
@@ -25,7 +27,8 @@ public record MeasureResult(
         String promise,
         List<String> remarks,
         List<Flag> flags,
-        List<String> method) {
+        List<String> method,
+        Optional<Repeatability> repeatability) {
     public MeasureResult {
         values = List.copyOf(values);
         conditions = List.copyOf(conditions);

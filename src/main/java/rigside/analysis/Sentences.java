@@ -106,6 +106,16 @@ final class Sentences {
                 : done + ". Go on with " + (rounds == 0 ? "the first" : "another") + " round";
     }
 
+    /** The same where one condition is put on again and again. */
+    static String nextOfOne(Plan plan, int donnings, Optional<String> ended) {
+        String done = donnings + " of " + plan.most() + " donnings complete";
+        if (donnings >= plan.most()) {
+            return done + ": all that were planned";
+        }
+        return ended.map(why -> done + ". " + early(why))
+                .orElse(done + ". Go on with " + (donnings == 0 ? "the first" : "another"));
+    }
+
     private static String early(String reason) {
         return "Ended early by the tester: " + clean(reason);
     }

@@ -72,13 +72,28 @@ public record Shown(
                 analysis.measures().stream()
                         .map(each -> letOut(each, state, clock, result))
                         .toList(),
-                Sentences.next(
-                        plan,
-                        analysis.completeRounds(),
-                        enough,
-                        usedUp,
-                        result && isUnlikely(analysis),
-                        state.course().ended()));
+                next(state, analysis, enough, usedUp, result && isUnlikely(analysis)));
+    }
+
+    private static String next(
+            State state, Analysis analysis, boolean enough, boolean usedUp, boolean unlikely) {
+        Plan plan = state.protocol().plan();
+        int rounds = analysis.completeRounds();
+        Optional<String> ended = state.course().ended();
+        return switch (state.protocol().purpose()) {
+            case COMPARISON -> Sentences.next(plan, rounds, enough, usedUp, unlikely, ended);
+            case REPEATABILITY -> Sentences.nextOfOne(plan, rounds, ended);
+            case INSTRUMENT_CHECK -> isOver(state) ? found(state) : "The check goes on";
+        };
+    }
+
+    private static String found(State state) {
+        return InstrumentCheck.of(state).orElseThrow().sentence();
+    }
+
+    private static boolean isOver(State state) {
+        return state.activity() instanceof Activity.Closing
+                || state.activity() instanceof Activity.Closed;
     }
 
     /**
@@ -109,9 +124,7 @@ public record Shown(
         return switch (until) {
             case SHOWN -> true;
             case DONNING_ENDS -> state.course().open().isEmpty();
-            case SESSION_ENDS ->
-                    state.activity() instanceof Activity.Closing
-                            || state.activity() instanceof Activity.Closed;
+            case SESSION_ENDS -> isOver(state);
         };
     }
 
@@ -134,7 +147,8 @@ public record Shown(
                 all.flags().stream()
                         .filter(flag -> result && (clock || !flag.isOfTrials()))
                         .toList(),
-                result ? all.method() : List.of());
+                result ? all.method() : List.of(),
+                result ? all.repeatability() : Optional.empty());
     }
 
     /** Whether a value is one of trials still going on, that tells their times as they come in. */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import rigside.analysis.Comparison;
+import rigside.analysis.InstrumentCheck;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.decide.Forecast;
@@ -51,6 +52,8 @@ final class AnalysisJson {
                 + all(comparisons, true)
                 + "]"
                 + (shown.result() ? ",\"flags\":[" + flags(shown) + "]" : "")
+                + SpreadJson.of(shown)
+                + InstrumentCheck.of(state).map(CheckJson::of).orElse("")
                 + concealed
                 + (simulated ? ",\"simulated\":true" : "")
                 + "}\n";

@@ -62,6 +62,7 @@ final class AnalysisText {
         lines.add(
                 (result.measure().title() + " " + bracketed(result.measure().unit().symbol()))
                         .strip());
+        result.repeatability().ifPresent(each -> lines.addAll(each.sentences()));
         for (Comparison each : result.comparisons()) {
             comparison(each, lines);
             lines.add("");

@@ -94,9 +94,18 @@ final class Check implements Callable<Integer> {
         return "'"
                 + protocol.title()
                 + "', "
-                + protocol.conditions().size()
-                + " conditions, a round takes about "
-                + BenchTime.words(BenchTime.round(protocol));
+                + switch (protocol.purpose()) {
+                    case INSTRUMENT_CHECK ->
+                            "an instrument check, takes about "
+                                    + BenchTime.words(BenchTime.before(protocol));
+                    case REPEATABILITY ->
+                            "a repeatability study of one condition, a donning takes about "
+                                    + BenchTime.words(BenchTime.round(protocol));
+                    case COMPARISON ->
+                            protocol.conditions().size()
+                                    + " conditions, a round takes about "
+                                    + BenchTime.words(BenchTime.round(protocol));
+                };
     }
 
     private void say(String line) {

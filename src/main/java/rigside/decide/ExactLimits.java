@@ -68,6 +68,36 @@ public final class ExactLimits {
                 seen / ratioQuantile(tail, df, otherDf));
     }
 
+    /**
+     * Exact limits for the standard deviation of normal values: sd sqrt(df / q), q the chi-square
+     * quantiles with df degrees of freedom (NIST/SEMATECH e-Handbook of Statistical Methods, section
+     * 1.3.5.8, from memory).
+     *
+     * @param sd the standard deviation seen, at least 0
+     * @param df degrees of freedom, above 0: one less than the values
+     * @param confidence two-sided, in (0, 1)
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public static Limits standardDeviation(double sd, double df, double confidence) {
+        if (!(sd >= 0 && df > 0)) {
+            throw new IllegalArgumentException(
+                    "standard deviation " + sd + " with " + df + " degrees of freedom");
+        }
+        Limits limits = variance(sd * sd, df, confidence);
+        return new Limits(Math.sqrt(limits.low()), Math.sqrt(limits.high()));
+    }
+
+    /** The same of a variance. */
+    static Limits variance(double variance, double df, double confidence) {
+        if (!(confidence > 0 && confidence < 1)) {
+            throw new IllegalArgumentException("confidence " + confidence + " must be in (0, 1)");
+        }
+        double tail = (1 - confidence) / 2;
+        return new Limits(
+                variance * df / chiSquareQuantile(1 - tail, df),
+                variance * df / chiSquareQuantile(tail, df));
+    }
+
     private static double ratioQuantile(double p, double df, double otherDf) {
         double share = root(0, 1, x -> Beta.regularizedBeta(x, df / 2, otherDf / 2) - p);
         return share / (1 - share) * otherDf / df;

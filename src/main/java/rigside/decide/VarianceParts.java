@@ -114,7 +114,7 @@ public record VarianceParts(
      * @throws IllegalArgumentException if confidence is outside its range
      */
     public Limits trialLimits(double confidence) {
-        return limits(trial, trialDf, confidence);
+        return ExactLimits.variance(trial, trialDf, confidence);
     }
 
     /**
@@ -130,20 +130,10 @@ public record VarianceParts(
      */
     public Limits donningLimits(double confidence) {
         if (!(donningUntruncated > 0)) {
-            double most = limits(donningMeanSquare, donningDf, confidence).high();
+            double most = ExactLimits.variance(donningMeanSquare, donningDf, confidence).high();
             return new Limits(0, most / trialsPerDonning);
         }
-        return limits(donningUntruncated, donningSatterthwaite(), confidence);
-    }
-
-    private static Limits limits(double variance, double df, double confidence) {
-        if (!(confidence > 0 && confidence < 1)) {
-            throw new IllegalArgumentException("confidence " + confidence + " must be in (0, 1)");
-        }
-        double tail = (1 - confidence) / 2;
-        return new Limits(
-                variance * df / ExactLimits.chiSquareQuantile(1 - tail, df),
-                variance * df / ExactLimits.chiSquareQuantile(tail, df));
+        return ExactLimits.variance(donningUntruncated, donningSatterthwaite(), confidence);
     }
 
     /**

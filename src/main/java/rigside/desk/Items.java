@@ -41,14 +41,7 @@ final class Items {
         List<String> detail = new ArrayList<>();
         detail.add(protocol.question());
         protocol.conditions().forEach(condition -> detail.add("- " + condition.title()));
-        detail.add(
-                protocol.plan().fewest()
-                        + " to "
-                        + protocol.plan().most()
-                        + (protocol.plan().design() == Plan.Design.ROUNDS
-                                ? " rounds of about "
-                                : " values per condition, in rounds of about ")
-                        + round(protocol));
+        detail.add(planned(protocol));
         if (!protocol.about().isBlank()) {
             Stream.of(protocol.about().strip().split("\\n\\s*\\n", -1))
                     .map(paragraph -> paragraph.replaceAll("\\s*\\n\\s*", " "))
@@ -58,6 +51,22 @@ final class Items {
                 file.name(), protocol.title(), file.isOwn(), 0, round(protocol), detail);
     }
 
+    private static String planned(Protocol protocol) {
+        return switch (protocol.purpose()) {
+            case INSTRUMENT_CHECK -> "a check of about " + round(protocol) + "; nothing is worn";
+            case REPEATABILITY ->
+                    protocol.plan().most() + " donnings of about " + round(protocol) + " each";
+            case COMPARISON ->
+                protocol.plan().fewest()
+                        + " to "
+                        + protocol.plan().most()
+                        + (protocol.plan().design() == Plan.Design.ROUNDS
+                                ? " rounds of about "
+                                : " values per condition, in rounds of about ")
+                        + round(protocol);
+        };
+    }
+
     /** All that a protocol says of itself. */
     static HomeView.Review about(ProtocolFile file) {
         ProtocolItem item = of(file);
@@ -65,7 +74,10 @@ final class Items {
     }
 
     private static String round(Protocol protocol) {
-        return BenchTime.words(BenchTime.round(protocol));
+        return BenchTime.words(
+                protocol.purpose() == Protocol.Purpose.INSTRUMENT_CHECK
+                        ? BenchTime.before(protocol)
+                        : BenchTime.round(protocol));
     }
 
     static SessionItem of(Listed listed) {
@@ -100,7 +112,12 @@ final class Items {
             return "damaged";
         }
         int rounds = listed.completeRounds();
-        String done = rounds + (rounds == 1 ? " round" : " rounds");
-        return (listed.closed() ? "closed, " : "open, ") + done;
+        String done =
+                switch (listed.conditions().size()) {
+                    case 0 -> "";
+                    case 1 -> ", " + rounds + (rounds == 1 ? " donning" : " donnings");
+                    default -> ", " + rounds + (rounds == 1 ? " round" : " rounds");
+                };
+        return (listed.closed() ? "closed" : "open") + done;
     }
 }

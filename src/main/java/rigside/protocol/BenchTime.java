@@ -34,6 +34,12 @@ public final class BenchTime {
                 .sum();
     }
 
+    /** What comes before the first donning: all there is where nothing is worn. */
+    public static double before(Protocol protocol) {
+        return protocol.facts().size() * SECONDS_PER_FIELD
+                + protocol.before().stream().mapToDouble(BenchTime::withoutTrials).sum();
+    }
+
     /**
      * One donning of a condition with its trials. What the plan states ({@code donning-takes} for
      * all but the trials, {@code trial-takes} for one trial with its rest) goes before what the

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * How often, in which order, and what the tester may see meanwhile.
  *
  * @param fewest complete rounds (values per condition when independent) before the first look; at
- *     least 2
+ *     least 2, and 2 where nothing is compared
  * @param most complete rounds (values per condition) after which the plan is used up; at least
  *     {@code fewest}
  * @param confidence simultaneous confidence of the intervals over all looks, in (0.5, 1)
@@ -82,6 +82,10 @@ public record Plan(
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
+
+    /** Of a protocol in which nothing is worn: there is nothing to plan, and nothing is concealed. */
+    public static final Plan NONE =
+            bare(LEAST_ROUNDS, LEAST_ROUNDS, 0.95, DEFAULT_EXPONENT, Design.ROUNDS);
 
     /** The same with other terms for its looks. */
     public Plan with(int fewest, int most, double confidence, double exponent) {

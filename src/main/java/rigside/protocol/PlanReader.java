@@ -2,7 +2,9 @@ package rigside.protocol;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import rigside.protocol.Plan.Design;
@@ -48,9 +50,24 @@ final class PlanReader {
      * @param most the most rounds, or values per condition
      * @param donningTakes seconds; absent if not stated
      * @param replicates the word for them; absent if not stated
+     * @param ofComparisons the first key given that is for comparisons only; empty if none is
      */
     record Planned(
-            Plan plan, Value<Integer> most, Value<Double> donningTakes, Value<?> replicates) {}
+            Plan plan,
+            Value<Integer> most,
+            Value<Double> donningTakes,
+            Value<?> replicates,
+            Optional<String> ofComparisons) {}
+
+    /** What a plan says of comparisons only. */
+    private static final List<String> OF_COMPARISONS =
+            List.of(
+                    "fewest",
+                    "exponent",
+                    "design",
+                    "replicates",
+                    "order",
+                    "share-error-over-measures");
 
     private PlanReader() {}
 
@@ -59,10 +76,14 @@ final class PlanReader {
         return (until == Until.SHOWN ? "" : "until-") + Shape.Word.word(until);
     }
 
-    static Value<Planned> read(Fields fields) {
+    /**
+     * @param compares whether there is more than one condition, so that there are looks
+     */
+    static Value<Planned> read(Fields fields, boolean compares) {
         fields.is(PlanElements.PLAN);
         Value<Integer> fewest =
-                fields.required("fewest").whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
+                (compares ? fields.required("fewest") : fields.optional("fewest"))
+                        .whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
         Value<Integer> most = fields.required("most").whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS);
         if (fewest.isPresent() && most.isPresent() && most.get() < fewest.get()) {
             most.wrong(
@@ -82,7 +103,7 @@ final class PlanReader {
                 () ->
                         new Planned(
                                 new Plan(
-                                        fewest.get(),
+                                        fewest.orElse(Plan.LEAST_ROUNDS),
                                         most.get(),
                                         confidence.orElse(DEFAULT_CONFIDENCE),
                                         exponent.orElse(Plan.DEFAULT_EXPONENT),
@@ -95,7 +116,10 @@ final class PlanReader {
                                         seconds(trial)),
                                 most,
                                 donning,
-                                replicates));
+                                replicates,
+                                OF_COMPARISONS.stream()
+                                        .filter(key -> fields.optional(key).isGiven())
+                                        .findFirst()));
     }
 
     private static Value<Double> confidence(Entry entry) {

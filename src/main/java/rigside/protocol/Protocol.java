@@ -11,11 +11,12 @@ import java.util.Optional;
  * @param about purpose, source and remarks; may be empty
  * @param cautions shown and acknowledged before the first donning; at least one
  * @param facts recorded once per session, before everything else
- * @param conditions two or more, the reference first
- * @param measures the numbers taken from each donning; at least one
- * @param plan how often, in which order, what is concealed
- * @param before steps before the first donning
- * @param donning steps of one donning; at least one
+ * @param conditions the reference first; how many there are is what it is for, see {@link
+ *     #purpose()}
+ * @param measures the numbers taken from each donning; at least one, none where nothing is worn
+ * @param plan how often, in which order, what is concealed; {@link Plan#NONE} where nothing is worn
+ * @param before steps before the first donning; at least one where nothing is worn
+ * @param donning steps of one donning; at least one, none where nothing is worn
  * @param after steps after the last donning
  */
 public record Protocol(
@@ -40,6 +41,24 @@ public record Protocol(
         after = List.copyOf(after);
     }
 
+    /** What a protocol is for: what it wears says it. */
+    public enum Purpose {
+        /** Two conditions or more, each compared with the reference. */
+        COMPARISON,
+        /** One condition, again and again: how far its values spread by themselves. */
+        REPEATABILITY,
+        /** Nothing is worn: only steps that look after the instruments. */
+        INSTRUMENT_CHECK
+    }
+
+    public Purpose purpose() {
+        return switch (conditions.size()) {
+            case 0 -> Purpose.INSTRUMENT_CHECK;
+            case 1 -> Purpose.REPEATABILITY;
+            default -> Purpose.COMPARISON;
+        };
+    }
+
     /** The same under another plan. */
     public Protocol withPlan(Plan other) {
         return new Protocol(
@@ -56,7 +75,11 @@ public record Protocol(
                 after);
     }
 
-    /** The condition the others are compared with. */
+    /**
+     * The condition the others are compared with, or the only one.
+     *
+     * @throws IndexOutOfBoundsException where nothing is worn
+     */
     public Condition reference() {
         return conditions.get(0);
     }

@@ -1,6 +1,7 @@
 package rigside.protocol;
 
 import java.util.List;
+import java.util.stream.Stream;
 import rigside.yaml.Document;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
@@ -54,28 +55,44 @@ public final class ProtocolReader {
                                                 + ", this program reads format "
                                                 + FORMAT,
                                 "use a newer version of the program");
-        return format.then(number -> formatOne(fields));
+        return format.then(
+                number -> wearsNothing(fields) ? instrumentCheck(fields) : formatOne(fields));
+    }
+
+    /** Neither something worn nor what is done with it: not by a slip of the fingers either. */
+    private static boolean wearsNothing(Fields fields) {
+        return fields.optional("before").isGiven()
+                && Stream.of("conditions", "donning")
+                        .noneMatch(key -> fields.optional(key).isGiven() || fields.isMisspelt(key));
+    }
+
+    private static Value<Protocol> instrumentCheck(Fields fields) {
+        for (String key : List.of("measures", "plan", "after")) {
+            fields.refused(
+                    key,
+                    "is for a protocol in which something is worn",
+                    "delete it, or add 'conditions' and 'donning'");
+        }
+        Known known = new Known();
+        Head head = Head.read(fields, known);
+        Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
+        return fields.make(
+                () ->
+                        head.protocol(
+                                List.of(),
+                                List.of(),
+                                Plan.NONE,
+                                before.get(),
+                                List.of(),
+                                List.of()));
     }
 
     private static Value<Protocol> formatOne(Fields fields) {
         fields.is(ProtocolElements.FILE);
         Known known = new Known();
-        Value<String> title = fields.required("title").line();
-        Value<String> question = fields.required("question").text();
-        Value<String> about = fields.optional("about").text();
-        Value<List<String>> cautions =
-                fields.required("cautions")
-                        .list(
-                                1,
-                                "write what the tester must know before the first donning",
-                                Entry::text);
-        Entry factList = fields.optional("facts");
-        Value<List<Field>> facts =
-                factList.list(
-                        1,
-                        "write at least one fact, or delete the line",
-                        item -> FieldReader.fact(item, known));
-        expectUnread(factList, factList.isGiven() || fields.isMisspelt("facts"), known.facts);
+        Head head = Head.read(fields, known);
+        Entry conditionList = fields.required("conditions");
+        boolean compares = conditionList.items() != 1;
         Entry measureList = fields.required("measures");
         Value<List<Measure>> measures =
                 measureList.list(
@@ -83,20 +100,22 @@ public final class ProtocolReader {
                         "write at least one measure, such as a timed-inhalation",
                         item -> MeasureReader.read(item, known));
         expectUnread(measureList, true, known.measures);
-        Entry conditionList = fields.required("conditions");
         Value<List<Condition>> conditions =
                 conditionList.list(
-                        2,
-                        "write two or more; the first is the reference the others are"
-                                + " compared with",
+                        1,
+                        "write two or more to compare them, the first being the reference, or one"
+                                + " to see how far its values spread",
                         item -> ConditionReader.read(item, known));
         expectUnread(conditionList, true, known.conditions);
-        Value<PlanReader.Planned> plan = fields.required("plan").fields(PlanReader::read);
+        Value<PlanReader.Planned> plan =
+                fields.required("plan").fields(keys -> PlanReader.read(keys, compares));
         Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
         Value<List<Step>> donning =
                 steps(fields.required("donning"), StepReader.Part.DONNING, known);
         Value<List<Step>> after = steps(fields.optional("after"), StepReader.Part.AFTER, known);
-        if (measures.isPresent()) {
+        if (!compares) {
+            WholeRules.oneConditionComparesNothing(conditionList, measures, plan);
+        } else if (measures.isPresent()) {
             WholeRules.somethingDecides(measureList, measures.get());
             if (plan.isPresent()) {
                 WholeRules.replicatesFit(plan.get(), measures.get());
@@ -111,12 +130,7 @@ public final class ProtocolReader {
         Value<Protocol> protocol =
                 fields.make(
                         () ->
-                                new Protocol(
-                                        title.get(),
-                                        question.get(),
-                                        about.orElse(""),
-                                        cautions.get(),
-                                        facts.orElse(List.of()),
+                                head.protocol(
                                         conditions.get(),
                                         measures.get(),
                                         plan.get().plan(),
@@ -130,6 +144,56 @@ public final class ProtocolReader {
                             WholeRules.mostHoldsADonning(plan.get().most(), whole);
                         });
         return protocol;
+    }
+
+    /** What every protocol begins with. */
+    private record Head(
+            Value<String> title,
+            Value<String> question,
+            Value<String> about,
+            Value<List<String>> cautions,
+            Value<List<Field>> facts) {
+
+        static Head read(Fields fields, Known known) {
+            Value<String> title = fields.required("title").line();
+            Value<String> question = fields.required("question").text();
+            Value<String> about = fields.optional("about").text();
+            Value<List<String>> cautions =
+                    fields.required("cautions")
+                            .list(
+                                    1,
+                                    "write what the tester must know before the first donning",
+                                    Entry::text);
+            Entry factList = fields.optional("facts");
+            Value<List<Field>> facts =
+                    factList.list(
+                            1,
+                            "write at least one fact, or delete the line",
+                            item -> FieldReader.fact(item, known));
+            expectUnread(factList, factList.isGiven() || fields.isMisspelt("facts"), known.facts);
+            return new Head(title, question, about, cautions, facts);
+        }
+
+        Protocol protocol(
+                List<Condition> conditions,
+                List<Measure> measures,
+                Plan plan,
+                List<Step> before,
+                List<Step> donning,
+                List<Step> after) {
+            return new Protocol(
+                    title.get(),
+                    question.get(),
+                    about.orElse(""),
+                    cautions.get(),
+                    facts.orElse(List.of()),
+                    conditions,
+                    measures,
+                    plan,
+                    before,
+                    donning,
+                    after);
+        }
     }
 
     /** Where a list that is meant cannot be read, what refers to its items may well be right. */

@@ -18,6 +18,28 @@ final class WholeRules {
         }
     }
 
+    /** With one condition nothing is compared, so nothing may speak of it: said once. */
+    static void oneConditionComparesNothing(
+            Entry conditions, Value<List<Measure>> measures, Value<PlanReader.Planned> plan) {
+        measures.orElse(List.of()).stream()
+                .filter(measure -> measure.compared().isPresent())
+                .map(measure -> "the measure '" + measure.id() + "' is compared")
+                .findFirst()
+                .or(
+                        () ->
+                                plan.toOptional()
+                                        .flatMap(PlanReader.Planned::ofComparisons)
+                                        .map(key -> "the plan says '" + key + "'"))
+                .ifPresent(
+                        why ->
+                                conditions.wrong(
+                                        "there is one condition, but " + why,
+                                        "add the condition to compare it with; or, to see how far"
+                                                + " the values of one spread, give its measures no"
+                                                + " 'compare' and 'meaningful', and the plan only"
+                                                + " 'most' rounds"));
+    }
+
     /** Only a trial can be a replicate of its own, and only of its own measure. */
     static void replicatesFit(PlanReader.Planned planned, List<Measure> measures) {
         if (planned.plan().design() != Design.INDEPENDENT_TRIALS) {

@@ -21,7 +21,9 @@ final class CautionsPicture {
         }
         return Scene.stack(
                 scene.wrapped(protocol.question()),
-                scene.strong("Before the first donning, read these cautions:"),
+                scene.strong(protocol.donning().isEmpty()
+                                ? "Before anything else, read these cautions:"
+                                : "Before the first donning, read these cautions:"),
                 cautions,
                 scene.strong("[Enter] says that you have read them and will keep to them."));
     }

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
+import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Donning;
@@ -75,6 +76,9 @@ record Header(View view, int columns) {
         if (state.activity() instanceof Activity.NextDonning next) {
             return worn(next.round(), next.condition()).plus(Tone.QUIET, "   comes next");
         }
+        if (state.protocol().purpose() == Protocol.Purpose.INSTRUMENT_CHECK) {
+            return Line.of(" instrument check, nothing is worn");
+        }
         return Line.of(
                 " "
                         + switch (state.course().stage()) {
@@ -85,9 +89,10 @@ record Header(View view, int columns) {
     }
 
     private Line worn(int round, String condition) {
-        Plan plan = view.state().protocol().plan();
-        return Line.of(" round " + round)
-                .plus(Tone.QUIET, " (plan: " + planned(plan) + ")   ")
+        Protocol protocol = view.state().protocol();
+        boolean one = protocol.purpose() == Protocol.Purpose.REPEATABILITY;
+        return Line.of(one ? " " + round + " of " + protocol.plan().most() : " round " + round)
+                .plus(Tone.QUIET, one ? "   " : " (plan: " + planned(protocol.plan()) + ")   ")
                 .plus(Tone.STRONG, title(view.state(), condition));
     }
 

@@ -64,8 +64,12 @@ public final class Listing {
             rows.add(new Row.OfDonning(donnings.get(at)));
             rows.addAll(captured(state, place -> place.donning() == number));
         }
-        rows.addAll(outside(state, Stage.BEFORE, "before the first donning"));
+        rows.addAll(outside(state, Stage.BEFORE, before(state)));
         return List.copyOf(rows);
+    }
+
+    private static String before(State state) {
+        return state.protocol().donning().isEmpty() ? "entries" : "before the first donning";
     }
 
     private static List<Row> outside(State state, Stage stage, String words) {

@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.List;
 import rigside.protocol.Condition;
+import rigside.protocol.Protocol;
 import rigside.session.Activity;
 import rigside.session.Donning;
 
@@ -19,9 +20,7 @@ record PausePicture(Scene scene) {
         return Scene.stack(
                 List.of(
                         Line.of("Next to put on")
-                                .plus(
-                                        Tone.QUIET,
-                                        ", turn " + next.turn() + " of round " + next.round())),
+                                .plus(Tone.QUIET, isOfOne() ? "" : turn(next))),
                 scene.big(condition.title()),
                 Wrap.hanging(
                         Line.of("specimen: "),
@@ -30,6 +29,14 @@ record PausePicture(Scene scene) {
                         scene.columns()),
                 scene.strong("[Enter] when you are about to put it on."),
                 LastResults.of(scene));
+    }
+
+    private static String turn(Activity.NextDonning next) {
+        return ", turn " + next.turn() + " of round " + next.round();
+    }
+
+    private boolean isOfOne() {
+        return scene.state().protocol().purpose() == Protocol.Purpose.REPEATABILITY;
     }
 
     List<Line> donningDone(Activity.DonningDone activity) {
@@ -48,7 +55,10 @@ record PausePicture(Scene scene) {
         List<Line> above =
                 Scene.stack(
                         scene.size() > 0
-                                ? scene.big(enough ? "Enough" : "Plan used up")
+                                ? scene.big(
+                                        isOfOne()
+                                                ? "All done"
+                                                : enough ? "Enough" : "Plan used up")
                                 : List.of(),
                         scene.strong(scene.view().shown().next() + "."));
         return Scene.stack(
@@ -105,6 +115,9 @@ record PausePicture(Scene scene) {
 
     /** How far it came, and how the repeats ended if nothing settled. */
     private List<Line> outcome() {
+        if (scene.state().protocol().purpose() == Protocol.Purpose.INSTRUMENT_CHECK) {
+            return scene.strong(scene.view().shown().next() + ".");
+        }
         List<Line> counts = counts();
         return scene.state().course().ended().isPresent() && !scene.view().shown().enough()
                 ? Line.stacked(scene.strong(scene.view().shown().next() + "."), counts)
@@ -117,8 +130,12 @@ record PausePicture(Scene scene) {
                         .filter(each -> each.outcome() == Donning.Outcome.COMPLETE)
                         .count();
         return scene.wrapped(
-                Texts.count(scene.view().shown().completeRounds(), "complete round")
-                        + ", "
+                (isOfOne()
+                                ? ""
+                                : Texts.count(
+                                                scene.view().shown().completeRounds(),
+                                                "complete round")
+                                        + ", ")
                         + Texts.count((int) complete, "complete donning")
                         + ", "
                         + (scene.state().course().donnings().size() - complete)
@@ -127,7 +144,7 @@ record PausePicture(Scene scene) {
 
     /** What was found, or that it is concealed; before one has to scroll, if it can be. */
     private List<Line> verdicts(List<Line> above) {
-        if (scene.tallyBeside()) {
+        if (scene.tallyBeside() || scene.view().shown().measures().isEmpty()) {
             return List.of();
         }
         List<Line> beside = scene.view().shown().result() ? VerdictList.beside(scene) : List.of();

@@ -46,6 +46,7 @@ record TallyPicture(Scene scene) {
                         : split(compared);
         return Scene.stack(
                 head(),
+                SpreadLines.of(scene),
                 found,
                 VerdictList.beside(scene),
                 Remarks.ofVerdicts(scene),

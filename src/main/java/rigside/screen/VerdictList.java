@@ -22,12 +22,13 @@ final class VerdictList {
             return concealed(scene);
         }
         for (ComparisonPicture.Room room : ComparisonPicture.Room.values()) {
-            List<Line> lines = all(scene, room);
+            List<Line> lines = Line.stacked(SpreadLines.of(scene), all(scene, room));
             if (lines.size() <= rows) {
                 return lines;
             }
         }
-        return Scene.stack(rows(scene), all(scene, ComparisonPicture.Room.CLOSE));
+        return Scene.stack(
+                SpreadLines.of(scene), rows(scene), all(scene, ComparisonPicture.Room.CLOSE));
     }
 
     /** The comparisons of one measure. */
@@ -70,7 +71,7 @@ final class VerdictList {
     /** One row for each comparison: its interval against the band, and the verdict in a word. */
     static List<Line> brief(Scene scene) {
         return scene.view().shown().result()
-                ? Line.stacked(rows(scene), ofTrials(scene))
+                ? Line.stacked(SpreadLines.of(scene), Line.stacked(rows(scene), ofTrials(scene)))
                 : concealed(scene);
     }
 

@@ -97,7 +97,7 @@ public final class Procedure {
         }
         return switch (course.stage()) {
             case BEFORE ->
-                    firstOpen(state, Stage.BEFORE, 0, "").orElseGet(() -> Schedule.next(state));
+                    firstOpen(state, Stage.BEFORE, 0, "").orElseGet(() -> firstDonning(state));
             case DONNING ->
                     course.open()
                             .map(
@@ -113,6 +113,13 @@ public final class Procedure {
                             .orElseGet(() -> betweenDonnings(state));
             case AFTER -> firstOpen(state, Stage.AFTER, 0, "").orElse(new Activity.Closing());
         };
+    }
+
+    /** Where nothing is worn the session ends with what comes before a first donning. */
+    private static Activity firstDonning(State state) {
+        return state.protocol().purpose() == Protocol.Purpose.INSTRUMENT_CHECK
+                ? new Activity.Closing()
+                : Schedule.next(state);
     }
 
     /** A fact voided after the first donning is asked for again before the next one. */

@@ -45,6 +45,11 @@ public final class Entry {
         return tree instanceof Tree.Items;
     }
 
+    /** How many items a list has; 0 of anything else. */
+    public int items() {
+        return tree instanceof Tree.Items list ? list.items().size() : 0;
+    }
+
     /** Whether anything was written here, right or wrong. */
     public boolean isGiven() {
         return given;

@@ -76,7 +76,8 @@ final class Reasons {
                                         + " way, such as wear, tiredness or the room.",
                                 List.of(),
                                 List.of())),
-                all.method());
+                all.method(),
+                all.repeatability());
     }
 
     private static String change(MeasureResult all, String figure) {

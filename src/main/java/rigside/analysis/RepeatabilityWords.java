@@ -1,0 +1,153 @@
+package rigside.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigside.decide.Limits;
+import rigside.decide.VarianceParts;
+import rigside.measure.Unit;
+
+/** How far one condition spreads, in plain words. */
+record RepeatabilityWords(Repeatability of) {
+
+    /** From here on a factor says more than a percentage. */
+    private static final double AS_FACTOR = 1.5;
+
+    List<String> all() {
+        List<String> all = new ArrayList<>();
+        if (of.n() == 0) {
+            return List.of();
+        }
+        all.add(mean());
+        if (of.untold().isPresent()) {
+            all.add(of.untold().get());
+        } else if (of.spread().isEmpty()) {
+            all.add("How far donnings spread takes two of them at least.");
+        } else {
+            all.add(spread());
+            of.parts().ifPresent(parts -> all.add(parts(parts)));
+            all.add(later());
+            all.add(expected());
+            all.add(
+                    "Each of these limits holds by itself, for donnings whose number was fixed"
+                            + " beforehand and that spread normally"
+                            + (isRatio() ? " in their logarithms" : "")
+                            + "; nothing is compared, so there is no verdict.");
+        }
+        return List.copyOf(all);
+    }
+
+    private String mean() {
+        boolean bounded = of.untold().filter(why -> why.contains("at least")).isPresent();
+        return (isRatio() ? "Geometric mean " : "Mean ")
+                + (bounded ? "at least " : "")
+                + withUnit(Digits.three(of.mean().orElseThrow()))
+                + " over "
+                + Phrases.count(of.n(), "donning", "donnings")
+                + ".";
+    }
+
+    private String spread() {
+        Limits limits = of.limits().orElseThrow();
+        return "From one donning to the next the value spreads by about "
+                + size(of.spread().getAsDouble())
+                + limits(limits, "")
+                + (isRatio() ? ", as a geometric standard deviation." : ", as a standard deviation.");
+    }
+
+    private String parts(VarianceParts parts) {
+        String trial =
+                "Of that, one trial varies within its donning by about "
+                        + size(Math.sqrt(parts.trial()))
+                        + limits(roots(parts.trialLimits(of.confidence())), "")
+                        + ", with "
+                        + Digits.two(of.trialsPerDonning()).replaceAll("\\.0$", "")
+                        + " trials a donning; ";
+        Limits between = roots(parts.donningLimits(of.confidence()));
+        return parts.donning() > 0
+                ? trial
+                        + "putting the mask on anew adds about "
+                        + size(Math.sqrt(parts.donning()))
+                        + limits(between, ", after Satterthwaite")
+                        + "."
+                : trial
+                        + "beyond that nothing is seen of putting the mask on anew (at most about "
+                        + size(between.high())
+                        + ").";
+    }
+
+    private String later() {
+        List<String> plans = new ArrayList<>();
+        for (LaterPlan plan : of.later()) {
+            plans.add(
+                    plan.most()
+                            + " rounds "
+                            + change(plan.meaningful())
+                            + " ("
+                            + change(plan.cautious())
+                            + ")");
+        }
+        return "A later comparison with a condition that spreads alike settles in "
+                + Math.round(10 * LaterPlan.SETTLES)
+                + " of 10 cases, with at most "
+                + Phrases.list(plans)
+                + ", if that is its meaningful difference; in brackets, if the spread is as large"
+                + " as its upper limit.";
+    }
+
+    private String expected() {
+        List<String> spreads = of.expectedSpreads();
+        return "Write into its measure 'expected-spread: "
+                + spreads.get(0)
+                + "'"
+                + (spreads.get(1).equals(spreads.get(0))
+                        ? "."
+                        : ", or to be cautious 'expected-spread: " + spreads.get(1) + "'.");
+    }
+
+    private String limits(Limits limits, String how) {
+        return " ("
+                + Phrases.confidence(of.confidence())
+                + " limits "
+                + size(limits.low())
+                + " to "
+                + size(limits.high())
+                + how
+                + ")";
+    }
+
+    private static Limits roots(Limits variances) {
+        return new Limits(Math.sqrt(variances.low()), Math.sqrt(variances.high()));
+    }
+
+    private boolean isRatio() {
+        return Scale.of(of.measure()).isRatio();
+    }
+
+    private String withUnit(String number) {
+        return (number + " " + of.measure().unit().symbol()).strip();
+    }
+
+    private String size(double size) {
+        return size(Scale.of(of.measure()), of.measure().unit(), size);
+    }
+
+    /** A meaningful difference, as people read it. */
+    private String change(double read) {
+        Scale scale = Scale.of(of.measure());
+        return size(scale, of.measure().unit(), scale.isRatio() ? Math.log(read) : read);
+    }
+
+    /**
+     * A size on the scale of the analysis as a protocol takes it; of a ratio the percentage p with
+     * ln(1 + p), or a factor where it is large.
+     */
+    static String size(Scale scale, Unit unit, double size) {
+        if (!scale.isRatio()) {
+            return (Digits.two(size) + " " + unit.symbol()).strip();
+        }
+        double factor = Math.exp(size);
+        return factor < AS_FACTOR
+                ? Digits.two(100 * Math.expm1(size)) + " %"
+                : Digits.two(factor) + " times";
+    }
+}
