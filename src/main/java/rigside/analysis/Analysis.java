@@ -1,11 +1,12 @@
 package rigside.analysis;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import rigside.protocol.Measure;
 import rigside.protocol.Protocol;
 import rigside.session.State;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a session says so far. Only complete donnings that count enter the comparisons; the open
@@ -54,8 +55,7 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                         .toList(),
                 compared.map(each -> each.method(comparisons)).orElse(List.of()),
                 state.protocol().purpose() == Protocol.Purpose.REPEATABILITY
-                        ? Optional.of(
-                                Repeatability.of(measure, state.protocol().plan(), values))
+                        ? Optional.of(Repeatability.of(measure, state.protocol().plan(), values))
                         : Optional.empty());
     }
 

@@ -1,12 +1,13 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.State;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** What has to be known to read one comparison rightly. */
 record ComparisonRemarks(
@@ -53,6 +54,9 @@ record ComparisonRemarks(
                     .ifPresent(remarks::add);
         }
         outcomes(remarks);
+        if (setting.plan().maskStaysOn()) {
+            remarks.add(Sentences.WITHIN_ONE_DONNING);
+        }
         remarks.add(
                 "One piece was worn in each condition: this speaks for these pieces, not for"
                         + " their make.");

@@ -1,9 +1,5 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import rigside.protocol.Gate;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
@@ -15,6 +11,11 @@ import rigside.session.Slot;
 import rigside.session.Stage;
 import rigside.session.State;
 import rigside.session.Value;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What came of a session in which nothing is worn: which gates are met. Nothing of it is concealed.

@@ -1,15 +1,16 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import rigside.decide.ExactLimits;
 import rigside.decide.Limits;
 import rigside.decide.Summary;
 import rigside.decide.VarianceParts;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * How far one measure spreads when one condition is put on again and again: what a method can tell

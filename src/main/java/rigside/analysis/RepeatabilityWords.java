@@ -1,10 +1,11 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
 import rigside.decide.Limits;
 import rigside.decide.VarianceParts;
 import rigside.measure.Unit;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** How far one condition spreads, in plain words. */
 record RepeatabilityWords(Repeatability of) {
@@ -51,7 +52,9 @@ record RepeatabilityWords(Repeatability of) {
         return "From one donning to the next the value spreads by about "
                 + size(of.spread().getAsDouble())
                 + limits(limits, "")
-                + (isRatio() ? ", as a geometric standard deviation." : ", as a standard deviation.");
+                + (isRatio()
+                        ? ", as a geometric standard deviation."
+                        : ", as a standard deviation.");
     }
 
     private String parts(VarianceParts parts) {

@@ -1,11 +1,18 @@
 package rigside.analysis;
 
-import java.util.Optional;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 
+import java.util.Optional;
+
 /** What a session says, in plain English. */
 final class Sentences {
+
+    /** What settings tried while the mask stays on can speak for. */
+    static final String WITHIN_ONE_DONNING =
+            "The mask stayed on within each round: this speaks for adjusting it while it is worn,"
+                    + " not for putting it on anew, and what was set before may act on what comes"
+                    + " after.";
 
     private Sentences() {}
 

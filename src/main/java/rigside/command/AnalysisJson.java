@@ -1,11 +1,5 @@
 package rigside.command;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import rigside.analysis.Comparison;
 import rigside.analysis.InstrumentCheck;
 import rigside.analysis.Shown;
@@ -13,6 +7,13 @@ import rigside.analysis.TableAnalysis;
 import rigside.decide.Forecast;
 import rigside.decide.Limits;
 import rigside.session.State;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /** Analyses as JSON. */
 final class AnalysisJson {

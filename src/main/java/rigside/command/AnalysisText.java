@@ -1,9 +1,5 @@
 package rigside.command;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.function.UnaryOperator;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
 import rigside.analysis.Digits;
@@ -18,6 +14,11 @@ import rigside.desk.Happened;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure.Compared.Matters;
 import rigside.session.State;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.UnaryOperator;
 
 /** Analyses as sentences, with their numbers. */
 final class AnalysisText {

@@ -1,16 +1,10 @@
 package rigside.command;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+
 import rigside.analysis.ProtocolAdvice;
 import rigside.desk.ProtocolFile;
 import rigside.protocol.BenchTime;
@@ -20,12 +14,20 @@ import rigside.protocol.Read;
 import rigside.rig.RigFile;
 import rigside.yaml.Document;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+
 /** {@code rigside check FILE...}: says whether protocol files can be run, and what they are. */
 @Command(
         name = "check",
         description =
-                "Check protocol files, and rig files (.rig.yaml), and print everything that is wrong,"
-                        + " and of a protocol that is sound what to think over.")
+                "Check protocol files, and rig files (.rig.yaml), and print everything that is"
+                        + " wrong, and of a protocol that is sound what to think over.")
 final class Check implements Callable<Integer> {
     @Spec private CommandSpec spec;
 

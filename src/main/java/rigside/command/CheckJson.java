@@ -1,7 +1,8 @@
 package rigside.command;
 
-import java.util.stream.Collectors;
 import rigside.analysis.InstrumentCheck;
+
+import java.util.stream.Collectors;
 
 /** What came of an instrument check, as JSON. */
 final class CheckJson {

@@ -1,12 +1,13 @@
 package rigside.command;
 
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import rigside.analysis.LaterPlan;
 import rigside.analysis.Repeatability;
 import rigside.analysis.Shown;
 import rigside.decide.VarianceParts;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** How far one repeated condition spreads, as JSON. */
 final class SpreadJson {
@@ -46,9 +47,7 @@ final class SpreadJson {
                 + ",\"later\":["
                 + each.later().stream().map(SpreadJson::later).collect(Collectors.joining(","))
                 + "],\"sentences\":["
-                + each.sentences().stream()
-                        .map(AnalysisJson::text)
-                        .collect(Collectors.joining(","))
+                + each.sentences().stream().map(AnalysisJson::text).collect(Collectors.joining(","))
                 + "]}";
     }
 

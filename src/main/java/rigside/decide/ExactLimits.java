@@ -1,8 +1,9 @@
 package rigside.decide;
 
-import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.special.Gamma;
+
+import java.util.function.DoubleUnaryOperator;
 
 /** Exact limits of shares and of ratios of variances, and the quantile of variances. */
 public final class ExactLimits {
@@ -70,8 +71,8 @@ public final class ExactLimits {
 
     /**
      * Exact limits for the standard deviation of normal values: sd sqrt(df / q), q the chi-square
-     * quantiles with df degrees of freedom (NIST/SEMATECH e-Handbook of Statistical Methods, section
-     * 1.3.5.8, from memory).
+     * quantiles with df degrees of freedom (NIST/SEMATECH e-Handbook of Statistical Methods,
+     * section 1.3.5.8, from memory).
      *
      * @param sd the standard deviation seen, at least 0
      * @param df degrees of freedom, above 0: one less than the values

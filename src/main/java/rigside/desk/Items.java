@@ -57,13 +57,13 @@ final class Items {
             case REPEATABILITY ->
                     protocol.plan().most() + " donnings of about " + round(protocol) + " each";
             case COMPARISON ->
-                protocol.plan().fewest()
-                        + " to "
-                        + protocol.plan().most()
-                        + (protocol.plan().design() == Plan.Design.ROUNDS
-                                ? " rounds of about "
-                                : " values per condition, in rounds of about ")
-                        + round(protocol);
+                    protocol.plan().fewest()
+                            + " to "
+                            + protocol.plan().most()
+                            + (protocol.plan().design() == Plan.Design.ROUNDS
+                                    ? " rounds of about "
+                                    : " values per condition, in rounds of about ")
+                            + round(protocol);
         };
     }
 

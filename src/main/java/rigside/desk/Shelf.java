@@ -22,7 +22,14 @@ public final class Shelf {
                     "/demo/prefilter-disc.yaml",
                     "/protocols/seal-and-breathing.yaml",
                     "/protocols/breathing-only.yaml",
-                    "/protocols/ambient-eight-exercises.yaml");
+                    "/protocols/pressure-while-breathing.yaml",
+                    "/protocols/several-sizes.yaml",
+                    "/protocols/strap-adjustment.yaml",
+                    "/protocols/ambient-eight-exercises.yaml",
+                    "/protocols/short-elastomeric.yaml",
+                    "/protocols/short-filtering-facepiece.yaml",
+                    "/protocols/repeatability.yaml",
+                    "/protocols/instrument-check.yaml");
 
     private Shelf() {}
 

@@ -27,17 +27,30 @@ public final class BenchTime {
 
     private BenchTime() {}
 
-    /** One round: a donning of each condition with its trials. */
+    /**
+     * One round: a donning of each condition with its trials. Where the mask stays on, what is done
+     * after putting it on comes once, with whichever condition is first.
+     */
     public static double round(Protocol protocol) {
+        double first = protocol.plan().maskStaysOn() ? 1.0 / protocol.conditions().size() : 1;
         return protocol.conditions().stream()
-                .mapToDouble(condition -> donning(protocol, condition.id()))
+                .mapToDouble(
+                        condition ->
+                                donning(protocol, condition.id())
+                                        - (1 - first) * puttingOn(protocol, condition.id()))
                 .sum();
+    }
+
+    private static double puttingOn(Protocol protocol, String conditionId) {
+        return sum(
+                protocol,
+                conditionId,
+                step -> step.head().applies().onlyAfterPuttingOn() ? withoutTrials(step) : 0);
     }
 
     /** What comes before the first donning: all there is where nothing is worn. */
     public static double before(Protocol protocol) {
-        return protocol.facts().size() * SECONDS_PER_FIELD
-                + protocol.before().stream().mapToDouble(BenchTime::withoutTrials).sum();
+        return protocol.facts().size() * SECONDS_PER_FIELD + steps(protocol.before());
     }
 
     /**

@@ -1,13 +1,14 @@
 package rigside.protocol;
 
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.yaml.Value;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import rigside.measure.Dimension;
-import rigside.measure.Unit;
-import rigside.yaml.Value;
 
 /** What the parts of a file read so far have declared and used, for the parts that refer to it. */
 final class Known {
@@ -37,6 +38,11 @@ final class Known {
     /** The flows particle counters draw, in m3/s, of the fit factors that say it. */
     final List<Double> flows = new ArrayList<>();
 
+    /**
+     * Whether the mask stays on between conditions, or nobody knows since the plan is unreadable.
+     */
+    boolean maskMayStayOn = true;
+
     final List<Feed> feeds = new ArrayList<>();
 
     /** The fields that measures take typed numbers from. */
@@ -47,6 +53,10 @@ final class Known {
 
     /** Notes that a step feeds a measure; one that could not be read is left out. */
     void feed(Value<String> measure, Applies applies) {
+        measure.must(
+                id -> !applies.onlyAfterPuttingOn(),
+                id -> "'" + id + "' is fed by a step that is left out while the mask stays on",
+                "delete 'only-after' of that step: every setting needs a value");
         if (measure.isPresent()) {
             feeds.add(new Feed(measure, applies));
         }

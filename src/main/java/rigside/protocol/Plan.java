@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param order the order of conditions within a round
  * @param trialClock until when the time of a trial is concealed
  * @param result until when the running result is concealed
+ * @param maskStaysOn whether the mask stays on from one condition of a round to the next, so that
+ *     conditions are settings tried within one donning
  * @param sharedOverMeasures whether the error is shared over the deciding measures too
  * @param donningSeconds what one donning costs beside its trials, in seconds, if stated
  * @param trialSeconds what one trial costs with its rest, in seconds, if stated
@@ -28,6 +30,7 @@ public record Plan(
         Order order,
         Until trialClock,
         Until result,
+        boolean maskStaysOn,
         boolean sharedOverMeasures,
         OptionalDouble donningSeconds,
         OptionalDouble trialSeconds) {
@@ -79,11 +82,14 @@ public record Plan(
                 Until.SHOWN,
                 Until.SHOWN,
                 false,
+                false,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
 
-    /** Of a protocol in which nothing is worn: there is nothing to plan, and nothing is concealed. */
+    /**
+     * Of a protocol in which nothing is worn: there is nothing to plan, and nothing is concealed.
+     */
     public static final Plan NONE =
             bare(LEAST_ROUNDS, LEAST_ROUNDS, 0.95, DEFAULT_EXPONENT, Design.ROUNDS);
 
@@ -98,6 +104,7 @@ public record Plan(
                 order,
                 trialClock,
                 result,
+                maskStaysOn,
                 sharedOverMeasures,
                 donningSeconds,
                 trialSeconds);

@@ -1,14 +1,16 @@
 package rigside.protocol;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import rigside.protocol.Plan.Order;
 import rigside.protocol.Plan.Until;
 import rigside.protocol.PlanReader.DesignWord;
+import rigside.protocol.PlanReader.MaskWord;
 import rigside.protocol.PlanReader.Replicates;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /** How often, in which order, and what is concealed meanwhile. */
 final class PlanElements {
@@ -36,9 +38,10 @@ final class PlanElements {
                         + " fixed before the first donning: that is what lets you look after every"
                         + " round without being fooled. 'rigside plan FILE' tells what a plan can"
                         + " be expected to bring.",
-                    Key.required(
+                    Key.sometimes(
                             "fewest",
                             new Shape.Whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS),
+                            "where conditions are compared",
                             "Rounds before the first verdict; 3 is a good number."),
                     Key.required(
                             "most",
@@ -59,6 +62,11 @@ final class PlanElements {
                             Shape.Word.of(Order.class, PlanElements::meaning),
                             Shape.Word.word(Order.BALANCED),
                             "The order of conditions within a round."),
+                    Key.optional(
+                            "mask",
+                            Shape.Word.of(MaskWord.class, PlanElements::meaning),
+                            Shape.Word.word(MaskWord.COMES_OFF),
+                            "What becomes of the mask between the conditions of a round."),
                     Key.optional(
                             "conceal",
                             new Shape.Group(CONCEAL),
@@ -131,6 +139,15 @@ final class PlanElements {
             case AS_LISTED ->
                     "always as in the file: fatigue and a drifting room then leak into the"
                             + " comparison";
+        };
+    }
+
+    private static String meaning(MaskWord word) {
+        return switch (word) {
+            case COMES_OFF -> "it comes off and is put on anew for each";
+            case STAYS_ON ->
+                    "it stays on: conditions are settings tried within one donning, and the result"
+                            + " speaks for those only";
         };
     }
 

@@ -1,12 +1,5 @@
 package rigside.protocol;
 
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import rigside.protocol.Plan.Design;
 import rigside.protocol.Plan.Order;
 import rigside.protocol.Plan.Until;
@@ -14,6 +7,14 @@ import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Shape;
 import rigside.yaml.Value;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Reads the plan. Unless the file says otherwise: 95 %, rounds in balanced order, concealed. */
 final class PlanReader {
@@ -32,6 +33,12 @@ final class PlanReader {
     enum DesignWord {
         ROUNDS,
         INDEPENDENT
+    }
+
+    /** What becomes of the mask between the conditions of a round. */
+    enum MaskWord {
+        COMES_OFF,
+        STAYS_ON
     }
 
     enum Replicates {
@@ -67,6 +74,7 @@ final class PlanReader {
                     "design",
                     "replicates",
                     "order",
+                    "mask",
                     "share-error-over-measures");
 
     private PlanReader() {}
@@ -95,6 +103,7 @@ final class PlanReader {
         Value<Replicates> replicates = fields.optional("replicates").oneOf(Replicates.class);
         Value<Design> design = design(fields, replicates);
         Value<Order> order = fields.optional("order").oneOf(Order.class);
+        Value<MaskWord> mask = mask(fields, design);
         Value<Conceal> conceal = fields.optional("conceal").fields(PlanReader::conceal);
         Value<Boolean> shared = fields.optional("share-error-over-measures").yesOrNo();
         Value<Double> donning = QuantityText.seconds(fields.optional("donning-takes"));
@@ -111,6 +120,7 @@ final class PlanReader {
                                         order.orElse(Order.BALANCED),
                                         conceal.orElse(Conceal.DEFAULT).trialClock(),
                                         conceal.orElse(Conceal.DEFAULT).result(),
+                                        mask.orElse(MaskWord.COMES_OFF) == MaskWord.STAYS_ON,
                                         shared.orElse(false),
                                         seconds(donning),
                                         seconds(trial)),
@@ -154,6 +164,18 @@ final class PlanReader {
                         replicates.orElse(Replicates.DONNINGS) == Replicates.DONNINGS
                                 ? Design.INDEPENDENT_DONNINGS
                                 : Design.INDEPENDENT_TRIALS);
+    }
+
+    /** Within one donning there are no independent values, but rounds. */
+    private static Value<MaskWord> mask(Fields fields, Value<Design> design) {
+        return fields.optional("mask")
+                .oneOf(MaskWord.class)
+                .must(
+                        word ->
+                                word == MaskWord.COMES_OFF
+                                        || design.orElse(Design.ROUNDS) == Design.ROUNDS,
+                        word -> "the mask stays on, but values are independent",
+                        "delete 'design': settings of one donning are compared within it");
     }
 
     private static Value<Conceal> conceal(Fields fields) {

@@ -1,13 +1,16 @@
 package rigside.protocol;
 
-import java.util.List;
 import rigside.protocol.StepReader.Part;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
 
+import java.util.List;
+
 /** A protocol file as a whole, and all there is in it. */
 public final class ProtocolElements {
+    private static final String UNLESS = "unless nothing is worn, as in an instrument check";
+
     /** The file. */
     public static final Element FILE =
             Element.of(
@@ -41,28 +44,36 @@ public final class ProtocolElements {
                                     "none",
                                     "What is recorded once a session, before everything else:"
                                             + " wearer, mask, room, instruments."),
-                            Key.required(
+                            Key.sometimes(
                                     "conditions",
                                     new Shape.Items(
-                                            new Shape.Group(ConditionElements.CONDITION), 2),
-                                    "What is compared; the first is the reference."),
-                            Key.required(
+                                            new Shape.Group(ConditionElements.CONDITION), 1),
+                                    UNLESS,
+                                    "What is compared; the first is the reference. One alone is"
+                                            + " repeated to see how far its values spread: its"
+                                            + " measures are then not compared, and the plan says"
+                                            + " only 'most' rounds."),
+                            Key.sometimes(
                                     "measures",
                                     new Shape.Items(MeasureElements.ANY, 1),
-                                    "The numbers taken from each donning; at least one is"
-                                            + " compared."),
-                            Key.required(
+                                    UNLESS,
+                                    "The numbers taken from each donning; where there are two"
+                                            + " conditions or more, at least one is compared."),
+                            Key.sometimes(
                                     "plan",
                                     new Shape.Group(PlanElements.PLAN),
+                                    UNLESS,
                                     "How often, in which order, what is concealed."),
                             Key.optional(
                                     "before",
                                     new Shape.Items(StepElements.in(Part.BEFORE), 1),
                                     "none",
-                                    "Steps before the first donning."),
-                            Key.required(
+                                    "Steps before the first donning. Where nothing is worn they are"
+                                            + " all there is: an instrument check."),
+                            Key.sometimes(
                                     "donning",
                                     new Shape.Items(StepElements.in(Part.DONNING), 1),
+                                    UNLESS,
                                     "The steps of one donning, from putting the mask on to taking"
                                             + " it off, in order."),
                             Key.optional(

@@ -1,11 +1,12 @@
 package rigside.protocol;
 
-import java.util.List;
-import java.util.stream.Stream;
 import rigside.yaml.Document;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;
+
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Reads the text of a protocol file. */
 public final class ProtocolReader {
@@ -56,18 +57,20 @@ public final class ProtocolReader {
                                                 + FORMAT,
                                 "use a newer version of the program");
         return format.then(
-                number -> wearsNothing(fields) ? instrumentCheck(fields) : formatOne(fields));
+                number -> {
+                    fields.is(ProtocolElements.FILE);
+                    return wearsNothing(fields) ? instrumentCheck(fields) : formatOne(fields);
+                });
     }
 
     /** Neither something worn nor what is done with it: not by a slip of the fingers either. */
     private static boolean wearsNothing(Fields fields) {
-        return fields.optional("before").isGiven()
-                && Stream.of("conditions", "donning")
-                        .noneMatch(key -> fields.optional(key).isGiven() || fields.isMisspelt(key));
+        return fields.speaksOf("before")
+                && Stream.of("conditions", "donning").noneMatch(fields::speaksOf);
     }
 
     private static Value<Protocol> instrumentCheck(Fields fields) {
-        for (String key : List.of("measures", "plan", "after")) {
+        for (String key : List.of("measures", "conditions", "plan", "donning", "after")) {
             fields.refused(
                     key,
                     "is for a protocol in which something is worn",
@@ -88,11 +91,8 @@ public final class ProtocolReader {
     }
 
     private static Value<Protocol> formatOne(Fields fields) {
-        fields.is(ProtocolElements.FILE);
         Known known = new Known();
         Head head = Head.read(fields, known);
-        Entry conditionList = fields.required("conditions");
-        boolean compares = conditionList.items() != 1;
         Entry measureList = fields.required("measures");
         Value<List<Measure>> measures =
                 measureList.list(
@@ -100,6 +100,8 @@ public final class ProtocolReader {
                         "write at least one measure, such as a timed-inhalation",
                         item -> MeasureReader.read(item, known));
         expectUnread(measureList, true, known.measures);
+        Entry conditionList = fields.required("conditions");
+        boolean compares = conditionList.items() != 1;
         Value<List<Condition>> conditions =
                 conditionList.list(
                         1,
@@ -109,6 +111,7 @@ public final class ProtocolReader {
         expectUnread(conditionList, true, known.conditions);
         Value<PlanReader.Planned> plan =
                 fields.required("plan").fields(keys -> PlanReader.read(keys, compares));
+        known.maskMayStayOn = plan.toOptional().map(read -> read.plan().maskStaysOn()).orElse(true);
         Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
         Value<List<Step>> donning =
                 steps(fields.required("donning"), StepReader.Part.DONNING, known);

@@ -1,21 +1,23 @@
 package rigside.protocol;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 import rigside.protocol.Step.Checklist.IfNot;
 import rigside.protocol.Step.Exercises.Entering;
 import rigside.protocol.Step.Starting;
+import rigside.protocol.StepReader.After;
 import rigside.protocol.StepReader.Part;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
 /** The elements of the procedure, one for each kind of step. */
 final class StepElements {
-    private static final Set<String> OF_DONNINGS = Set.of("only-for");
+    private static final Set<String> OF_DONNINGS = Set.of("only-for", "only-after");
     private static final String OUTSIDE = "-outside";
 
     private static final Key SAY =
@@ -26,6 +28,13 @@ final class StepElements {
                     new Shape.Items(Lines.idOf("condition"), 1),
                     "for all conditions",
                     "The conditions the step is for; only under 'donning'.");
+    private static final Key ONLY_AFTER =
+            Key.optional(
+                    "only-after",
+                    Shape.Word.of(After.class, StepElements::meaning),
+                    "always done",
+                    "What it is left out without; only under 'donning', with 'mask: stays-on' in"
+                        + " the plan.");
     private static final Key STARTS =
             Key.optional(
                     "starts",
@@ -252,12 +261,20 @@ final class StepElements {
                                 Key.required(
                                         "step", new Shape.Itself(kind), "The word " + kind + "."),
                                 Key.required("title", Lines.ANY, "The line shown above it."),
-                                ONLY_FOR));
+                                ONLY_FOR,
+                                ONLY_AFTER));
     }
 
     private static Key fields(String meaning) {
         return Key.required(
                 "fields", new Shape.Items(new Shape.Group(FieldElements.FIELD), 1), meaning);
+    }
+
+    private static String meaning(After after) {
+        return switch (after) {
+            case PUTTING_ON ->
+                    "the mask was just put on, and did not stay on from the condition before";
+        };
     }
 
     private static String meaning(Starting starting) {

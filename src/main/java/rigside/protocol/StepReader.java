@@ -1,12 +1,13 @@
 package rigside.protocol;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import rigside.protocol.Step.Checklist.IfNot;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Reads one step: what all kinds share, and the short kinds. */
 final class StepReader {
@@ -17,15 +18,24 @@ final class StepReader {
         AFTER
     }
 
+    /** What a step can be done only after. */
+    enum After {
+        PUTTING_ON
+    }
+
     /** What every kind of step says. */
-    record Common(Value<String> title, Value<List<String>> onlyFor, Value<String> say) {
+    record Common(
+            Value<String> title,
+            Value<List<String>> onlyFor,
+            boolean onlyAfterPuttingOn,
+            Value<String> say) {
         /** Once all was read. */
         Step.Head head() {
             return new Step.Head(title.get(), say.orElse(""), applies());
         }
 
         Applies applies() {
-            return new Applies(onlyFor.orElse(List.of()));
+            return new Applies(onlyFor.orElse(List.of()), onlyAfterPuttingOn);
         }
     }
 
@@ -75,7 +85,9 @@ final class StepReader {
                     "only-for",
                     "is for steps of a donning",
                     "delete it: no condition is worn here");
-            return new Common(title, fields.value(List.of()), say);
+            fields.refused(
+                    "only-after", "is for steps of a donning", "delete it: no mask is put on here");
+            return new Common(title, fields.value(List.of()), false, say);
         }
         Value<List<String>> onlyFor =
                 fields.optional("only-for")
@@ -83,7 +95,14 @@ final class StepReader {
                                 1,
                                 "write at least one condition's id, or delete the line",
                                 item -> known.conditions.refer(item.line()));
-        return new Common(title, onlyFor, say);
+        Value<After> onlyAfter =
+                fields.optional("only-after")
+                        .oneOf(After.class)
+                        .must(
+                                after -> known.maskMayStayOn,
+                                after -> "the mask is put on for every step of this kind",
+                                "delete 'only-after', or write 'mask: stays-on' in the plan");
+        return new Common(title, onlyFor, onlyAfter.isPresent(), say);
     }
 
     /** Whether a step that makes readings stands in a donning; noted if not. */

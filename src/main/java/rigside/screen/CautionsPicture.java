@@ -1,8 +1,9 @@
 package rigside.screen;
 
+import rigside.protocol.Protocol;
+
 import java.util.ArrayList;
 import java.util.List;
-import rigside.protocol.Protocol;
 
 /** The question and all cautions, to be read before the first donning. */
 final class CautionsPicture {
@@ -21,7 +22,8 @@ final class CautionsPicture {
         }
         return Scene.stack(
                 scene.wrapped(protocol.question()),
-                scene.strong(protocol.donning().isEmpty()
+                scene.strong(
+                        protocol.donning().isEmpty()
                                 ? "Before anything else, read these cautions:"
                                 : "Before the first donning, read these cautions:"),
                 cautions,

@@ -1,9 +1,5 @@
 package rigside.screen;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
@@ -14,8 +10,12 @@ import rigside.session.Donning;
 import rigside.session.Event;
 import rigside.session.Place;
 import rigside.session.Procedure;
-import rigside.session.Stage;
 import rigside.session.State;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The top of every picture of a session: what it is, where it stands, how far the part has come.
@@ -139,10 +139,13 @@ record Header(View view, int columns) {
     /** The positions of the steps of one part that apply and ask for anything. */
     private List<Integer> steps(Place place) {
         List<Step> steps = Procedure.steps(view.state().protocol(), place.stage());
-        String worn =
-                view.state().course().donning(place.donning()).map(Donning::condition).orElse("");
         return java.util.stream.IntStream.range(0, steps.size())
-                .filter(at -> place.stage() != Stage.DONNING || steps.get(at).appliesTo(worn))
+                .filter(
+                        at ->
+                                Procedure.isDone(
+                                        view.state(),
+                                        new Place(place.stage(), place.donning(), at),
+                                        steps.get(at)))
                 .filter(
                         at ->
                                 !(steps.get(at) instanceof Step.Form form)

@@ -1,14 +1,15 @@
 package rigside.screen;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Predicate;
 import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Place;
 import rigside.session.Stage;
 import rigside.session.State;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
 
 /** The lines of the page of entries, in the order shown. */
 public final class Listing {

@@ -1,10 +1,12 @@
 package rigside.screen;
 
-import java.util.List;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
 import rigside.session.Activity;
 import rigside.session.Donning;
+import rigside.session.Schedule;
+
+import java.util.List;
 
 /** Between donnings, at the end, and when everything stands still. */
 record PausePicture(Scene scene) {
@@ -19,7 +21,7 @@ record PausePicture(Scene scene) {
                                         .count();
         return Scene.stack(
                 List.of(
-                        Line.of("Next to put on")
+                        Line.of(staysOn(next) ? "Next setting" : "Next to put on")
                                 .plus(Tone.QUIET, isOfOne() ? "" : turn(next))),
                 scene.big(condition.title()),
                 Wrap.hanging(
@@ -27,12 +29,23 @@ record PausePicture(Scene scene) {
                         Tone.STRONG,
                         condition.specimen().piece() + ", put on before: " + Texts.times(worn),
                         scene.columns()),
-                scene.strong("[Enter] when you are about to put it on."),
+                staysOn(next)
+                        ? Line.stacked(
+                                scene.strong("[Enter] The mask stays on."),
+                                scene.wrapped(
+                                        "If it came off or moved: [Enter] all the same, then [a]"
+                                                + " abandons this setting, and it is done again"
+                                                + " from putting the mask on."))
+                        : scene.strong("[Enter] when you are about to put it on."),
                 LastResults.of(scene));
     }
 
     private static String turn(Activity.NextDonning next) {
         return ", turn " + next.turn() + " of round " + next.round();
+    }
+
+    private boolean staysOn(Activity.NextDonning next) {
+        return !Schedule.isPutOn(scene.state(), next);
     }
 
     private boolean isOfOne() {
@@ -41,12 +54,23 @@ record PausePicture(Scene scene) {
 
     List<Line> donningDone(Activity.DonningDone activity) {
         String number = "donning " + activity.donning();
+        boolean staysOn =
+                scene.state()
+                        .course()
+                        .donning(activity.donning())
+                        .filter(donning -> Schedule.isLeftOn(scene.state(), donning))
+                        .isPresent();
         return Scene.stack(
                 scene.big("Done"),
-                scene.strong("[Enter] completes " + number + "; then take the mask off."),
+                scene.strong(
+                        "[Enter] completes "
+                                + number
+                                + (staysOn
+                                        ? "; leave the mask on: another setting follows."
+                                        : "; then take the mask off.")),
                 scene.wrapped(
-                        "Until then the last entry can be undone. Nothing more is asked while the"
-                                + " mask is on."),
+                        "Until then the last entry can be undone."
+                                + (staysOn ? "" : " Nothing more is asked while the mask is on.")),
                 LastResults.of(scene));
     }
 
@@ -56,9 +80,7 @@ record PausePicture(Scene scene) {
                 Scene.stack(
                         scene.size() > 0
                                 ? scene.big(
-                                        isOfOne()
-                                                ? "All done"
-                                                : enough ? "Enough" : "Plan used up")
+                                        isOfOne() ? "All done" : enough ? "Enough" : "Plan used up")
                                 : List.of(),
                         scene.strong(scene.view().shown().next() + "."));
         return Scene.stack(

@@ -1,13 +1,14 @@
 package rigside.session;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 
 /** What the protocol asks for next, given what has happened. */
 public final class Procedure {
@@ -96,22 +97,17 @@ public final class Procedure {
             return new Activity.Cautions();
         }
         return switch (course.stage()) {
-            case BEFORE ->
-                    firstOpen(state, Stage.BEFORE, 0, "").orElseGet(() -> firstDonning(state));
+            case BEFORE -> firstOpen(state, Stage.BEFORE, 0).orElseGet(() -> firstDonning(state));
             case DONNING ->
                     course.open()
                             .map(
                                     open ->
-                                            firstOpen(
-                                                            state,
-                                                            Stage.DONNING,
-                                                            open.number(),
-                                                            open.condition())
+                                            firstOpen(state, Stage.DONNING, open.number())
                                                     .orElse(
                                                             new Activity.DonningDone(
                                                                     open.number())))
                             .orElseGet(() -> betweenDonnings(state));
-            case AFTER -> firstOpen(state, Stage.AFTER, 0, "").orElse(new Activity.Closing());
+            case AFTER -> firstOpen(state, Stage.AFTER, 0).orElse(new Activity.Closing());
         };
     }
 
@@ -124,7 +120,7 @@ public final class Procedure {
 
     /** A fact voided after the first donning is asked for again before the next one. */
     private static Activity betweenDonnings(State state) {
-        return firstOpen(state, Stage.BEFORE, 0, "").orElseGet(() -> nextOrEnough(state));
+        return firstOpen(state, Stage.BEFORE, 0).orElseGet(() -> nextOrEnough(state));
     }
 
     private static Activity nextOrEnough(State state) {
@@ -140,12 +136,24 @@ public final class Procedure {
         return Schedule.next(state);
     }
 
-    private static Optional<Activity> firstOpen(
-            State state, Stage stage, int donning, String condition) {
+    /** Whether a step at a place is done at all: in a donning, if it applies to that donning. */
+    public static boolean isDone(State state, Place place, Step step) {
+        return place.stage() != Stage.DONNING
+                || state.course()
+                        .donning(place.donning())
+                        .filter(donning -> step.appliesTo(donning.condition()))
+                        .filter(
+                                donning ->
+                                        !step.head().applies().onlyAfterPuttingOn()
+                                                || Schedule.isPutOn(state, donning))
+                        .isPresent();
+    }
+
+    private static Optional<Activity> firstOpen(State state, Stage stage, int donning) {
         List<Step> steps = steps(state.protocol(), stage);
         for (int at = 0; at < steps.size(); at++) {
             Place place = new Place(stage, donning, at);
-            if (stage != Stage.DONNING || steps.get(at).appliesTo(condition)) {
+            if (isDone(state, place, steps.get(at))) {
                 Optional<Activity> open = steps.get(at).match(new Open(state, place));
                 if (open.isPresent()) {
                     return open;

@@ -36,6 +36,38 @@ public final class Schedule {
         }
     }
 
+    /**
+     * Whether the mask is put on for what comes next: always, but where the protocol lets it stay
+     * on and the donning before it was a setting of the same round that came to its end.
+     */
+    public static boolean isPutOn(State state, Activity.NextDonning next) {
+        int before = state.course().donnings().size();
+        return !staysOn(state, before, next.round(), next.turn());
+    }
+
+    /** The same of a donning that was begun, for as long as there is a session. */
+    public static boolean isPutOn(State state, Donning donning) {
+        return !staysOn(state, donning.number() - 1, donning.round(), donning.turn());
+    }
+
+    /** Whether the mask stays on once this donning is complete: a setting of its round is left. */
+    public static boolean isLeftOn(State state, Donning donning) {
+        List<String> order = order(state, donning.round());
+        return state.protocol().plan().maskStaysOn()
+                && order.subList(donning.turn(), order.size()).stream()
+                        .anyMatch(each -> worn(state, donning.round(), each).isEmpty());
+    }
+
+    /** Struck out it was complete all the same; done again it is put on anew. */
+    private static boolean staysOn(State state, int before, int round, int turn) {
+        return state.protocol().plan().maskStaysOn()
+                && state.course()
+                        .donning(before)
+                        .filter(each -> each.round() == round && each.turn() < turn)
+                        .filter(each -> each.outcome() != Donning.Outcome.ABANDONED)
+                        .isPresent();
+    }
+
     /** The complete donning of a condition in a round, if there is one that counts. */
     public static Optional<Donning> worn(State state, int round, String condition) {
         return state.course().donnings().stream()

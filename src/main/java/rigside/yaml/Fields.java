@@ -104,6 +104,11 @@ public final class Fields {
         return entry;
     }
 
+    /** Whether a key is given, or one that is nearly it, without asking for it. */
+    public boolean speaksOf(String key) {
+        return misspelt(key).isPresent();
+    }
+
     /** Whether a key is not given, and one that is nearly it is. */
     public boolean isMisspelt(String key) {
         return !optional(key).isGiven() && misspelt(key).isPresent();

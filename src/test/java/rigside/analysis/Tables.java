@@ -1,8 +1,9 @@
 package rigside.analysis;
 
-import java.util.OptionalDouble;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
+
+import java.util.OptionalDouble;
 
 /** Tables of values and what they say, for tests. */
 final class Tables {
@@ -66,6 +67,7 @@ final class Tables {
                             Plan.Order.AS_LISTED,
                             Plan.Until.SHOWN,
                             Plan.Until.SHOWN,
+                            false,
                             false,
                             OptionalDouble.empty(),
                             OptionalDouble.empty());

@@ -5,15 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.StringReader;
-import java.math.BigDecimal;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,6 +15,7 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
+
 import rigside.measure.FreeBreathing;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
@@ -31,6 +24,16 @@ import rigside.protocol.Measure.Level;
 import rigside.protocol.Step.Exercise;
 import rigside.protocol.Step.Window;
 import rigside.yaml.Problem;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 class ProtocolReaderTest {
     private static final Protocol BASE = Shipped.protocol("rigside/protocol/base.yaml");
@@ -130,6 +133,7 @@ class ProtocolReaderTest {
                         Plan.Until.DONNING_ENDS,
                         Plan.Until.SESSION_ENDS,
                         false,
+                        false,
                         OptionalDouble.of(720),
                         OptionalDouble.of(75)),
                 BASE.plan());
@@ -201,7 +205,7 @@ class ProtocolReaderTest {
                 BASE.facts());
         assertEquals(
                 new Step.Observations(
-                        new Step.Head("How it was", "", new Applies(List.of("with-disc"))),
+                        new Step.Head("How it was", "", new Applies(List.of("with-disc"), false)),
                         List.of(
                                 new Field(
                                         "view",
@@ -232,6 +236,7 @@ class ProtocolReaderTest {
                         Plan.Order.BALANCED,
                         Plan.Until.DONNING_ENDS,
                         Plan.Until.DONNING_ENDS,
+                        false,
                         false,
                         OptionalDouble.empty(),
                         OptionalDouble.empty()),

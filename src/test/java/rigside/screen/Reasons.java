@@ -1,7 +1,5 @@
 package rigside.screen;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.analysis.Comparison;
 import rigside.analysis.Flag;
 import rigside.analysis.MeasureResult;
@@ -9,6 +7,9 @@ import rigside.analysis.Shown;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
 import rigside.protocol.Measure;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Flags put into what may be shown, in the sentences of the analysis but about invented figures: no
@@ -59,10 +60,10 @@ final class Reasons {
                                 Flag.Kind.FAR_VALUE,
                                 "Round 2 stands apart: "
                                         + change(all, "0.310")
-                                        + " there, in the other"
-                                        + " rounds 0.920 to 1.10 times, which chance alone does about 4"
-                                        + " times in 1000. Look at the notes of donnings 3 and 4; the"
-                                        + " round counts all the same.",
+                                        + " there, in the other rounds 0.920 to 1.10 times, which"
+                                        + " chance alone does about 4 times in 1000. Look at the"
+                                        + " notes of donnings 3 and 4; the round counts all the"
+                                        + " same.",
                                 List.of(3, 4),
                                 List.of(
                                         new Flag.WhatIf(
@@ -70,10 +71,10 @@ final class Reasons {
                         new Flag(
                                 Flag.Kind.ROUND_TREND,
                                 "The effect of the mask with the disc drifts over the rounds: it"
-                                        + " goes from 0.98 to 1.12 times along a straight line, which"
-                                        + " chance alone does about 8 times in 1000. One figure for"
-                                        + " all rounds then says too little: ask what changed on the"
-                                        + " way, such as wear, tiredness or the room.",
+                                    + " goes from 0.98 to 1.12 times along a straight line, which"
+                                    + " chance alone does about 8 times in 1000. One figure for all"
+                                    + " rounds then says too little: ask what changed on the way,"
+                                    + " such as wear, tiredness or the room.",
                                 List.of(),
                                 List.of())),
                 all.method(),
