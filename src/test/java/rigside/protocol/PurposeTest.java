@@ -97,11 +97,13 @@ class PurposeTest {
                         TWO.replace("most: 6", "most: 6\n  mask: stays-on")
                                 .replace(
                                         "donning:\n",
-                                        "donning:\n"
-                                                + "  - step: note\n"
-                                                + "    title: On\n"
-                                                + "    say: Now\n"
-                                                + "    only-after: putting-on\n"));
+                                        """
+                                        donning:
+                                          - step: note
+                                            title: On
+                                            say: Now
+                                            only-after: putting-on
+                                        """));
         assertTrue(read.plan().maskStaysOn());
         assertTrue(read.donning().get(0).head().applies().onlyAfterPuttingOn());
         assertFalse(read.donning().get(1).head().applies().onlyAfterPuttingOn());
