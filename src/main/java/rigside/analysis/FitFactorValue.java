@@ -53,7 +53,7 @@ final class FitFactorValue {
                 overall.filter(Penetration::unresolved).isPresent(),
                 level(counted, rule()),
                 parts,
-                sight.entries(slots),
+                sight.restsOn(sight.entries(slots)),
                 Values.missing(parts),
                 overall.flatMap(known -> counting()));
     }

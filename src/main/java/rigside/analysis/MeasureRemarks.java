@@ -191,6 +191,11 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
         return List.of();
     }
 
+    @Override
+    public List<String> calculated(Measure.Calculated kind) {
+        return List.of();
+    }
+
     private String flow(ConditionSummary summary, double seconds, double volume, double pressure) {
         double resistance = TimedInhalation.resistance(pressure, seconds, volume);
         return title(summary.condition())

@@ -39,11 +39,12 @@ record Method(
         method.add("A verdict once reached stays; a later look that contradicts it is shown.");
         handled(method);
         method.add(
-                "Forecast: 10 000 campaigns played on under the same rules, the true mean and spread"
-                        + " drawn from what the values so far say of them (no prior knowledge).");
+                "Forecast: 10 000 campaigns played on under the same rules, the true mean and"
+                        + " spread drawn from what the values so far say of them (no prior"
+                        + " knowledge).");
         method.add(
-                "Of these campaigns half need no more repeats than the number given, 8 of 10 a number"
-                        + " in the range beside it. With too few values to see a spread the"
+                "Of these campaigns half need no more repeats than the number given, 8 of 10 a"
+                        + " number in the range beside it. With too few values to see a spread the"
                         + " protocol's expected spread is used; without one there is no forecast.");
         if (setting.measure().kind() instanceof Measure.TimedInhalation) {
             KindOfRepeat.of(setting, values).ifPresent(each -> method.add(each.components()));
@@ -147,8 +148,8 @@ record Method(
         }
         if (struck) {
             method.add(
-                    "What was struck out after a look is analysed both ways, left out and taken back"
-                            + " in, all of it and piece by piece; a verdict needs all to agree.");
+                    "What was struck out after a look is analysed both ways, left out and taken"
+                        + " back in, all of it and piece by piece; a verdict needs all to agree.");
         }
         if (comparisons.stream().anyMatch(Comparison::atResolution)) {
             method.add(
@@ -168,9 +169,9 @@ record Method(
 
     @Override
     public String fitFactor(Measure.FitFactor kind) {
-        return "Fit factor of an exercise: mean of the ambient concentrations around it over the one"
-                + " in the mask; of a donning: exercises over the sum of 1 / fit factor (harmonic"
-                + " mean).";
+        return "Fit factor of an exercise: mean of the ambient concentrations around it over the"
+                + " one in the mask; of a donning: exercises over the sum of 1 / fit factor"
+                + " (harmonic mean).";
     }
 
     @Override
@@ -186,5 +187,14 @@ record Method(
     @Override
     public String typedNumber(Measure.TypedNumber kind) {
         return "Value of a donning: the number typed.";
+    }
+
+    @Override
+    public String calculated(Measure.Calculated kind) {
+        return "Value of a donning: "
+                + kind.function().words()
+                + " of what was typed for "
+                + Phrases.list(kind.of())
+                + "; its resolution is the one declared.";
     }
 }

@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rigside.measure.Quantity;
 import rigside.protocol.Step;
+import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.Entry;
@@ -28,12 +30,13 @@ record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
     /** A step of the donning and where it stands. */
     record Placed<S extends Step>(Place place, S step) {}
 
-    /** The steps of one kind that apply to the condition worn, in order. */
+    /** The steps of one kind that are done in the donning, in order. */
     <S extends Step> List<Placed<S>> steps(Class<S> kind) {
         List<Step> steps = evidence.state().protocol().donning();
+        List<Applicable> applicable = applicable();
         List<Placed<S>> placed = new ArrayList<>();
         for (int at = 0; at < steps.size(); at++) {
-            if (kind.isInstance(steps.get(at)) && steps.get(at).appliesTo(donning.condition())) {
+            if (kind.isInstance(steps.get(at)) && applicable.get(at).is()) {
                 Place place = new Place(Stage.DONNING, donning.number(), at);
                 placed.add(new Placed<>(place, kind.cast(steps.get(at))));
             }
@@ -41,8 +44,27 @@ record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
         return List.copyOf(placed);
     }
 
+    /**
+     * The numbers of the entries a value rests on: those read for it, and those that decided which
+     * steps of the donning were done.
+     */
+    List<Integer> restsOn(List<Integer> read) {
+        return Stream.concat(
+                        read.stream(),
+                        applicable().stream()
+                                .flatMap(each -> each.because().stream())
+                                .map(Entry::number))
+                .distinct()
+                .toList();
+    }
+
+    private List<Applicable> applicable() {
+        return Applicable.of(evidence.state(), Stage.DONNING, donning.number(), this::entry);
+    }
+
     Optional<Entry> entry(Slot slot) {
-        return evidence.entry(entries, slot);
+        boolean isOfDonning = slot.place().donning() == donning.number();
+        return evidence.entry(isOfDonning ? entries : evidence.state().captured().entries(), slot);
     }
 
     /** The number that counts for a gap. */

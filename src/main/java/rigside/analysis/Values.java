@@ -87,6 +87,12 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
         return gathered(parts, parts.isEmpty() ? OptionalDouble.empty() : parts.get(0).value());
     }
 
+    @Override
+    public DonningValue calculated(Measure.Calculated kind) {
+        Part part = new CalculatedPart(sight, measure, kind).part();
+        return gathered(List.of(part), part.value());
+    }
+
     private Part number(String title, Slot slot, boolean mustBePositive) {
         Optional<Quantity> number = sight.number(slot);
         if (number.isEmpty()) {
@@ -133,7 +139,7 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
                 false,
                 Level.NONE,
                 parts,
-                parts.stream().flatMap(part -> part.entries().stream()).toList(),
+                sight.restsOn(parts.stream().flatMap(part -> part.entries().stream()).toList()),
                 missing);
     }
 

@@ -92,15 +92,16 @@ record Confirmation(State state, boolean checked) {
                 + ", captured";
     }
 
-    /** A list that has to be gone through again; what stops the session says so itself. */
+    /** Where a no leads; what stops the session says so itself. */
     private Optional<String> again(Event.ItemFailed event) {
         Step.Checklist step = (Step.Checklist) Procedure.step(state, event.place());
         Step.Checklist.Item item = step.items().get(event.item());
-        return item.ifNot() == Step.Checklist.IfNot.STOP
-                ? Optional.empty()
-                : Optional.of(
-                        "'"
-                                + item.text()
-                                + "' is not so: put it right, then all of this list again");
+        String notSo = "'" + item.text() + "' is not so: ";
+        return switch (item.ifNot()) {
+            case STOP -> Optional.empty();
+            case GO_ON -> Optional.of(notSo + "kept as an outcome");
+            case REPEAT, ABANDON ->
+                    Optional.of(notSo + "put it right, then all of this list again");
+        };
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import rigside.screen.SlotWords;
+import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Slot;
 import rigside.session.State;
@@ -31,6 +32,7 @@ public final class Happened {
                 "Left out",
                 captured.leftOut().stream()
                         .filter(left -> !(left.slot() instanceof Slot.Gate))
+                        .filter(left -> Applicable.at(state, left.slot().place()))
                         .map(
                                 left ->
                                         where(left.slot().place().donning())

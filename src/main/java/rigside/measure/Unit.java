@@ -74,6 +74,21 @@ public enum Unit {
         return value * factor + offset;
     }
 
+    /**
+     * An SI difference in this unit: two temperatures that differ by 2 K differ by 2 degC, so a
+     * unit's zero does not enter.
+     */
+    public double differenceFromSi(double si) {
+        return si / factor;
+    }
+
+    /**
+     * Whether its 0 means nothing is there, so that sums and ratios of its values mean anything.
+     */
+    public boolean hasTrueZero() {
+        return offset == 0;
+    }
+
     /** An SI value in this unit. */
     public double fromSi(double si) {
         return (si - offset) / factor;

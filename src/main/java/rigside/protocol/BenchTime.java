@@ -1,5 +1,7 @@
 package rigside.protocol;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import rigside.protocol.Step.Checklist;
 import rigside.protocol.Step.Countdown;
 import rigside.protocol.Step.Exercise;
@@ -10,12 +12,11 @@ import rigside.protocol.Step.Note;
 import rigside.protocol.Step.Observations;
 import rigside.protocol.Step.Trials;
 
-import java.util.List;
-import java.util.function.ToDoubleFunction;
-
 /**
  * How long things take at the bench, as far as a protocol tells. Times are in seconds. What has no
- * length of its own is reckoned with the allowances below: own judgement, no source.
+ * length of its own is reckoned with the allowances below: own judgement, no source. Steps that
+ * depend on an earlier answer are reckoned as if they were done, so what is told here is what it
+ * takes at most.
  */
 public final class BenchTime {
     private static final double SECONDS_PER_CHECK = 8;
@@ -71,9 +72,18 @@ public final class BenchTime {
                         : restsBetween(protocol.donningOf(conditionId)));
     }
 
-    /** The steps of a donning whose length is fixed, trials left out: the least it can take. */
+    /**
+     * The steps of a donning whose length is fixed, trials and what depends on an answer left out:
+     * the least it can take.
+     */
     static double fixed(Protocol protocol, String conditionId) {
-        return sum(protocol, conditionId, step -> step instanceof Trials ? 0 : declared(step));
+        return sum(
+                protocol,
+                conditionId,
+                step ->
+                        step instanceof Trials || step.head().applies().depends()
+                                ? 0
+                                : declared(step));
     }
 
     /**

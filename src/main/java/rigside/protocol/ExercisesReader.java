@@ -23,12 +23,11 @@ final class ExercisesReader {
 
     private ExercisesReader() {}
 
-    static Value<Step> read(
-            Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
-        boolean inDonning = StepReader.isInDonning(fields, part, "exercises");
+    static Value<Step> read(Fields fields, Item.Common common, Where where, Known known) {
+        StepReader.mustBeInDonning(fields, where, "exercises");
         Value<List<String>> feeds =
                 fields.required("feeds")
-                        .oneOrList(item -> feed(item, inDonning, common, known))
+                        .oneOrList(item -> feed(item, common, known))
                         .must(
                                 ids -> ofDifferentKinds(ids, known),
                                 ids -> "'feeds' names two measures of one kind",
@@ -82,12 +81,9 @@ final class ExercisesReader {
                                 + " '20 %'");
     }
 
-    private static Value<String> feed(
-            Entry entry, boolean inDonning, StepReader.Common common, Known known) {
+    private static Value<String> feed(Entry entry, Item.Common common, Known known) {
         Value<String> measure = Feeds.measure(entry, FED, "exercises feed", known);
-        if (inDonning) {
-            known.feed(measure, common.applies());
-        }
+        common.feed(measure);
         return measure;
     }
 

@@ -15,8 +15,11 @@ final class FeedRules {
                     known.feeds.stream()
                             .filter(feed -> feed.measure().get().equals(measure.id()))
                             .toList();
-            // Why nothing feeds a typed number was said when its field was looked up.
-            if (feeds.isEmpty() && !(measure.kind() instanceof Measure.TypedNumber)) {
+            // Of a number that is typed it was said when its field was looked up.
+            boolean isTyped =
+                    measure.kind() instanceof Measure.TypedNumber
+                            || measure.kind() instanceof Measure.Calculated;
+            if (feeds.isEmpty() && !isTyped) {
                 id.wrong(
                         "no step of the donning feeds the measure '" + measure.id() + "'",
                         "name it in 'feeds' of a step 'exercises' or 'trials', or delete it");
@@ -64,7 +67,11 @@ final class FeedRules {
                                                 "a second step feeds the measure '"
                                                         + measure.id()
                                                         + "'",
-                                                "give this step a measure of its own, or join the"
-                                                        + " two steps"));
+                                                here.get(0).measure() == here.get(1).measure()
+                                                        ? "let each condition meet this step's"
+                                                                + " group once, or put the step"
+                                                                + " outside the group"
+                                                        : "give this step a measure of its own, or"
+                                                                + " join the two steps"));
     }
 }

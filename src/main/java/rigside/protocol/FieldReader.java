@@ -24,11 +24,17 @@ final class FieldReader {
     }
 
     static Value<Field> read(Entry entry, Known known) {
-        known.fields.expect();
+        known.answers.expect();
+        Value<Field> field = field(entry, known);
+        field.toOptional().ifPresent(known::addField);
+        return field;
+    }
+
+    private static Value<Field> field(Entry entry, Known known) {
         return entry.fields(
                 fields -> {
                     fields.is(FieldElements.FIELD);
-                    Value<String> id = known.fields.declare(fields.required("id"));
+                    Value<String> id = known.answers.declare(fields.required("id"));
                     Value<String> ask = fields.required("ask").line();
                     Value<Boolean> optional = fields.optional("may-be-empty").yesOrNo();
                     String way = fields.oneKeyOf(ANSWERS).orElse("");

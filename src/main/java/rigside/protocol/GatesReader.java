@@ -29,9 +29,8 @@ final class GatesReader {
 
     private GatesReader() {}
 
-    static Value<Step> read(
-            Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
-        if (part == StepReader.Part.AFTER) {
+    static Value<Step> read(Fields fields, Item.Common common, Where where, Known known) {
+        if (where.isIn(Part.AFTER)) {
             fields.wrong(
                     "the step 'gates' stands after the last donning",
                     "move it under 'before' or 'donning': a gate stands before a test");

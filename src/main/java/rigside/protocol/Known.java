@@ -1,14 +1,17 @@
 package rigside.protocol;
 
-import rigside.measure.Dimension;
-import rigside.measure.Unit;
-import rigside.yaml.Value;
-
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.yaml.Entry;
+import rigside.yaml.Value;
 
 /** What the parts of a file read so far have declared and used, for the parts that refer to it. */
 final class Known {
@@ -18,16 +21,17 @@ final class Known {
     /** A measure's typed number: the form field that holds it and the unit it is shown in. */
     record Typed(Value<String> measure, Value<String> field, Value<Unit> unit) {}
 
-    /** A field of a form of the donning, and when the form is asked. */
-    record Asked(Field field, Applies applies) {}
-
     final Ids conditions = new Ids("condition");
     final Ids measures = new Ids("measure");
-    final Ids fields = new Ids("fact or field");
+    final Ids answers = new Ids("fact, field or check");
     final Ids facts = new Ids("fact");
+    final Ids groups = new Ids("group");
 
-    /** The facts read, by id. */
-    final Map<String, Field> factFields = new HashMap<>();
+    /** The facts and fields read, by id. */
+    final Map<String, Field> fields = new HashMap<>();
+
+    /** The checks read that bear an id, by it. */
+    final Map<String, Step.Checklist.Item> checks = new HashMap<>();
 
     /** The kinds of the measures whose kind could be read, by id. */
     final Map<String, MeasureKind> kinds = new HashMap<>();
@@ -45,11 +49,17 @@ final class Known {
 
     final List<Feed> feeds = new ArrayList<>();
 
+    /** The parts that use a group, by its id. */
+    private final Map<String, Set<Part>> uses = new HashMap<>();
+
+    /** The ids of the measures by which conditions are compared. */
+    final Set<String> compared = new HashSet<>();
+
+    /** The measures calculated from what is typed. */
+    final List<CalculatedText> calculated = new ArrayList<>();
+
     /** The fields that measures take typed numbers from. */
     final List<Typed> typed = new ArrayList<>();
-
-    /** The fields of the donning's forms, by id. */
-    final Map<String, Asked> forms = new HashMap<>();
 
     /** Notes that a step feeds a measure; one that could not be read is left out. */
     void feed(Value<String> measure, Applies applies) {
@@ -69,14 +79,38 @@ final class Known {
                 : OptionalDouble.empty();
     }
 
+    void use(String group, Part part) {
+        uses.computeIfAbsent(group, none -> EnumSet.noneOf(Part.class)).add(part);
+    }
+
+    /** The parts of the procedure a group is used in, as far as they could be read. */
+    Set<Part> uses(String group) {
+        return uses.getOrDefault(group, Set.of());
+    }
+
     void addFact(Field fact) {
         facts.add(fact.id());
-        factFields.put(fact.id(), fact);
+    }
+
+    void addField(Field field) {
+        fields.put(field.id(), field);
+    }
+
+    void addCheck(Step.Checklist.Item check) {
+        check.id().ifPresent(id -> checks.put(id, check));
+    }
+
+    /** An id that may be given to something asked. */
+    Value<String> id(Entry entry) {
+        if (entry.isGiven()) {
+            answers.expect();
+        }
+        return answers.declare(entry);
     }
 
     /** Whether a fact is a number measured in a unit of volume; true for one that is unreadable. */
     boolean isVolume(String fact) {
-        Field field = factFields.get(fact);
+        Field field = fields.get(fact);
         return field == null
                 || (field.answer() instanceof Field.Numeric number
                         && number.unit().dimension() == Dimension.VOLUME);

@@ -1,7 +1,9 @@
 package rigside.protocol;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.measure.Calculation;
 import rigside.measure.FreeBreathing;
 import rigside.measure.Unit;
 
@@ -14,8 +16,8 @@ import rigside.measure.Unit;
  * @param unit the unit it is shown in
  * @param resolution the smallest step the value can show, in {@code unit}; spreads below it are
  *     rounding. Unless the file says it: 0.01 s for a timed inhalation, 1 Pa for a pressure; of a
- *     typed number the file always says it. 0 for a fit factor: its step is that of its
- *     concentrations, relative to them
+ *     typed or calculated number the file always says it. 0 for a fit factor: its step is that of
+ *     its concentrations, relative to them
  * @param compared how conditions are compared by it; empty when it is only recorded
  */
 public record Measure(
@@ -59,6 +61,8 @@ public record Measure(
             R pressureTrace(PressureTrace kind);
 
             R typedNumber(TypedNumber kind);
+
+            R calculated(Calculated kind);
         }
     }
 
@@ -115,6 +119,24 @@ public record Measure(
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.typedNumber(this);
+        }
+    }
+
+    /**
+     * A number calculated from what was typed.
+     *
+     * @param function how
+     * @param of the ids of the facts and fields it is calculated from, in the order named; all that
+     *     a field was answered with in the donning enter
+     */
+    public record Calculated(Calculation function, List<String> of) implements Kind {
+        public Calculated {
+            of = List.copyOf(of);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.calculated(this);
         }
     }
 

@@ -2,6 +2,7 @@ package rigside.protocol;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigside.measure.Calculation;
 import rigside.measure.Dimension;
 import rigside.measure.FreeBreathing.Zero;
 import rigside.protocol.Measure.Compared.Matters;
@@ -125,11 +126,40 @@ final class MeasureElements {
                                             + " rounding.")),
                     compared("an amount in the measure's kind of unit", Dimension.values()));
 
+    static final Element CALCULATED =
+            measure(
+                    MeasureKind.CALCULATED,
+                    "A number calculated from what is typed: the mean of readings taken several"
+                            + " times in a group with 'times', a pressure drop over a flow. If one"
+                            + " of its numbers is missing in a donning, so is the value.",
+                    List.of(
+                            Key.required(
+                                    "function",
+                                    Shape.Word.of(Calculation.class, MeasureElements::meaning),
+                                    "How it is calculated."),
+                            Key.required(
+                                    "of",
+                                    new Shape.OneOrItems(Lines.idOf("fact or field")),
+                                    "What it is calculated from, in order: fields with a 'unit' or"
+                                            + " a 'scale'. All answers of a donning enter."),
+                            Key.required(
+                                    "unit",
+                                    Lines.unit(Dimension.values()),
+                                    "The unit it is shown in; 'none' for a plain number. It must"
+                                            + " fit what is calculated."),
+                            Key.required(
+                                    "resolution",
+                                    Lines.aboveAny(),
+                                    "The smallest step the value can show, from those of its"
+                                            + " numbers: for a mean their own step. Spreads below"
+                                            + " it are rounding.")),
+                    compared("an amount in the measure's kind of unit", Dimension.values()));
+
     static final Shape ANY =
             new Shape.OneOf(
                     "measure",
                     "kind",
-                    List.of(FIT_FACTOR, TIMED_INHALATION, PRESSURE_TRACE, TYPED_NUMBER),
+                    List.of(FIT_FACTOR, TIMED_INHALATION, PRESSURE_TRACE, TYPED_NUMBER, CALCULATED),
                     List.of());
 
     private MeasureElements() {}
@@ -140,6 +170,7 @@ final class MeasureElements {
             case TIMED_INHALATION -> TIMED_INHALATION;
             case PRESSURE_TRACE -> PRESSURE_TRACE;
             case TYPED_NUMBER -> TYPED_NUMBER;
+            case CALCULATED -> CALCULATED;
         };
     }
 
@@ -205,6 +236,21 @@ final class MeasureElements {
                                 "By how much you expect values of one condition to spread from"
                                         + " donning to donning (a standard deviation).")
                         .with("compare"));
+    }
+
+    private static String meaning(Calculation calculation) {
+        return switch (calculation) {
+            case MEAN -> "the mean of all values";
+            case MEDIAN -> "the middle value";
+            case GEOMETRIC_MEAN -> "the mean of ratios: for values above 0 that differ by factors";
+            case SMALLEST -> "the smallest value";
+            case LARGEST -> "the largest value";
+            case RANGE -> "the largest less the smallest";
+            case SUM -> "all values together";
+            case DIFFERENCE -> "the first less the second";
+            case RATIO -> "the first divided by the second";
+            case PRODUCT -> "all values multiplied; each is asked once";
+        };
     }
 
     private static String meaning(Level.Rule rule) {

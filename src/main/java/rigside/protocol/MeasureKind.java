@@ -13,7 +13,9 @@ enum MeasureKind {
     /** What a bench manometer's last digit usually is, in Pa: common practice, no source. */
     PRESSURE_TRACE(Dimension.PRESSURE, Unit.PASCAL, 1),
     /** Unit and resolution are the file's to say. */
-    TYPED_NUMBER(Dimension.NUMBER, Unit.ONE, 0);
+    TYPED_NUMBER(Dimension.NUMBER, Unit.ONE, 0),
+    /** Unit and resolution are the file's to say. */
+    CALCULATED(Dimension.NUMBER, Unit.ONE, 0);
 
     final Dimension dimension;
     final Unit unit;
@@ -25,6 +27,11 @@ enum MeasureKind {
         this.dimension = dimension;
         this.unit = unit;
         this.resolution = resolution;
+    }
+
+    /** Whether its unit and its resolution are the file's to say. */
+    boolean isStated() {
+        return this == TYPED_NUMBER || this == CALCULATED;
     }
 
     /** As a file writes it. */

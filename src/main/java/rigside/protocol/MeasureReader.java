@@ -24,7 +24,9 @@ final class MeasureReader {
                     "sample-flow", MeasureKind.FIT_FACTOR,
                     "vital-capacity", MeasureKind.TIMED_INHALATION,
                     "zero", MeasureKind.PRESSURE_TRACE,
-                    "field", MeasureKind.TYPED_NUMBER);
+                    "field", MeasureKind.TYPED_NUMBER,
+                    "function", MeasureKind.CALCULATED,
+                    "of", MeasureKind.CALCULATED);
 
     private MeasureReader() {}
 
@@ -52,6 +54,9 @@ final class MeasureReader {
         Value<Unit> unit = unit(fields, kind);
         Value<Double> resolution = resolution(fields, kind, unit);
         Value<Optional<Compared>> compared = ComparedReader.read(fields, unit);
+        if (compared.orElse(Optional.empty()).isPresent()) {
+            id.toOptional().ifPresent(known.compared::add);
+        }
         Value<? extends Measure.Kind> details = details(fields, id, kind, unit, known);
         return fields.make(
                 () ->
@@ -65,7 +70,7 @@ final class MeasureReader {
     }
 
     private static Value<Unit> unit(Fields fields, MeasureKind kind) {
-        if (kind == MeasureKind.TYPED_NUMBER) {
+        if (kind.isStated()) {
             return UnitText.unit(fields.required("unit"));
         }
         if (kind == MeasureKind.FIT_FACTOR) {
@@ -81,9 +86,7 @@ final class MeasureReader {
             return fields.value(kind.resolution);
         }
         Entry entry =
-                kind == MeasureKind.TYPED_NUMBER
-                        ? fields.required("resolution")
-                        : fields.optional("resolution");
+                kind.isStated() ? fields.required("resolution") : fields.optional("resolution");
         return unit.then(
                 shown ->
                         entry.isGiven()
@@ -116,6 +119,11 @@ final class MeasureReader {
                 Value<String> field = fields.required("field").line();
                 known.typed.add(new Known.Typed(id, field, unit));
                 yield field.map(Measure.TypedNumber::new);
+            }
+            case CALCULATED -> {
+                CalculatedText text = CalculatedText.read(fields, id, unit);
+                known.calculated.add(text);
+                yield text.kind();
             }
         };
     }

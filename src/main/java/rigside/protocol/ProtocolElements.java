@@ -1,11 +1,9 @@
 package rigside.protocol;
 
-import rigside.protocol.StepReader.Part;
+import java.util.List;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
-
-import java.util.List;
 
 /** A protocol file as a whole, and all there is in it. */
 public final class ProtocolElements {
@@ -64,6 +62,11 @@ public final class ProtocolElements {
                                     new Shape.Group(PlanElements.PLAN),
                                     UNLESS,
                                     "How often, in which order, what is concealed."),
+                            Key.optional(
+                                    "groups",
+                                    new Shape.Items(new Shape.Group(StepElements.GROUP), 1),
+                                    "none",
+                                    "Steps that are done more than once, under a name."),
                             Key.optional(
                                     "before",
                                     new Shape.Items(StepElements.in(Part.BEFORE), 1),

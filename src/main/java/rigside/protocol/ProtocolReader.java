@@ -1,12 +1,12 @@
 package rigside.protocol;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import rigside.yaml.Document;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Reads the text of a protocol file. */
 public final class ProtocolReader {
@@ -78,14 +78,14 @@ public final class ProtocolReader {
         }
         Known known = new Known();
         Head head = Head.read(fields, known);
-        Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
+        Optional<List<Step>> before = ProcedureReader.readBefore(fields, known);
         return fields.make(
                 () ->
                         head.protocol(
                                 List.of(),
                                 List.of(),
                                 Plan.NONE,
-                                before.get(),
+                                before.orElseThrow(),
                                 List.of(),
                                 List.of()));
     }
@@ -112,10 +112,7 @@ public final class ProtocolReader {
         Value<PlanReader.Planned> plan =
                 fields.required("plan").fields(keys -> PlanReader.read(keys, compares));
         known.maskMayStayOn = plan.toOptional().map(read -> read.plan().maskStaysOn()).orElse(true);
-        Value<List<Step>> before = steps(fields.optional("before"), StepReader.Part.BEFORE, known);
-        Value<List<Step>> donning =
-                steps(fields.required("donning"), StepReader.Part.DONNING, known);
-        Value<List<Step>> after = steps(fields.optional("after"), StepReader.Part.AFTER, known);
+        ProcedureReader.Steps steps = ProcedureReader.read(fields, known);
         if (!compares) {
             WholeRules.oneConditionComparesNothing(conditionList, measures, plan);
         } else if (measures.isPresent()) {
@@ -124,8 +121,13 @@ public final class ProtocolReader {
                 WholeRules.replicatesFit(plan.get(), measures.get());
             }
         }
-        if (donning.isPresent()) {
-            TypedRules.typedNumbersAreAsked(known);
+        if (steps.donning().isPresent()) {
+            TypedRules.typedNumbersAreAsked(known, steps.donning().get());
+            steps.before()
+                    .ifPresent(
+                            before ->
+                                    new CalculatedRules(known, before, steps.donning().get())
+                                            .check());
             if (measures.isPresent() && conditions.isPresent()) {
                 FeedRules.everyMeasureIsFed(known, measures.get(), conditions.get());
             }
@@ -137,9 +139,9 @@ public final class ProtocolReader {
                                         conditions.get(),
                                         measures.get(),
                                         plan.get().plan(),
-                                        before.orElse(List.of()),
-                                        donning.get(),
-                                        after.orElse(List.of())));
+                                        steps.before().orElseThrow(),
+                                        steps.donning().orElseThrow(),
+                                        steps.after().orElseThrow()));
         protocol.toOptional()
                 .ifPresent(
                         whole -> {
@@ -204,12 +206,5 @@ public final class ProtocolReader {
         if (isMeant && !list.isList()) {
             ids.expect();
         }
-    }
-
-    private static Value<List<Step>> steps(Entry entry, StepReader.Part part, Known known) {
-        return entry.list(
-                1,
-                "write at least one step, such as '- step: note'",
-                item -> StepReader.read(item, part, known));
     }
 }

@@ -23,8 +23,14 @@ public sealed interface Step {
         return head().say();
     }
 
+    /** Whether it is for a condition; an earlier answer may still lead past it. */
     default boolean appliesTo(String conditionId) {
         return head().applies().to(conditionId);
+    }
+
+    /** The ids of the answers it asks for that other steps may depend on. */
+    default List<String> asks() {
+        return List.of();
     }
 
     /** Whether it begins without a key as soon as it comes up; only what is timed can. */
@@ -82,6 +88,16 @@ public sealed interface Step {
         }
 
         @Override
+        public List<String> asks() {
+            return items.stream().flatMap(item -> item.id().stream()).toList();
+        }
+
+        /** The position of the item with an id, from 0; -1 if there is none. */
+        public int position(String id) {
+            return items.stream().map(item -> item.id().orElse("")).toList().indexOf(id);
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.checklist(this);
         }
@@ -89,10 +105,11 @@ public sealed interface Step {
         /**
          * One thing to confirm.
          *
+         * @param id the short word other steps refer to its answer by, if it has one
          * @param text what has to be so
          * @param ifNot where a no leads
          */
-        public record Item(String text, IfNot ifNot) {}
+        public record Item(Optional<String> id, String text, IfNot ifNot) {}
 
         /** Where a failed item leads. */
         public enum IfNot {
@@ -101,7 +118,14 @@ public sealed interface Step {
             /** The donning is abandoned, with a reason, and done again. */
             ABANDON,
             /** The session ends. */
-            STOP
+            STOP,
+            /** The next item: the no is an outcome like any other, and other steps may need it. */
+            GO_ON;
+
+            /** Whether the donning going on is over then. */
+            public boolean endsDonning() {
+                return this == ABANDON || this == STOP;
+            }
         }
     }
 
@@ -113,6 +137,11 @@ public sealed interface Step {
     record Form(Head head, List<Field> fields) implements Step {
         public Form {
             fields = List.copyOf(fields);
+        }
+
+        @Override
+        public List<String> asks() {
+            return fields.stream().map(Field::id).toList();
         }
 
         @Override
@@ -274,6 +303,11 @@ public sealed interface Step {
     record Observations(Head head, List<Field> fields) implements Step {
         public Observations {
             fields = List.copyOf(fields);
+        }
+
+        @Override
+        public List<String> asks() {
+            return fields.stream().map(Field::id).toList();
         }
 
         @Override

@@ -1,19 +1,18 @@
 package rigside.protocol;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 import rigside.protocol.Step.Checklist.IfNot;
 import rigside.protocol.Step.Exercises.Entering;
 import rigside.protocol.Step.Starting;
 import rigside.protocol.StepReader.After;
-import rigside.protocol.StepReader.Part;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 /** The elements of the procedure, one for each kind of step. */
 final class StepElements {
@@ -22,19 +21,13 @@ final class StepElements {
 
     private static final Key SAY =
             Key.optional("say", new Shape.Text(), "nothing", "What the tester is told to do.");
-    private static final Key ONLY_FOR =
-            Key.optional(
-                    "only-for",
-                    new Shape.Items(Lines.idOf("condition"), 1),
-                    "for all conditions",
-                    "The conditions the step is for; only under 'donning'.");
     private static final Key ONLY_AFTER =
             Key.optional(
                     "only-after",
                     Shape.Word.of(After.class, StepElements::meaning),
                     "always done",
                     "What it is left out without; only under 'donning', with 'mask: stays-on' in"
-                        + " the plan.");
+                            + " the plan.");
     private static final Key STARTS =
             Key.optional(
                     "starts",
@@ -51,6 +44,12 @@ final class StepElements {
                             "check",
                             new Shape.Text(),
                             "What has to be so, worded so that yes is right."),
+                    Key.optional(
+                            "id",
+                            Lines.ID,
+                            "no step can depend on it",
+                            "The short word by which 'only-if' of a later step refers to the yes or"
+                                    + " no."),
                     Key.optional(
                             "if-not",
                             Shape.Word.of(IfNot.class, StepElements::meaning),
@@ -216,9 +215,29 @@ final class StepElements {
                             new Shape.Items(GateElements.ANY, 1),
                             "What is read, in order."));
 
+    /** Every kind of step that can stand in a group, in the order they are told. */
+    private static final List<Element> SINGLE =
+            List.of(CHECKLIST, FORM, COUNTDOWN, EXERCISES, TRIALS, OBSERVATIONS, NOTE, GATES);
+
     /** Every kind of step, in the order they are told. */
     static final List<Element> KINDS =
-            List.of(CHECKLIST, FORM, COUNTDOWN, EXERCISES, TRIALS, OBSERVATIONS, NOTE, GATES);
+            Stream.concat(SINGLE.stream(), Stream.of(DependElements.USE)).toList();
+
+    /** Steps that bear a name. */
+    static final Element GROUP =
+            Element.of(
+                    "group-of-steps",
+                    "Steps that are done more than once, written once: a step 'group' stands where"
+                            + " they are done. A group holds no groups, and each one is used.",
+                    Key.required("group", Lines.ID, "The short word it is used by."),
+                    Key.required(
+                            "steps",
+                            new Shape.Items(
+                                    new Shape.OneOf(
+                                            "step", "step", SINGLE, List.of(DependElements.USE)),
+                                    1),
+                            "The steps, in order. Where the group is used before or after the"
+                                    + " donnings, only such as may stand there."));
 
     private StepElements() {}
 
@@ -239,10 +258,10 @@ final class StepElements {
     }
 
     /** The element a kind of step is in a part of the procedure. */
-    static Element of(String kind, Part part) {
+    static Element of(String kind, Where where) {
         Element element =
                 KINDS.stream().filter(each -> each.name().equals(kind)).findFirst().orElseThrow();
-        return part == Part.DONNING ? element : outside(element);
+        return where.inGroup() || where.isInDonning() ? element : outside(element);
     }
 
     /** A step that stands before or after the donnings, where no condition is worn. */
@@ -261,8 +280,9 @@ final class StepElements {
                                 Key.required(
                                         "step", new Shape.Itself(kind), "The word " + kind + "."),
                                 Key.required("title", Lines.ANY, "The line shown above it."),
-                                ONLY_FOR,
-                                ONLY_AFTER));
+                                DependElements.ONLY_FOR,
+                                ONLY_AFTER,
+                                DependElements.ONLY_IF));
     }
 
     private static Key fields(String meaning) {
@@ -297,6 +317,9 @@ final class StepElements {
             case ABANDON ->
                     "the donning is abandoned, with a reason, and done again; only under 'donning'";
             case STOP -> "the session ends";
+            case GO_ON ->
+                    "the next item: the no is counted as an outcome, and steps with 'only-if' can"
+                            + " depend on it";
         };
     }
 }

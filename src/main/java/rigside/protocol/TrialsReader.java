@@ -18,17 +18,15 @@ final class TrialsReader {
 
     private TrialsReader() {}
 
-    static Value<Step> read(
-            Fields fields, StepReader.Common common, StepReader.Part part, Known known) {
+    static Value<Step> read(Fields fields, Item.Common common, Where where, Known known) {
         Value<String> measure =
                 Feeds.measure(
                         fields.required("feeds"),
                         List.of(MeasureKind.TIMED_INHALATION),
                         "trials feed",
                         known);
-        if (StepReader.isInDonning(fields, part, "trials")) {
-            known.feed(measure, common.applies());
-        }
+        StepReader.mustBeInDonning(fields, where, "trials");
+        common.feed(measure);
         Value<Step.Starting> starting = StepReader.starting(fields);
         Value<Integer> count = fields.required("trials").whole(1, MOST_TRIALS);
         Value<Quantity> target = target(fields.required("target"));

@@ -1,5 +1,9 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import rigside.measure.FreeBreathing;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
@@ -9,10 +13,6 @@ import rigside.protocol.Measure;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** The measures: where their numbers come from, and what of a change matters. */
 record OutlineMeasures(Protocol protocol) implements Measure.Kind.Cases<String> {
@@ -122,6 +122,15 @@ record OutlineMeasures(Protocol protocol) implements Measure.Kind.Cases<String> 
     @Override
     public String typedNumber(Measure.TypedNumber kind) {
         return "typed as '" + asked(kind.field()).orElse(kind.field()) + "'";
+    }
+
+    @Override
+    public String calculated(Measure.Calculated kind) {
+        return kind.function().words()
+                + " of "
+                + kind.of().stream()
+                        .map(id -> "'" + asked(id).orElse(id) + "'")
+                        .collect(Collectors.joining(", "));
     }
 
     private Optional<String> asked(String id) {

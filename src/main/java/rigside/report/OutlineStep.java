@@ -1,5 +1,8 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import rigside.measure.Numbers;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
@@ -10,10 +13,6 @@ import rigside.report.Block.Head;
 import rigside.report.Block.Part;
 import rigside.report.Block.Table;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Collectors;
-
 /** One step of the procedure. */
 record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
 
@@ -22,6 +21,10 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
         if (!step.head().applies().conditions().isEmpty()) {
             blocks.add(new Block.Words("Only for: " + conditions(protocol, step) + "."));
         }
+        step.head()
+                .applies()
+                .onlyIf()
+                .forEach(each -> blocks.add(new Block.Words("Only if " + each.words() + ".")));
         if (!step.say().isBlank()) {
             blocks.add(new Block.Words(step.say()));
         }
@@ -49,6 +52,7 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
             case REPEAT -> "if not: the whole checklist again";
             case ABANDON -> "if not: the donning is abandoned and done again";
             case STOP -> "if not: the session stops";
+            case GO_ON -> "if not: it is kept as an outcome, and the list goes on";
         };
     }
 

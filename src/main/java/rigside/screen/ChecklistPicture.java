@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.protocol.Step;
 import rigside.session.Activity;
+import rigside.session.Checked;
+import rigside.session.Place;
 
 /** Things to confirm one by one: done, now, to come, told apart by signs and words. */
 final class ChecklistPicture {
@@ -19,28 +21,31 @@ final class ChecklistPicture {
         int now = 0;
         for (int at = 0; at < step.items().size(); at++) {
             now = at == activity.item() ? items.size() : now;
-            items.addAll(item(scene, step.items().get(at), at - activity.item()));
+            items.addAll(
+                    at < activity.item()
+                            ? done(scene, step.items().get(at).text(), activity.place(), at)
+                            : open(scene, step.items().get(at), at == activity.item()));
         }
         int most = scene.rows() - (say.isEmpty() ? 0 : say.size() + 1);
-        int asked = item(scene, step.items().get(activity.item()), 0).size();
+        int asked = open(scene, step.items().get(activity.item()), true).size();
         boolean whole = scene.size() == 0 || asked + NEIGHBOURS <= most;
         return Scene.stack(say, whole ? Scene.around(items, now + 1, most) : items);
     }
 
-    /**
-     * One item.
-     *
-     * @param order below 0 for one that is done, 0 for the one asked now
-     */
-    private static List<Line> item(Scene scene, Step.Checklist.Item item, int order) {
-        if (order < 0) {
-            return Wrap.hanging(
-                    Line.of(Tone.GOOD, " " + scene.signs().tick() + " so   "),
-                    Tone.QUIET,
-                    item.text(),
-                    scene.columns());
-        }
-        if (order > 0) {
+    private static List<Line> done(Scene scene, String text, Place place, int item) {
+        Checked how = scene.state().course().checked(place, item).orElse(Checked.SO);
+        Line sign =
+                switch (how) {
+                    case SO -> Line.of(Tone.GOOD, " " + scene.signs().tick() + " so   ");
+                    case NOT_SO -> Line.of(Tone.WARN, " " + scene.signs().mark() + " no   ");
+                    case LEFT_OUT -> Line.of(Tone.QUIET, " " + scene.signs().dot() + " left ");
+                };
+        return Wrap.hanging(sign, Tone.QUIET, text, scene.columns());
+    }
+
+    /** One item that is asked now, or later. */
+    private static List<Line> open(Scene scene, Step.Checklist.Item item, boolean now) {
+        if (!now) {
             return Wrap.hanging(
                     Line.of(Tone.QUIET, " " + scene.signs().dot() + " then "),
                     Tone.PLAIN,
@@ -78,6 +83,7 @@ final class ChecklistPicture {
             case REPEAT -> "put it right, then all of this list again";
             case ABANDON -> "the mask comes off, this donning is abandoned and done again";
             case STOP -> "everything stops here";
+            case GO_ON -> "it is kept as an outcome, and the list goes on";
         };
     }
 }

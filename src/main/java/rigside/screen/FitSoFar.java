@@ -9,6 +9,7 @@ import rigside.analysis.Part;
 import rigside.protocol.Measure;
 import rigside.protocol.Step;
 import rigside.session.Activity;
+import rigside.session.Applicable;
 import rigside.session.Donning;
 import rigside.session.Place;
 import rigside.session.Procedure;
@@ -36,9 +37,8 @@ final class FitSoFar {
                                 .orElse(0);
         List<Line> lines = new ArrayList<>();
         List<Step> steps = Procedure.steps(scene.state().protocol(), Stage.DONNING);
-        for (int at = 0; at < Math.min(now, steps.size()); at++) {
-            if (steps.get(at) instanceof Step.Exercises step
-                    && step.appliesTo(open.get().condition())) {
+        for (int at : Applicable.steps(scene.state(), Stage.DONNING, open.get().number())) {
+            if (at < now && steps.get(at) instanceof Step.Exercises step) {
                 step.fitFactor()
                         .flatMap(measure -> words(scene, measure, done))
                         .ifPresent(words -> lines.addAll(scene.wrapped(words)));

@@ -1,21 +1,21 @@
 package rigside.screen;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 import rigside.session.Activity;
+import rigside.session.Applicable;
 import rigside.session.Donning;
 import rigside.session.Event;
 import rigside.session.Place;
 import rigside.session.Procedure;
 import rigside.session.State;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The top of every picture of a session: what it is, where it stands, how far the part has come.
@@ -139,18 +139,11 @@ record Header(View view, int columns) {
     /** The positions of the steps of one part that apply and ask for anything. */
     private List<Integer> steps(Place place) {
         List<Step> steps = Procedure.steps(view.state().protocol(), place.stage());
-        return java.util.stream.IntStream.range(0, steps.size())
-                .filter(
-                        at ->
-                                Procedure.isDone(
-                                        view.state(),
-                                        new Place(place.stage(), place.donning(), at),
-                                        steps.get(at)))
+        return Applicable.steps(view.state(), place.stage(), place.donning()).stream()
                 .filter(
                         at ->
                                 !(steps.get(at) instanceof Step.Form form)
                                         || !form.fields().isEmpty())
-                .boxed()
                 .toList();
     }
 }

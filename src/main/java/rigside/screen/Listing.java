@@ -1,15 +1,15 @@
 package rigside.screen;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Place;
 import rigside.session.Stage;
 import rigside.session.State;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Predicate;
 
 /** The lines of the page of entries, in the order shown. */
 public final class Listing {
@@ -88,6 +88,7 @@ public final class Listing {
                 new ArrayList<>(
                         state.captured().leftOut().stream()
                                 .filter(gap -> part.test(gap.slot().place()))
+                                .filter(gap -> Applicable.at(state, gap.slot().place()))
                                 .toList());
         for (Entry entry : state.captured().entries()) {
             if (part.test(entry.slot().place())) {

@@ -26,7 +26,7 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
         String reason = "check failed: " + item.text() + (what.isEmpty() ? "" : " (" + what + ")");
         List<Event> events = new ArrayList<>();
         events.add(new Event.ItemFailed(activity.place(), activity.item()));
-        if (item.ifNot() != Step.Checklist.IfNot.REPEAT) {
+        if (item.ifNot().endsDonning()) {
             open.ifPresent(
                     donning -> events.add(new Event.DonningAbandoned(donning.number(), reason)));
         }

@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
+import rigside.protocol.Step;
 
 /**
  * The one reducer: what an event makes of the state before it.
@@ -145,20 +146,28 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     @Override
     public State itemConfirmed(Event.ItemConfirmed event) {
         fits().item(event.place(), event.item());
-        return before.with(before.course().with(event.place(), event.item() + 1));
+        return before.with(checked(event.place(), event.item(), Checked.SO, event.item() + 1));
     }
 
-    /** A checklist that failed anywhere is gone through from its first item again. */
+    /** Unless it lets the list go on, a failed item leads through it from its first again. */
     @Override
     public State itemFailed(Event.ItemFailed event) {
-        return before.with(before.course().with(event.place(), 0))
+        Step.Checklist step = fits().item(event.place(), event.item());
+        boolean goesOn = step.items().get(event.item()).ifNot() == Step.Checklist.IfNot.GO_ON;
+        int done = goesOn ? event.item() + 1 : 0;
+        return before.with(checked(event.place(), event.item(), Checked.NOT_SO, done))
                 .with(before.captured().with(failed(event.place(), event.item(), "")));
     }
 
     @Override
     public State itemLeftOut(Event.ItemLeftOut event) {
-        return before.with(before.course().with(event.place(), event.item() + 1))
+        fits().item(event.place(), event.item());
+        return before.with(checked(event.place(), event.item(), Checked.LEFT_OUT, event.item() + 1))
                 .with(before.captured().with(failed(event.place(), event.item(), event.reason())));
+    }
+
+    private Course checked(Place place, int item, Checked how, int done) {
+        return before.course().with(place, item, how, done);
     }
 
     private Captured.FailedCheck failed(Place place, int item, String reason) {

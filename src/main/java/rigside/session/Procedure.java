@@ -1,14 +1,13 @@
 package rigside.session;
 
-import rigside.protocol.Field;
-import rigside.protocol.Gate;
-import rigside.protocol.Protocol;
-import rigside.protocol.Step;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import rigside.protocol.Field;
+import rigside.protocol.Gate;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
 
 /** What the protocol asks for next, given what has happened. */
 public final class Procedure {
@@ -136,31 +135,16 @@ public final class Procedure {
         return Schedule.next(state);
     }
 
-    /** Whether a step at a place is done at all: in a donning, if it applies to that donning. */
-    public static boolean isDone(State state, Place place, Step step) {
-        return place.stage() != Stage.DONNING
-                || state.course()
-                        .donning(place.donning())
-                        .filter(donning -> step.appliesTo(donning.condition()))
-                        .filter(
-                                donning ->
-                                        !step.head().applies().onlyAfterPuttingOn()
-                                                || Schedule.isPutOn(state, donning))
-                        .isPresent();
-    }
-
     private static Optional<Activity> firstOpen(State state, Stage stage, int donning) {
         List<Step> steps = steps(state.protocol(), stage);
-        for (int at = 0; at < steps.size(); at++) {
-            Place place = new Place(stage, donning, at);
-            if (isDone(state, place, steps.get(at))) {
-                Optional<Activity> open = steps.get(at).match(new Open(state, place));
-                if (open.isPresent()) {
-                    return open;
-                }
-            }
-        }
-        return Optional.empty();
+        return Applicable.steps(state, stage, donning).stream()
+                .flatMap(
+                        at ->
+                                steps
+                                        .get(at)
+                                        .match(new Open(state, new Place(stage, donning, at)))
+                                        .stream())
+                .findFirst();
     }
 
     /** What a step still asks for; empty when it is done. */

@@ -153,8 +153,7 @@ public final class State {
     /** Whether a no to this check ends the donning that is going on. */
     public boolean endsDonning(Activity.Checking checking) {
         Step.Checklist step = (Step.Checklist) Procedure.step(this, checking.place());
-        return course.open().isPresent()
-                && step.items().get(checking.item()).ifNot() != Step.Checklist.IfNot.REPEAT;
+        return course.open().isPresent() && step.items().get(checking.item()).ifNot().endsDonning();
     }
 
     State with(Event.SelfTested found) {

@@ -5,26 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
-import org.yaml.snakeyaml.nodes.Tag;
-
-import rigside.measure.FreeBreathing;
-import rigside.measure.Quantity;
-import rigside.measure.Unit;
-import rigside.protocol.Measure.Compared;
-import rigside.protocol.Measure.Level;
-import rigside.protocol.Step.Exercise;
-import rigside.protocol.Step.Window;
-import rigside.yaml.Problem;
-
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
@@ -34,6 +14,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.nodes.Tag;
+import rigside.measure.FreeBreathing;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.protocol.Measure.Compared;
+import rigside.protocol.Measure.Level;
+import rigside.protocol.Step.Exercise;
+import rigside.protocol.Step.Window;
+import rigside.yaml.Problem;
 
 class ProtocolReaderTest {
     private static final Protocol BASE = Shipped.protocol("rigside/protocol/base.yaml");
@@ -205,7 +202,7 @@ class ProtocolReaderTest {
                 BASE.facts());
         assertEquals(
                 new Step.Observations(
-                        new Step.Head("How it was", "", new Applies(List.of("with-disc"), false)),
+                        new Step.Head("How it was", "", Applies.only(List.of("with-disc"))),
                         List.of(
                                 new Field(
                                         "view",
