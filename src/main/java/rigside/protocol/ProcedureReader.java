@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;
@@ -31,15 +32,15 @@ final class ProcedureReader {
             Optional<List<Step>> after) {}
 
     static Steps read(Fields fields, Known known) {
-        return new ProcedureReader(known).steps(fields, fields.required("donning"));
+        return new ProcedureReader(known).steps(fields, fields::required);
     }
 
     /** The steps before the first donning, where there is none. */
     static Optional<List<Step>> readBefore(Fields fields, Known known) {
-        return new ProcedureReader(known).steps(fields, fields.optional("donning")).before();
+        return new ProcedureReader(known).steps(fields, fields::optional).before();
     }
 
-    private Steps steps(Fields fields, Entry donning) {
+    private Steps steps(Fields fields, Function<String, Entry> donning) {
         Value<List<GroupReader.Group>> groups =
                 fields.optional("groups")
                         .list(
@@ -48,7 +49,7 @@ final class ProcedureReader {
                                 item -> GroupReader.group(item, known));
         Map<Part, Optional<List<Item>>> items = new EnumMap<>(Part.class);
         items.put(Part.BEFORE, items(fields.optional("before"), Part.BEFORE));
-        items.put(Part.DONNING, items(donning, Part.DONNING));
+        items.put(Part.DONNING, items(donning.apply("donning"), Part.DONNING));
         items.put(Part.AFTER, items(fields.optional("after"), Part.AFTER));
         Unfolding unfolding = new Unfolding(read(groups.orElse(List.of())));
         items.forEach((part, list) -> parts.put(part, list.flatMap(unfolding::of)));
