@@ -9,6 +9,8 @@ import rigside.session.Source;
 
 /** All entries and donnings, one line each, to strike out what was wrong. */
 record EntriesPicture(Scene scene) {
+    /** Columns before a line, for the sign at the chosen one. */
+    private static final int SIGN = 2;
 
     static List<Line> of(Scene scene) {
         return new EntriesPicture(scene).lines();
@@ -30,6 +32,27 @@ record EntriesPicture(Scene scene) {
                             : signed);
         }
         return rows.isEmpty() ? List.of(Line.of("Nothing is captured yet.")) : List.copyOf(lines);
+    }
+
+    /** The chosen line once more, whole, where it is cut in the list. */
+    static List<Line> chosen(Scene scene) {
+        List<Listing.Row> rows = Listing.of(scene.state());
+        if (scene.view().selected() >= rows.size()) {
+            return List.of();
+        }
+        Line line = new EntriesPicture(scene).row(rows.get(scene.view().selected()));
+        if (line.width() + SIGN <= scene.columns()) {
+            return List.of();
+        }
+        StringBuilder words = new StringBuilder();
+        line.spans().forEach(span -> words.append(span.text()));
+        return Line.stacked(
+                List.of(Line.BLANK),
+                Wrap.hanging(
+                        Line.of(scene.signs().here() + " "),
+                        Tone.PLAIN,
+                        words.toString().strip().replaceAll(" +", " "),
+                        scene.columns()));
     }
 
     private Line row(Listing.Row row) {

@@ -30,14 +30,14 @@ record SessionPicture(View view, int columns, int rows) {
             case FLAGS -> scrolled(top, FlagsPicture.of(whole(room)), bottom);
             case HELP -> scrolled(top, HelpPicture.session(whole(room)), bottom);
             case UNKEPT -> scrolled(top, UnkeptPicture.of(whole(room)), bottom);
-            case ENTRIES ->
-                    Picture.list(
-                            rows,
-                            top,
-                            indented(EntriesPicture.of(whole(room))),
-                            bottom,
-                            view.selected());
+            case ENTRIES -> entries(top, bottom, whole(room));
         };
+    }
+
+    /** The list gives way to the whole words of its chosen line. */
+    private Picture entries(List<Line> top, List<Line> bottom, Scene scene) {
+        List<Line> below = Line.stacked(indented(EntriesPicture.chosen(scene)), bottom);
+        return Picture.list(rows, top, indented(EntriesPicture.of(scene)), below, view.selected());
     }
 
     private Picture step(List<Line> top, List<Line> bottom, int room) {
