@@ -16,11 +16,11 @@ import rigside.rig.Seen;
 import rigside.yaml.Words;
 
 /**
- * What is printed of instruments that are checked: lines as they come, of good ones no more than a
- * person can read, trouble at once, and every five seconds how each is doing.
+ * What is printed of instruments that are checked: lines as they come, no more than a person can
+ * read, trouble at once, and every five seconds how each is doing.
  */
 final class FeedLines {
-    /** Of each feed; a person reads no more. */
+    /** Of each feed and of each kind, good or nonsense; a person reads no more. */
     private static final int LINES_A_SECOND = 5;
 
     private static final long SECOND = 1_000_000_000L;
@@ -38,8 +38,13 @@ final class FeedLines {
         this.out = out;
     }
 
-    /** How many lines of a feed came in one second of its time, other than nonsense. */
-    private record Shown(long second, int lines) {}
+    /** How many lines of a feed came in one second of its time: nonsense, and others. */
+    private record Shown(long second, int good, int nonsense) {
+        Shown and(boolean wasNonsense) {
+            return new Shown(
+                    second, good + (wasNonsense ? 0 : 1), nonsense + (wasNonsense ? 1 : 0));
+        }
+    }
 
     void begin() {
         out.println(instruments.title() + "; Ctrl-C ends");
@@ -67,12 +72,15 @@ final class FeedLines {
                         rate(perSecond.getAsDouble()));
     }
 
-    /** Nonsense is printed always: it is what wiring is checked for. */
+    /**
+     * Good lines must not crowd out nonsense, for which wiring is checked, and so each is bounded
+     * by itself: at a wrong baud rate all is nonsense, hundreds of lines a second.
+     */
     void line(Seen seen) {
         sayHidden(seen.at() / SECOND);
         boolean nonsense = seen.value().isEmpty() && !seen.why().isEmpty();
-        int lines = shown.getOrDefault(seen.feed(), new Shown(0, 0)).lines();
-        if (nonsense || lines < LINES_A_SECOND) {
+        Shown before = shown.getOrDefault(seen.feed(), new Shown(seen.at() / SECOND, 0, 0));
+        if ((nonsense ? before.nonsense() : before.good()) < LINES_A_SECOND) {
             out.println(
                     String.format(
                                     Locale.ROOT,
@@ -84,7 +92,7 @@ final class FeedLines {
                                     why(seen))
                             .stripTrailing());
         }
-        shown.put(seen.feed(), new Shown(seen.at() / SECOND, nonsense ? lines : lines + 1));
+        shown.put(seen.feed(), before.and(nonsense));
     }
 
     /** Of each second that is over, how many lines were not printed. */
@@ -92,23 +100,25 @@ final class FeedLines {
         shown.forEach(
                 (feed, of) -> {
                     if (of.second() < second) {
-                        sayHidden(feed, of);
+                        sayHidden(feed, of, of.good(), "");
+                        sayHidden(feed, of, of.nonsense(), " without a reading");
                     }
                 });
         shown.values().removeIf(of -> of.second() < second);
     }
 
-    private void sayHidden(String feed, Shown of) {
-        int hidden = of.lines() - LINES_A_SECOND;
+    private void sayHidden(String feed, Shown of, int lines, String kind) {
+        int hidden = lines - LINES_A_SECOND;
         if (hidden > 0) {
             out.println(
                     String.format(
                             Locale.ROOT,
-                            "%9.3f s  %-10s %d more line%s",
+                            "%9.3f s  %-10s %d more line%s%s",
                             of.second() + 1.0,
                             feed,
                             hidden,
-                            hidden == 1 ? "" : "s"));
+                            hidden == 1 ? "" : "s",
+                            kind));
         }
     }
 

@@ -91,6 +91,20 @@ class FeedTest {
         assertTrue(out.toString().contains("    1.000 s  gauge      2 more lines"), out.toString());
     }
 
+    /** As at a wrong baud rate. */
+    @Test
+    void ofAFloodOfNonsenseFiveLinesASecondArePrintedAndTheOthersCounted() throws IOException {
+        trace("0.001\t@#\n".repeat(300) + "0.002\t7\n3600\t7\n");
+        assertEquals(Exit.PROBLEMS, run(RIG, "--seconds", "0.1"));
+        assertEquals(
+                5, out.toString().lines().filter(line -> line.contains("  no reading: ")).count());
+        assertTrue(
+                out.toString().contains("    1.000 s  gauge      295 more lines without a reading"),
+                out.toString());
+        assertTrue(out.toString().contains("'7'"), out.toString());
+        assertTrue(out.toString().contains("gauge: readings 1, other lines 300"), out.toString());
+    }
+
     private static String at(List<String> lines, int index) {
         return lines.stream().filter(line -> line.contains(" s  gauge ")).toList().get(index - 2);
     }
