@@ -121,6 +121,7 @@ public final class ProtocolAdvice {
                             + " fit factor mixes both; filters good enough would make it"
                             + " 'seal-only'");
         }
+        all.addAll(new AirAdvice(protocol).sentences());
         if (beginsExercisesWithout(Step.Countdown.class)) {
             all.add(
                     "no countdown comes before the exercises: particles caught in the mask at"

@@ -74,4 +74,33 @@ class ProtocolAdviceTest {
         assertEquals(1, advice.size(), advice.toString());
         assertEquals(begins, advice.get(0).substring(0, begins.length()));
     }
+
+    /**
+     * 10 particles x 100 / (0.1 L/min x 40 s = 66.7 cm3) = 15 /cm3, by hand; the level is that of
+     * 29 CFR 1910.134 for half masks, the 10 particles are our own (see {@code Ambient}).
+     */
+    @Test
+    void theRoomNeedsParticlesForTheLevelAndAGateToSeeToIt() {
+        String level =
+                SOUND.replace(
+                        "detection-limit: 0.1 /cm3,",
+                        "detection-limit: 0.1 /cm3, sample-flow: 0.1 L/min,"
+                                + " required: {level: 100, rule: overall},");
+        assertEquals(
+                List.of(
+                        "in the 40 s of 'Still' a mask that just reaches 100 gives fewer than 10"
+                                + " particles to count where the room holds less than 15 /cm3; put"
+                                + " a gate 'ambient' with at least that before it"),
+                advice(level));
+        assertEquals(List.of(), advice(gated(level, "15 /cm3")));
+        assertEquals(1, advice(gated(level, "14.9 /cm3")).size());
+    }
+
+    private static String gated(String text, String least) {
+        return text.replace(
+                "donning:\n",
+                "before:\n  - {step: gates, title: Air, gates: [{gate: ambient, at-least: "
+                        + least
+                        + ", for: 10 s}]}\ndonning:\n");
+    }
 }
