@@ -31,8 +31,9 @@ final class AnalysisJson {
     }
 
     /**
-     * The same of a session, each comparison with its measure. Where results are concealed there
-     * are no comparisons, but how far the session is. Invented values are said to be.
+     * The same of a session, each comparison with its measure, and what counting particles alone
+     * leaves open of its fit factors. Where results are concealed there are no comparisons, but how
+     * far the session is. Invented values are said to be.
      */
     static String of(State state, Shown shown) {
         boolean simulated = state.opening().orElseThrow().event().simulated();
@@ -52,7 +53,9 @@ final class AnalysisJson {
         return "{\"comparisons\":["
                 + all(comparisons, true)
                 + "]"
-                + (shown.result() ? ",\"flags\":[" + flags(shown) + "]" : "")
+                + (shown.result()
+                        ? ",\"flags\":[" + flags(shown) + "],\"counting\":" + CountingJson.of(shown)
+                        : "")
                 + SpreadJson.of(shown)
                 + InstrumentCheck.of(state).map(CheckJson::of).orElse("")
                 + concealed
