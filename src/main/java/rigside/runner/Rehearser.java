@@ -114,7 +114,7 @@ record Rehearser(State state, long now) implements Activity.Cases<Optional<Input
     /** Read again it would read the same, for all a rehearsal knows. */
     @Override
     public Optional<Input> gateMissed(Activity.GateMissed activity) {
-        return Optional.of(new Input.LeaveOutAsked("rehearsed: gone on all the same"));
+        return Optional.of(new Input.LeaveOutAsked("rehearsed: read again it would read the same"));
     }
 
     @Override

@@ -16,6 +16,7 @@ import rigside.screen.View;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
 import rigside.screen.View.Style;
+import rigside.session.Gated;
 import rigside.session.Input;
 import rigside.session.State;
 import rigside.session.Story;
@@ -103,6 +104,30 @@ class ReactionTest {
         in(filling()).type("quote").saysNothing();
         assertEquals("quote", ui.typed());
         assertFalse(leaves);
+    }
+
+    @Test
+    void atTheValueOfAGateCtrlRReadsItAgainWithoutAQuestionAndDropsWhatWasTyped() {
+        in(Gated.zeroRead().state()).type("0.5").ctrl('r').says(new Input.RetakeAsked(""));
+        assertEquals("", ui.typed());
+        assertEquals(Optional.empty(), ui.prompt());
+        in(Gated.zeroRead().state()).press('r').saysNothing();
+        assertEquals("r", ui.typed());
+    }
+
+    @Test
+    void atAGateThatIsNotMetAReasonIsAskedBeforeGoingOnAllTheSame() {
+        State missed = Gated.zeroRead().type("5").state();
+        in(missed).press('l').saysNothing();
+        assertEquals(Optional.of(Prompt.GATE_REASON), ui.prompt());
+        press(KeyType.Enter).saysNothing();
+        press('l').type("no filter").press(KeyType.Enter);
+        says(new Input.LeaveOutAsked("no filter"));
+    }
+
+    @Test
+    void atAGateThatIsNotMetEnterReadsItAgain() {
+        in(Gated.zeroRead().type("5").state()).press(KeyType.Enter).says(new Input.GoOnPressed());
     }
 
     @Test
