@@ -28,14 +28,15 @@ import rigside.session.State;
  *     last one, as a share of their mean; empty before there are two, and where it is concealed
  * @param ambientMoved whether it changed by more, from any sample to the next, than the protocol
  *     lets pass
- * @param astray in words, that the counter says its tube is, or was, on the other side than wanted
+ * @param amiss in words, what is wrong with what is sampled, or why it gave no value: the tube on the
+ *     other side than wanted, too few readings
  */
 public record Live(
         OptionalDouble concentration,
         List<Fit> fits,
         OptionalDouble ambientChange,
         boolean ambientMoved,
-        Optional<String> astray) {
+        Optional<String> amiss) {
     /** Nothing is followed. */
     public static final Live NONE =
             new Live(OptionalDouble.empty(), List.of(), OptionalDouble.empty(), false);
@@ -44,7 +45,7 @@ public record Live(
         fits = List.copyOf(fits);
     }
 
-    /** With the tube where it is wanted, as far as is known. */
+    /** With nothing wrong, as far as is known. */
     public Live(
             OptionalDouble concentration,
             List<Fit> fits,
@@ -53,8 +54,8 @@ public record Live(
         this(concentration, fits, ambientChange, ambientMoved, Optional.empty());
     }
 
-    /** The same with what is said of the tube. */
-    public Live withAstray(Optional<String> words) {
+    /** The same with what is wrong with what is sampled. */
+    public Live withAmiss(Optional<String> words) {
         return new Live(concentration, fits, ambientChange, ambientMoved, words);
     }
 

@@ -46,12 +46,13 @@ final class LiveReadings {
     }
 
     private Live take(State state, Shown shown, Activity activity, long now) {
-        Tube tube = new Tube(rig);
         return counted(state, shown, activity, now)
-                .withAstray(
+                .withAmiss(
                         activity instanceof Activity.Filling filling
-                                ? tube.before(state, filling.slot())
-                                : tube.now(state, now));
+                                ? new Unanswered(rig).why(state, filling.slot())
+                                : new Tube(rig)
+                                        .now(state, now)
+                                        .map(words -> Tube.NAME + ": " + words));
     }
 
     private Live counted(State state, Shown shown, Activity activity, long now) {

@@ -154,7 +154,8 @@ final class Tube {
         return Stream.empty();
     }
 
-    private static Optional<Signal> side(State state, Slot slot) {
+    /** Which concentration a gap asks for, if one. */
+    static Optional<Signal> side(State state, Slot slot) {
         if (slot instanceof Slot.Gate gate) {
             Step.Gates step = (Step.Gates) Procedure.step(state, gate.place());
             boolean zero = step.gates().get(gate.gate()).kind() == Gate.Kind.ZERO;
@@ -166,7 +167,8 @@ final class Tube {
         return slot instanceof Slot.Mask ? Optional.of(Signal.MASK) : Optional.empty();
     }
 
-    private static Optional<Span> span(State state, Slot slot) {
+    /** When it is sampled. */
+    static Optional<Span> span(State state, Slot slot) {
         if (slot instanceof Slot.Gate gate) {
             return Windows.gate(state, gate);
         }

@@ -55,7 +55,7 @@ record EntriesPicture(Scene scene) {
                         scene.columns()));
     }
 
-    private Line row(Listing.Row row) {
+    Line row(Listing.Row row) {
         if (row instanceof Listing.Row.OfDonning line) {
             return donning(line.donning());
         }

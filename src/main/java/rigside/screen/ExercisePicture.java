@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Place;
@@ -38,14 +39,19 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
                 scene.isTall()
                         ? Line.stacked(List.of(count(), Line.BLANK), scene.big(exercise().title()))
                         : Line.stacked(List.of(count()), scene.strong(exercise().title()));
+        List<Line> go =
+                scene.strong(
+                        "[Enter] starts it. It lasts "
+                                + Figures.length(exercise().seconds())
+                                + ".");
+        List<Line> said = scene.wrapped(step.say());
+        int others = title.size() + said.size() + go.size() + step.exercises().size() + 4;
+        List<Line> say =
+                scene.isTall()
+                        ? scene.twice(exercise().say(), scene.rows() - others)
+                        : scene.wrapped(exercise().say());
         List<Line> what =
-                Scene.stack(
-                        title,
-                        Line.stacked(scene.wrapped(step.say()), scene.wrapped(exercise().say())),
-                        scene.strong(
-                                "[Enter] starts it. It lasts "
-                                        + Figures.length(exercise().seconds())
-                                        + "."));
+ Scene.stack(title, scene.isTall() ? Scene.stack(said, say) : Line.stacked(said, say), go);
         return Scene.stack(what, list(scene, scene.rows() - what.size() - 1));
     }
 
@@ -73,14 +79,37 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
         List<Line> clock = scene.clock(left, scene.columns() / 2);
         int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + GAP);
         int beside = scene.columns() - column;
-        List<Line> tube = new ArrayList<>(List.of(Line.BLANK, sampling(elapsed)));
-        Windows.legend(exercise()).map(each -> Line.of(Tone.QUIET, each)).ifPresent(tube::add);
+        List<Line> tube = tube(scene.columns(beside), elapsed);
         List<Line> say = scene.columns(beside).within(exercise().say(), clock.size() - tube.size());
         boolean brief = LiveLines.isAny(scene) && !scene.isTall();
         List<Line> name = brief ? scene.strong(exercise().title()) : scene.name(exercise().title());
+        List<Line> plain = scene.strong(exercise().say());
         return Scene.stack(
                 Line.stacked(List.of(count()), name),
-                Line.beside(clock, column, Line.stacked(say, tube), scene.signs().cut()));
+                Line.beside(clock, column, Line.stacked(say, tube), scene.signs().cut()),
+                scene.isTall() && !say.equals(scene.columns(beside).strong(exercise().say()))
+                        ? plain
+                        : List.of());
+    }
+
+    /** What the hand on the sample tube has to know: in large letters where there is room. */
+    private List<Line> tube(Scene scene, double elapsed) {
+        String tube = Windows.tube(exercise(), elapsed);
+        Optional<String> next = Windows.next(exercise(), elapsed);
+        List<Line> lines = new ArrayList<>(List.of(Line.BLANK));
+        Line words = Line.of("sample tube: ");
+        Line line =
+                tube.isEmpty() ? words.plus("nothing is read now") : words.plus(Tone.WARN, tube);
+        lines.add(next.map(each -> line.plus(Tone.QUIET, ", " + each)).orElse(line));
+        if (scene.isTall() && !tube.isEmpty()) {
+            lines.addAll(scene.sized(Math.min(scene.size(), Big.USUAL)).big(tube));
+            lines.add(Line.BLANK);
+        }
+        if (Windows.readsPressure(exercise(), elapsed)) {
+            lines.add(Line.of("mask pressure is read now"));
+        }
+        Windows.legend(exercise()).map(each -> Line.of(Tone.QUIET, each)).ifPresent(lines::add);
+        return List.copyOf(lines);
     }
 
     /** What particle counters give meanwhile. */
@@ -89,7 +118,7 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
         List<Line> fit = lines.fit(at);
         List<Line> read = fit.isEmpty() ? lines.reading() : fit;
         return Line.stacked(
-                Line.stacked(LiveLines.astray(scene), read),
+                Line.stacked(LiveLines.amiss(scene), read),
                 lines.air(step.ambientMayMove()).stream().toList());
     }
 
@@ -103,13 +132,6 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
         return at + 1 < step.exercises().size()
                 ? count.plus(Tone.QUIET, "   then: " + step.exercises().get(at + 1).title())
                 : count.plus(Tone.QUIET, "   the last one");
-    }
-
-    private Line sampling(double elapsed) {
-        String tube = Windows.open(exercise(), elapsed);
-        return tube.isEmpty()
-                ? Line.of("sample tube: nothing is read now")
-                : Line.of("sample tube: ").plus(Tone.WARN, tube);
     }
 
     /**

@@ -3,6 +3,7 @@ package rigside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
@@ -30,27 +31,46 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
     }
 
     List<Line> reading(Activity.Gating activity) {
-        if (activity.startedAt().isEmpty()) {
-            return Scene.stack(
-                    title(),
-                    Line.stacked(scene.wrapped(step.say()), scene.wrapped(how())),
-                    needs(),
-                    scene.strong(
-                            "[Enter] starts reading. It takes "
-                                    + Figures.length(gate().seconds())
-                                    + "."),
-                    list());
-        }
-        double left =
-                gate().seconds() - scene.view().secondsSince(activity.startedAt().getAsLong());
+        return activity.startedAt().isEmpty()
+                ? toStart()
+                : running(
+                        gate().seconds()
+                                - scene.view().secondsSince(activity.startedAt().getAsLong()));
+    }
+
+    private List<Line> toStart() {
+        List<Line> above = Scene.stack(title(), scene.wrapped(step.say()));
+        List<Line> below =
+                Scene.stack(
+                        needs(),
+                        scene.strong(
+                                "[Enter] starts reading. It takes "
+                                        + Figures.length(gate().seconds())
+                                        + "."),
+                        list());
+        return Scene.stack(above, told(how(), above, below), below);
+    }
+
+    private List<Line> running(double left) {
         List<Line> clock = scene.clock(left, scene.columns() / 2);
         int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + GAP);
+        Scene beside = scene.columns(scene.columns() - column);
+        List<Line> read = new LiveLines(beside, step.unit()).reading();
         List<Line> words =
-                Line.stacked(scene.columns(scene.columns() - column).wrapped(how()), needs());
-        return Scene.stack(
-                title(),
-                Line.beside(clock, column, words, scene.signs().cut()),
-                Line.stacked(LiveLines.astray(scene), new LiveLines(scene, step.unit()).reading()));
+                beside.isTall()
+                        ? Scene.stack(needs(), read)
+                        : Line.stacked(beside.wrapped(how()), needs());
+        List<Line> above =
+                Scene.stack(title(), Line.beside(clock, column, words, scene.signs().cut()));
+        List<Line> below = Scene.stack(LiveLines.amiss(scene), scene.isTall() ? list() : read);
+        return Scene.stack(above, scene.isTall() ? told(how(), above, below) : List.of(), below);
+    }
+
+    /** What is to be done, as large as the rest leaves room for where there is any. */
+    private List<Line> told(String text, List<Line> above, List<Line> below) {
+        return scene.isTall()
+                ? scene.twice(text, scene.rows() - above.size() - below.size() - 2)
+                : scene.wrapped(text);
     }
 
     /** Beside the typed line. */
@@ -70,13 +90,34 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
                         .filter(Value.Measured.class::isInstance)
                         .map(value -> ((Value.Measured) value).quantity());
         String shown = read.map(Quantity::toString).orElse("nothing");
-        return Scene.stack(
-                scene.lesser("Not yet: " + shown),
-                scene.strong(name() + ": read " + shown + ", needed " + gate().needs() + "."),
-                scene.wrapped(Texts.sentence(gate().help()) + "."),
-                scene.wrapped(
-                        "[Enter] reads it again. [l] goes on all the same; the reason is asked for"
-                                + " and kept."));
+        List<Line> above =
+                Scene.stack(
+                        scene.isTall() ? notYet(read) : scene.lesser("Not yet: " + shown),
+                        scene.strong(
+                                name() + ": read " + shown + ", needed " + gate().needs() + "."));
+        List<Line> below =
+                Scene.stack(
+                        scene.wrapped(
+                                "[Enter] reads it again. [l] goes on all the same; the reason is"
+                                        + " asked for and kept."),
+                        list());
+        return Scene.stack(above, told(Texts.sentence(gate().help()) + ".", above, below), below);
+    }
+
+    /** Words on the left, the number on the right. */
+    private List<Line> notYet(Optional<Quantity> read) {
+        int half = scene.columns() / 2;
+        List<Line> number =
+                read.map(
+                                each ->
+                                        scene.columns(half - GAP)
+                                                .digits(
+                                                        Numbers.plain(
+                                                                Numbers.rounded(each.value(), 3)),
+                                                        each.unit().symbol()))
+                        .orElse(List.of());
+        return Line.beside(
+                scene.columns(half - GAP).name("Not yet"), half, number, scene.signs().cut());
     }
 
     private Gate gate() {

@@ -73,6 +73,23 @@ public final class Listing {
         return state.protocol().donning().isEmpty() ? "entries" : "before the first donning";
     }
 
+    /** What was captured in the part that is under way, by number; empty between donnings. */
+    static List<Row> underWay(State state) {
+        return state.course()
+                .open()
+                .map(open -> captured(state, place -> place.donning() == open.number()))
+                .orElseGet(
+                        () ->
+                                state.course().stage() == Stage.DONNING
+                                        ? List.of()
+                                        : captured(
+                                                state,
+                                                place ->
+                                                        place.donning() == 0
+                                                                && place.stage()
+                                                                        == state.course().stage()));
+    }
+
     private static List<Row> outside(State state, Stage stage, String words) {
         List<Row> rows = captured(state, place -> place.donning() == 0 && place.stage() == stage);
         if (!rows.isEmpty()) {

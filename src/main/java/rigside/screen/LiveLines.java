@@ -23,20 +23,26 @@ record LiveLines(Scene scene, Unit unit) {
     /** What is read just now; nothing without an instrument. */
     List<Line> reading() {
         OptionalDouble read = scene.view().live().concentration();
-        return read.isPresent()
-                ? List.of(
+        if (read.isEmpty()) {
+            return List.of();
+        }
+        Quantity mean = shown(read.getAsDouble());
+        return scene.isTall()
+                ? Line.stacked(
+                        List.of(Line.of("it reads, mean so far")),
+                        scene.digits(Numbers.plain(mean.value()), unit.symbol()))
+                : List.of(
                         Line.of("it reads ")
-                                .plus(Tone.STRONG, shown(read.getAsDouble()))
-                                .plus(", mean so far"))
-                : List.of();
+                                .plus(Tone.STRONG, mean.toString())
+                                .plus(", mean so far"));
     }
 
-    /** That the tube is, or was, on the other side than wanted. */
-    static List<Line> astray(Scene scene) {
+    /** What is wrong with what is sampled, or why it gave no value. */
+    static List<Line> amiss(Scene scene) {
         return scene.view()
                 .live()
-                .astray()
-                .map(words -> Wrap.lines(Tone.WARN, "! sample tube: " + words, scene.columns()))
+                .amiss()
+                .map(words -> Wrap.lines(Tone.WARN, "! " + words, scene.columns()))
                 .orElse(List.of());
     }
 
@@ -85,9 +91,9 @@ record LiveLines(Scene scene, Unit unit) {
                 : Optional.empty();
     }
 
-    private String shown(double si) {
+    private Quantity shown(double si) {
         double three = new BigDecimal(unit.fromSi(si)).round(new MathContext(3)).doubleValue();
-        return new Quantity(three, unit).toString();
+        return new Quantity(three, unit);
     }
 
     private static String digits(double value) {

@@ -73,14 +73,14 @@ record QuestionPicture(Scene scene, Slot slot) {
             return Scene.stack(
                     scene.strong(words()),
                     input(step.unit()),
-                    LiveLines.astray(scene),
+                    LiveLines.amiss(scene),
                     GatePicture.of(scene, gate.place(), gate.gate()).asked(),
                     invented());
         }
         Step.Exercises step = scene.step(slot.place(), Step.Exercises.class);
         Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();
         List<Line> ask = scene.strong(words());
-        List<Line> asked = Scene.stack(ask, input(unit), LiveLines.astray(scene), invented());
+        List<Line> asked = Scene.stack(ask, input(unit), LiveLines.amiss(scene), invented());
         return Scene.stack(
                 asked,
                 FitList.of(scene, slot.place(), exercise(), scene.rows() - asked.size() - 1));

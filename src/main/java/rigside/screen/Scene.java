@@ -94,6 +94,22 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, int size) {
         return strong(text);
     }
 
+    /**
+     * A sentence in letters as large as fit into some rows, and in plain ones too: in large letters
+     * it is slow to read near by.
+     */
+    List<Line> twice(String text, int most) {
+        List<Line> plain = strong(text);
+        List<Line> large = within(text, most - plain.size() - 1);
+        return large.equals(plain) ? plain : stack(large, plain);
+    }
+
+    /** Digits to be read from two metres beside what goes before them: never larger than a name. */
+    List<Line> digits(String digits, String unit) {
+        int most = rows >= VERY_TALL ? Big.USUAL + 1 : Big.USUAL;
+        return sized(Math.min(lesser(), most)).big(digits, unit, columns);
+    }
+
     /** The size of what is to be read second. */
     int lesser() {
         return size <= 1 ? size : Math.max(1, size - (size <= Big.USUAL + 1 ? 1 : 2));

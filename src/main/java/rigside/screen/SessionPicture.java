@@ -63,7 +63,7 @@ record SessionPicture(View view, int columns, int rows) {
         for (int size = Big.largest(scene.rows()); size > 0; size--) {
             List<Line> lines = narrow(scene.sized(size));
             if (lines.size() <= scene.rows()) {
-                return lines;
+                return Beyond.below(scene, lines);
             }
         }
         List<Line> plain = narrow(scene.sized(0));

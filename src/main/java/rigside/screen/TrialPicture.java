@@ -130,21 +130,15 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                         untraced.map(why -> scene.wrapped("You are asked because " + why + "."))
                                 .orElse(List.of()),
                         scene.wrapped(
-                                "[y] it was held. [n] it was not: the time is kept, but struck out, and"
-                                        + " the trial is done again. Answer before the time is shown.")));
+                                "[y] it was held. [n] it was not: the time is kept, but struck out,"
+                                    + " and the trial is done again. Answer before the time is"
+                                    + " shown.")));
     }
 
-    /**
-     * What to do, in letters as large as there is room for between the rest; a sentence in big
-     * letters is slow to read near by, and so stands in plain ones too.
-     */
+    /** What to do, in letters as large as there is room for between the rest. */
     private List<Line> instructed(List<Line> above, String text, List<Line> below) {
-        List<Line> plain = scene.strong(text);
-        int room = scene.rows() - above.size() - below.size() - plain.size() - 3;
-        List<Line> large = scene.within(text, room);
-        return large.equals(plain)
-                ? Scene.stack(above, plain, below)
-                : Scene.stack(above, large, plain, below);
+        int room = scene.rows() - above.size() - below.size() - 2;
+        return Scene.stack(above, scene.twice(text, room), below);
     }
 
     /** The same where a gauge may be silent: then that is what large letters have to say. */

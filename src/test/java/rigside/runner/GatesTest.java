@@ -128,6 +128,9 @@ class GatesTest {
         press(runner, new Input.GoOnPressed());
         pass(runner, 60);
         assertInstanceOf(Activity.Filling.class, runner.state().activity());
+        assertEquals(
+                Optional.of("counter: it gave nothing in its window that counts"),
+                runner.live(now).amiss());
         press(runner, new Input.Typed("0.01"));
         assertEquals(Source.TYPED, last(runner).source());
     }
@@ -148,12 +151,13 @@ class GatesTest {
         String words = "the counter says it is on the room, not on the mask";
         assertEquals(Map.of("sample tube", "sample tube: " + words), runner.state().feeds().why());
         assertEquals(List.of(Cue.START, Cue.PROBLEM), cues);
-        assertEquals(Optional.of(words), runner.live(now).astray());
+        assertEquals(Optional.of("sample tube: " + words), runner.live(now).amiss());
         pass(runner, 58);
         assertInstanceOf(Activity.Filling.class, runner.state().activity());
         assertEquals(
-                Optional.of("the counter said it was on the room (61 of 61 readings)"),
-                runner.live(now).astray());
+                Optional.of(
+                        "sample tube: the counter said it was on the room (61 of 61 readings)"),
+                runner.live(now).amiss());
         pass(runner, 3);
         assertEquals(Map.of(), runner.state().feeds().why(), "nothing is sampled any more");
         press(runner, new Input.RetakeAsked(""));

@@ -13,14 +13,14 @@ import rigside.session.Story;
 class FailingFeedTest {
     @Test
     void aTubeOnTheWrongSideIsSaidBesideTheClockAndBesideTheQuestion() {
-        Optional<String> words = Optional.of("the counter says it is on the room, not on the mask");
+        Optional<String> words = Optional.of("sample tube: the counter says it is on the room, not the mask");
         for (View view :
                 List.of(
                         Scenes.steps().get("exercise"),
                         Scenes.steps().get("gating"),
                         Scenes.steps().get("gate-value"))) {
-            String drawn = Drawn.of(view.with(Live.NONE.withAstray(words)), 80, 24);
-            assertTrue(drawn.contains("! sample tube: " + words.get()), drawn);
+            String drawn = Drawn.of(view.with(Live.NONE.withAmiss(words)), 80, 24);
+            assertTrue(drawn.contains("! " + words.get()), drawn);
             assertTrue(drawn.contains("Ctrl-Q") || drawn.contains("leave"), drawn);
         }
     }
