@@ -35,6 +35,7 @@ final class Sitting {
     private Ui ui;
     private long latest;
     private final ClockWatch clocks = new ClockWatch(System.nanoTime(), System.currentTimeMillis());
+    private final HeldTrigger held = new HeldTrigger();
     private boolean warned;
 
     /** What is on the screen, if that is known. */
@@ -172,6 +173,8 @@ final class Sitting {
         watchClocks();
         View view = view(pressed.nanos());
         if (pressed.isRepeat(settings.bounceSeconds()) && !Reaction.repeats(view, pressed.key())) {
+            held.repeated(pressed)
+                    .ifPresent(why -> tell(new Input.TimeDoubted(why, true), at(pressed.nanos())));
             return false;
         }
         Reaction reaction = Reaction.to(ui, view, pressed.key());
@@ -183,7 +186,9 @@ final class Sitting {
             return leaves(pressed);
         }
         warned = false;
+        boolean pulling = runner.state().activity() instanceof Activity.Pulling;
         reaction.input().ifPresent(input -> tell(input, at(pressed.nanos())));
+        held.taken(pressed, pulling && !(runner.state().activity() instanceof Activity.Pulling));
         int limit = view(pressed.nanos()).seen().limit();
         ui = ui.selecting(Math.min(ui.selected(), limit));
         return false;

@@ -159,7 +159,8 @@ final class EventReader {
             case "exercise-reopened" ->
                     new Event.ExerciseReopened(place(in), in.integer("exercise"));
             case "note-written" -> new Event.NoteWritten(in.text("text"));
-            case "time-doubted" -> new Event.TimeDoubted(in.text("why"));
+            case "time-doubted" ->
+                    new Event.TimeDoubted(in.text("why"), in.has("ended") && in.yes("ended"));
             case "feed-failed" -> new Event.FeedFailed(in.text("feed"), in.text("why"));
             case "feed-back" -> new Event.FeedBack(in.text("feed"), in.text("words"));
             case "self-tested" ->

@@ -282,7 +282,8 @@ record EventWriter(Line line) implements Event.Cases<Line> {
 
     @Override
     public Line timeDoubted(Event.TimeDoubted event) {
-        return start("time-doubted").put("why", event.why());
+        Line line = start("time-doubted").put("why", event.why());
+        return event.ended() ? line.put("ended", true) : line;
     }
 
     @Override

@@ -496,8 +496,15 @@ public sealed interface Event {
      * voiding.
      *
      * @param why what was noticed, in words
+     * @param ended whether the inhalation that has just ended is meant, whose time is not captured
+     *     yet; else one that is being timed
      */
-    record TimeDoubted(String why) implements Event {
+    record TimeDoubted(String why, boolean ended) implements Event {
+        /** A moment within what is being timed. */
+        public TimeDoubted(String why) {
+            this(why, false);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.timeDoubted(this);

@@ -449,13 +449,21 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         return noted(event.words()).with(before.feeds().well(event.feed()));
     }
 
-    /** Only an inhalation being timed suffers; that it happened is kept as a note all the same. */
+    /** Only an inhalation suffers; that it happened is kept as a note all the same. */
     @Override
     public State timeDoubted(Event.TimeDoubted event) {
         State noted = noted(event.why());
-        boolean pulling =
-                before.doing().running().filter(Activity.Pulling.class::isInstance).isPresent();
-        return pulling ? noted.with(before.doing().doubted(event.why())) : noted;
+        boolean suffers =
+                before.doing()
+                        .running()
+                        .filter(
+                                running ->
+                                        event.ended()
+                                                ? running instanceof Activity.Tracing
+                                                        || running instanceof Activity.HoldAsked
+                                                : running instanceof Activity.Pulling)
+                        .isPresent();
+        return suffers ? noted.with(before.doing().doubted(event.why())) : noted;
     }
 
     @Override

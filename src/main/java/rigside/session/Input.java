@@ -238,8 +238,14 @@ public sealed interface Input {
      * The clock cannot be trusted across this moment.
      *
      * @param why what was noticed, in words
+     * @param ended whether the inhalation that has just ended is meant
      */
-    record TimeDoubted(String why) implements Input {
+    record TimeDoubted(String why, boolean ended) implements Input {
+        /** A moment within what is being timed. */
+        public TimeDoubted(String why) {
+            this(why, false);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.timeDoubted(this);

@@ -256,7 +256,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     @Override
     public Response timeDoubted(Input.TimeDoubted input) {
-        return Response.of(new Event.TimeDoubted(input.why()));
+        return Response.of(new Event.TimeDoubted(input.why(), input.ended()));
     }
 
     @Override
@@ -297,7 +297,8 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         return recommended.mayGoOn()
                 ? Response.of(new Event.WentOn())
                 : refused(
-                        "the plan is used up: going on would break what the interval promises; a new plan can follow");
+                        "the plan is used up: going on would break what the interval promises; a"
+                            + " new plan can follow");
     }
 
     @Override

@@ -31,6 +31,7 @@ class HeldKeyTest {
 
     private final List<Event> kept = new ArrayList<>();
     private Pressed last = new Pressed(new KeyStroke('x', false, false), 0, Pressed.FIRST);
+    private final HeldTrigger held = new HeldTrigger();
     private Runner runner;
     private double now;
 
@@ -91,6 +92,39 @@ class HeldKeyTest {
         assertEquals(5, first.then(TRIGGER, 15).since());
     }
 
+    /** Its first repeat is a press like any other: the pull it ended is offered for voiding. */
+    @ParameterizedTest(name = "repeated after {0} s, {1} times a second")
+    @CsvSource({"0.8, 30", "1, 10.9", "2, 25"})
+    void aPullEndedByAKeyThatRepeatsLateIsOfferedForVoiding(double delay, double rate)
+            throws IOException {
+        atTrial(3);
+        press();
+        now += 3.2;
+        hold(delay, rate);
+        assertInstanceOf(Activity.HoldAsked.class, runner.state().activity());
+        runner.accept(new Input.Answered(true), Math.round(now * 1e9));
+        Activity.VoidAsked asked =
+                assertInstanceOf(Activity.VoidAsked.class, runner.state().activity());
+        assertEquals(
+                "the trigger repeats as if it were held down, and may have ended the pull",
+                asked.why().split(";", -1)[0]);
+    }
+
+    /** The keyboard's delay comes before its repeats. */
+    @ParameterizedTest(name = "repeated after {0} s, {1} times a second")
+    @CsvSource({"0.25, 30", "0.5, 10.9", "1, 25"})
+    void aHandThatStaysOnTheKeyItEndedAPullWithMakesNoDoubt(double delay, double rate)
+            throws IOException {
+        atTrial(3);
+        press();
+        now += 3.2;
+        press();
+        now += 6;
+        hold(delay, rate);
+        runner.accept(new Input.Answered(true), Math.round(now * 1e9));
+        assertInstanceOf(Activity.Resting.class, runner.state().activity());
+    }
+
     private void hold(double delay, double rate) {
         double begun = now;
         press();
@@ -105,9 +139,14 @@ class HeldKeyTest {
     private void press() {
         long at = Math.round(now * 1e9);
         last = last.then(TRIGGER, at);
-        if (!last.isRepeat(Settings.USUAL_BOUNCE_SECONDS)) {
-            runner.accept(new Input.TriggerPressed(), at);
+        if (last.isRepeat(Settings.USUAL_BOUNCE_SECONDS)) {
+            held.repeated(last)
+                    .ifPresent(why -> runner.accept(new Input.TimeDoubted(why, true), at));
+            return;
         }
+        boolean pulling = runner.state().activity() instanceof Activity.Pulling;
+        runner.accept(new Input.TriggerPressed(), at);
+        held.taken(last, pulling && !(runner.state().activity() instanceof Activity.Pulling));
     }
 
     private long count(Class<? extends Event> kind) {

@@ -33,7 +33,9 @@ final class Samples {
                 new Event.SessionOpened(
                         "0.1.0",
                         "disc.yaml",
-                        "format: 1\ntitle: \"Vorfilter-Scheibe, 2 µm; \\ 80 % größer\"\n\t# ✓ \u2028\n",
+                        "format: 1\n"
+                            + "title: \"Vorfilter-Scheibe, 2 µm; \\ 80 % größer\"\n"
+                            + "\t# ✓ \u2028\n",
                         -9_223_372_036_854_775_808L,
                         "typed by hand",
                         "",
@@ -171,7 +173,8 @@ final class Samples {
                         List.of(0.231407, 0.198211, 0.25),
                         List.of("lead-in", "go"),
                         List.of()),
-                new Event.GateReopened(BEFORE, 1));
+                new Event.GateReopened(BEFORE, 1),
+                new Event.TimeDoubted("the trigger repeats as if it were held down", true));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */
