@@ -11,6 +11,7 @@ import rigside.measure.Counted;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
+import rigside.session.Activity;
 
 /** What particle counters give of what is under way. */
 record LiveLines(Scene scene, Unit unit) {
@@ -37,13 +38,22 @@ record LiveLines(Scene scene, Unit unit) {
                                 .plus(", mean so far"));
     }
 
-    /** What is wrong with what is sampled, or why it gave no value. */
+    /**
+     * What is wrong with what is sampled, or why it gave no value. While a window runs it is the
+     * tube: that has to be seen from where the hand on it is.
+     */
     static List<Line> amiss(Scene scene) {
-        return scene.view()
-                .live()
-                .amiss()
-                .map(words -> Wrap.lines(Tone.WARN, "! " + words, scene.columns()))
-                .orElse(List.of());
+        return scene.view().live().amiss().map(words -> amiss(scene, words)).orElse(List.of());
+    }
+
+    private static List<Line> amiss(Scene scene, String words) {
+        List<Line> plain = Wrap.lines(Tone.WARN, "! " + words, scene.columns());
+        boolean asked = scene.state().activity() instanceof Activity.Filling;
+        return asked || !scene.isTall()
+                ? plain
+                : Line.stacked(
+                        scene.name("WRONG SIDE").stream().map(line -> line.in(Tone.WARN)).toList(),
+                        plain);
     }
 
     /** The fit factor of an exercise so far, with what counting leaves open. */

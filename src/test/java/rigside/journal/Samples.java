@@ -33,9 +33,7 @@ final class Samples {
                 new Event.SessionOpened(
                         "0.1.0",
                         "disc.yaml",
-                        "format: 1\n"
-                            + "title: \"Vorfilter-Scheibe, 2 µm; \\ 80 % größer\"\n"
-                            + "\t# ✓ \u2028\n",
+                        "format: 1\ntitle: \"Vorfilter-Scheibe, 2 µm; \\ 80 % größer\"\n\t# ✓ \u2028\n",
                         -9_223_372_036_854_775_808L,
                         "typed by hand",
                         "",

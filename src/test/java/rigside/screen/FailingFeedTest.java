@@ -13,7 +13,8 @@ import rigside.session.Story;
 class FailingFeedTest {
     @Test
     void aTubeOnTheWrongSideIsSaidBesideTheClockAndBesideTheQuestion() {
-        Optional<String> words = Optional.of("sample tube: the counter says it is on the room, not the mask");
+        Optional<String> words =
+                Optional.of("sample tube: the counter says it is on the room, not the mask");
         for (View view :
                 List.of(
                         Scenes.steps().get("exercise"),
@@ -23,6 +24,16 @@ class FailingFeedTest {
             assertTrue(drawn.contains("! " + words.get()), drawn);
             assertTrue(drawn.contains("Ctrl-Q") || drawn.contains("leave"), drawn);
         }
+    }
+
+    @Test
+    void aTubeOnTheWrongSideIsSeenFromTwoMetres() {
+        Live wrong = Live.NONE.withAmiss(Optional.of("sample tube: the counter says no"));
+        View view = Scenes.steps().get("gating").with(wrong);
+        String large =
+                "██      ██  ██████  ██████  ██    ██  ██████        ██████  ██  ████    ██████";
+        assertTrue(Drawn.of(view, 120, 36).contains(large), Drawn.of(view, 120, 36));
+        assertFalse(Drawn.of(view, 80, 24).contains(large));
     }
 
     @Test
