@@ -48,10 +48,6 @@ record Beyond(Scene scene) {
                 titles.add(step.title());
             }
         }
-        String end = place.get().stage() == Stage.DONNING ? "the mask comes off" : "";
-        if (!end.isEmpty()) {
-            titles.add(end);
-        }
         return titles.isEmpty()
                 ? List.of()
                 : List.of(
