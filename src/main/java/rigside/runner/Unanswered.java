@@ -41,12 +41,11 @@ record Unanswered(Rig rig) {
         }
         return Optional.of(
                 Double.isFinite(sample.expected())
-                        ? "counter: "
+                        ? "counter: only "
                                 + sample.count()
                                 + " of about "
                                 + Math.round(sample.expected())
-                                + " readings came that count in its window, settling left out; half"
-                                + " are needed"
+                                + " readings in its window, settling left out; half are needed"
                         : "counter: it was silent for too much of its window");
     }
 }

@@ -129,7 +129,9 @@ class GatesTest {
         pass(runner, 60);
         assertInstanceOf(Activity.Filling.class, runner.state().activity());
         assertEquals(
-                Optional.of("counter: it gave nothing in its window that counts"),
+                Optional.of(
+                        "counter: only 2 of about 57 readings in its window, settling left out;"
+                                + " half are needed"),
                 runner.live(now).amiss());
         press(runner, new Input.Typed("0.01"));
         assertEquals(Source.TYPED, last(runner).source());
@@ -155,8 +157,7 @@ class GatesTest {
         pass(runner, 58);
         assertInstanceOf(Activity.Filling.class, runner.state().activity());
         assertEquals(
-                Optional.of(
-                        "sample tube: the counter said it was on the room (61 of 61 readings)"),
+                Optional.of("sample tube: the counter said it was on the room (61 of 61 readings)"),
                 runner.live(now).amiss());
         pass(runner, 3);
         assertEquals(Map.of(), runner.state().feeds().why(), "nothing is sampled any more");
