@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import rigside.protocol.Step;
 import rigside.session.Activity;
-import rigside.session.Donning;
+import rigside.session.Applicable;
 import rigside.session.Place;
 import rigside.session.Procedure;
-import rigside.session.Stage;
 
 /**
  * What a large window shows below a step in the rows it leaves over: the steps that follow, and
@@ -42,22 +41,18 @@ record Beyond(Scene scene) {
             return List.of();
         }
         List<Step> steps = Procedure.steps(scene.state().protocol(), place.get().stage());
-        List<String> titles = new ArrayList<>();
-        for (Step step : steps.subList(place.get().step() + 1, steps.size())) {
-            if (place.get().stage() != Stage.DONNING || step.appliesTo(worn())) {
-                titles.add(step.title());
-            }
-        }
+        Place here = place.get();
+        List<String> titles =
+                Applicable.steps(scene.state(), here.stage(), here.donning()).stream()
+                        .filter(at -> at > here.step())
+                        .map(at -> steps.get(at).title())
+                        .toList();
         return titles.isEmpty()
                 ? List.of()
                 : List.of(
                         Line.of(Tone.QUIET, "after this: ")
                                 .plus(String.join(", ", titles))
                                 .cut(scene.columns(), scene.signs().cut()));
-    }
-
-    private String worn() {
-        return scene.state().course().open().map(Donning::condition).orElse("");
     }
 
     /** The last ones, under a heading. */
