@@ -47,7 +47,9 @@ import java.util.concurrent.Callable;
             Rehearse.class,
             Selftest.class,
             Check.class,
+            Draft.class,
             Outline.class,
+            Watching.class,
             Feed.class,
             Plan.class,
             Analyse.class

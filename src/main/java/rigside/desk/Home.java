@@ -132,8 +132,9 @@ public final class Home {
             case REVIEW ->
                     desk.session()
                             .ifPresent(listed -> desk = desk.reading(Reviews.of(listed.folder())));
-            case PROBLEMS, ABOUT, CHECK, REHEARSE, START ->
+            case PROBLEMS, ABOUT, OUTLINE, CHECK, REHEARSE, START ->
                     desk.protocol().ifPresent(file -> actAsItIsNow(action, file));
+            case DRAFT -> draft();
             case COPY -> desk.protocol().ifPresent(this::copy);
             case RIG -> otherRig();
             case SPEED -> desk = desk.with(desk.rig().faster());
@@ -176,10 +177,23 @@ public final class Home {
     private void act(HomeAction action, ProtocolFile sound) {
         switch (action) {
             case START -> start(sound);
+            case OUTLINE -> desk = desk.reading(outline(sound));
             case CHECK -> await(Pending.check(sound));
             case REHEARSE -> await(Pending.rehearsal(sound, settings.version()));
             default -> desk = desk.reading(Items.about(sound));
         }
+    }
+
+    private void draft() {
+        Optional<Path> saved = Drafting.run(console, folders, settings);
+        look();
+        desk = saved.map(file -> desk.on(file).saying("saved as " + file)).orElse(desk);
+    }
+
+    private HomeView.Review outline(ProtocolFile sound) {
+        Protocol protocol = sound.protocol().orElseThrow();
+        return HomeView.Review.sheet(
+                protocol.title(), ProtocolPages.outline(protocol, console.size().getColumns()));
     }
 
     private void copy(ProtocolFile shipped) {

@@ -2,6 +2,7 @@ package rigside.desk;
 
 import rigside.analysis.ProtocolAdvice;
 import rigside.protocol.Protocol;
+import rigside.report.Outline;
 import rigside.screen.HomeView.Review;
 
 import java.util.ArrayList;
@@ -9,6 +10,9 @@ import java.util.List;
 
 /** Pages to read about a protocol file. */
 final class ProtocolPages {
+    /** Longer lines are hard to find back in. */
+    private static final int READABLE = 100;
+
     private ProtocolPages() {}
 
     /** All that is wrong with it. */
@@ -35,6 +39,11 @@ final class ProtocolPages {
         lines.add("");
         lines.addAll(PlanLines.of(protocol));
         return List.copyOf(lines);
+    }
+
+    /** All of a protocol on one page, as wide as reads well in a window of some columns. */
+    static List<String> outline(Protocol protocol, int columns) {
+        return Outline.of(protocol).lines(Math.max(40, Math.min(columns - 4, READABLE)));
     }
 
     /** What to think over, under its heading. */

@@ -54,10 +54,12 @@ final class HelpPicture {
                         "Tab|from the protocols to the sessions and back",
                         "Enter|start a session, go on with one, review one, or see the problems",
                         "v|review a session, or read about a protocol",
+                        "o|the outline of a protocol: all of it on one page, step by step",
                         "c|check: what to think over in it, and what its plan can settle",
                         "t|rehearse it: a whole session in seconds, every value invented",
                         "y|copy one that is shipped into your own folder, to change it there",
                         "w  f|in a review: why, the method; flags, what is worth a second look",
+                        "d|draft a protocol of your own by answering questions",
                         "r|what answers for the instruments: your typing, or a simulated rig",
                         "s|how fast the simulated rig's clock runs",
                         "q, Ctrl-C|leave"));

@@ -26,6 +26,8 @@ public enum HomeAction {
     SPEED,
     /** Read about the selected protocol. */
     ABOUT,
+    /** Read the selected protocol as one page, step by step. */
+    OUTLINE,
     /**
      * Read what to think over in the selected protocol, and what its plan can be expected to bring.
      */
@@ -34,6 +36,8 @@ public enum HomeAction {
     REHEARSE,
     /** Copy the selected protocol into the tester's own folder. */
     COPY,
+    /** Write a new protocol by answering questions. */
+    DRAFT,
     HELP,
     METHOD,
     FLAGS,

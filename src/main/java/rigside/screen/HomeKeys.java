@@ -67,6 +67,7 @@ public final class HomeKeys {
             String other = view.session().isPresent() ? "to the protocols" : "to the sessions";
             keys.add(key(other, HomeAction.OTHER_LIST, Stroke.of(KeyType.Tab)));
         }
+        keys.add(key("draft a new one", HomeAction.DRAFT, Stroke.of('d')));
         keys.add(key("change the rig", HomeAction.RIG, Stroke.of('r')));
         if (view.rig().simulated()) {
             keys.add(key("speed", HomeAction.SPEED, Stroke.of('s')));
@@ -90,6 +91,7 @@ public final class HomeKeys {
         List<HomeKey> keys = new ArrayList<>();
         keys.add(key("start a session", HomeAction.START, ENTER));
         keys.add(key("about", HomeAction.ABOUT, Stroke.of('v')));
+        keys.add(key("outline", HomeAction.OUTLINE, Stroke.of('o')));
         keys.add(key("check", HomeAction.CHECK, Stroke.of('c')));
         keys.add(key("rehearse", HomeAction.REHEARSE, Stroke.of('t')));
         if (!protocol.own()) {
@@ -142,7 +144,7 @@ public final class HomeKeys {
                 key(help, HomeAction.DOWN, Stroke.of(KeyType.ArrowDown)));
     }
 
-    private static List<HomeKey> pages(String help) {
+    static List<HomeKey> pages(String help) {
         return List.of(
                 key("", HomeAction.UP, Stroke.of(KeyType.ArrowUp)),
                 key("", HomeAction.DOWN, Stroke.of(KeyType.ArrowDown)),

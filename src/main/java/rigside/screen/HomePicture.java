@@ -1,6 +1,7 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.TerminalSize;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -71,31 +72,12 @@ record HomePicture(HomeView view, int columns, int rows) {
                 view.review().trouble().stream()
                         .flatMap(each -> Wrap.lines(Tone.WARN, each, columns - 4).stream())
                         .toList();
-        return Scene.stack(trouble, session().map(TallyPicture::of).orElse(List.of()), rest());
-    }
-
-    /** The lines of a review: some are headings, those below them are indented. */
-    private List<Line> rest() {
-        List<String> all = view.review().lines();
-        List<Line> lines = new ArrayList<>();
-        for (int at = 0; at < all.size(); at++) {
-            boolean heads =
-                    at + 1 < all.size() && isIndented(all.get(at + 1)) && !isIndented(all.get(at));
-            String text = all.get(at);
-            lines.addAll(
-                    text.isBlank()
-                            ? List.of(Line.BLANK)
-                            : isIndented(text)
-                                    ? Wrap.hanging(
-                                            Line.of("  "), Tone.PLAIN, text.strip(), columns - 4)
-                                    : Wrap.lines(
-                                            heads ? Tone.STRONG : Tone.PLAIN, text, columns - 4));
-        }
-        return List.copyOf(lines);
-    }
-
-    private static boolean isIndented(String text) {
-        return text.startsWith("  ");
+        return Scene.stack(
+                trouble,
+                session().map(TallyPicture::of).orElse(List.of()),
+                Line.stacked(
+                        Paragraphs.of(view.review().lines(), columns - 4),
+                        Paragraphs.sheet(view.review().sheet(), columns - 4)));
     }
 
     /** The scene of the session that is read through. */

@@ -100,6 +100,7 @@ public record HomeView(
      * @param trouble what is wrong with it, said first; one paragraph each
      * @param read the session it is of, whose findings are drawn next; empty when it is of none
      * @param lines the rest, one paragraph each
+     * @param sheet what follows and is drawn as it stands, such as tables
      * @param simulated whether it is of a session whose values are invented
      * @param speed how many seconds of its time passed in one second; 1 unless simulated
      */
@@ -108,6 +109,7 @@ public record HomeView(
             List<String> trouble,
             Optional<Read> read,
             List<String> lines,
+            List<String> sheet,
             boolean simulated,
             double speed) {
         /** Nothing to read. */
@@ -115,12 +117,29 @@ public record HomeView(
 
         /** Lines that are of no session. */
         public Review(String title, List<String> lines) {
-            this(title, List.of(), Optional.empty(), lines, false, 1);
+            this(title, List.of(), Optional.empty(), lines, List.of(), false, 1);
+        }
+
+        /** Of a session. */
+        public Review(
+                String title,
+                List<String> trouble,
+                Optional<Read> read,
+                List<String> lines,
+                boolean simulated,
+                double speed) {
+            this(title, trouble, read, lines, List.of(), simulated, speed);
+        }
+
+        /** Lines that are drawn as they stand. */
+        public static Review sheet(String title, List<String> lines) {
+            return new Review(title, List.of(), Optional.empty(), List.of(), lines, false, 1);
         }
 
         public Review {
             trouble = List.copyOf(trouble);
             lines = List.copyOf(lines);
+            sheet = List.copyOf(sheet);
         }
     }
 

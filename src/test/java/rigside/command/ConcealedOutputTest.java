@@ -32,25 +32,23 @@ class ConcealedOutputTest {
 
     /** Each command, with {@code S} for the session and {@code J} for its journal. */
     private static final Map<String, List<String>> COMMANDS =
-            Map.of(
-                    "analyse",
-                    List.of("analyse S", "analyse --json S", "analyse --values J " + TABLE),
-                    "check",
-                    List.of("check J"),
-                    "feed",
-                    List.of("feed J --seconds 1"),
-                    "outline",
-                    List.of("outline J", "outline J --html --seed 7"),
-                    "plan",
-                    List.of("plan J"),
-                    "rehearse",
-                    List.of("rehearse J --seed 7 --into S"),
-                    "resume",
-                    List.of("resume S"),
-                    "selftest",
-                    List.of("selftest"),
-                    "run",
-                    List.of("run J", "run J --simulated"));
+            Map.ofEntries(
+                    Map.entry(
+                            "analyse",
+                            List.of(
+                                    "analyse S",
+                                    "analyse --json S",
+                                    "analyse --values J " + TABLE)),
+                    Map.entry("check", List.of("check J")),
+                    Map.entry("draft", List.of("draft")),
+                    Map.entry("feed", List.of("feed J --seconds 1")),
+                    Map.entry("outline", List.of("outline J", "outline J --html --seed 7")),
+                    Map.entry("plan", List.of("plan J")),
+                    Map.entry("rehearse", List.of("rehearse J --seed 7 --into S")),
+                    Map.entry("resume", List.of("resume S")),
+                    Map.entry("run", List.of("run J", "run J --simulated")),
+                    Map.entry("selftest", List.of("selftest")),
+                    Map.entry("watch", List.of("watch J")));
 
     @TempDir Path home;
 

@@ -7,6 +7,7 @@ import com.googlecode.lanterna.graphics.TextGraphics;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
@@ -21,6 +22,14 @@ public final class Drawn {
 
     public static String of(HomeView view, int columns, int rows) {
         return of(columns, rows, graphics -> HomeScreen.draw(graphics, view));
+    }
+
+    public static String of(WatchView view, int columns, int rows) {
+        return of(columns, rows, graphics -> WatchScreen.draw(graphics, view));
+    }
+
+    public static String of(DraftView view, int columns, int rows) {
+        return of(columns, rows, graphics -> DraftScreen.draw(graphics, view));
     }
 
     /** One view drawn over another, row by row where they differ. */
