@@ -1,15 +1,16 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What to think over in a protocol that can be run: no errors, since there may be reasons for each.
@@ -33,6 +34,9 @@ public final class ProtocolAdvice {
     /** Each piece a sentence without its stop: what is so, what follows, what would be better. */
     public static List<String> of(Protocol protocol) {
         ProtocolAdvice advice = new ProtocolAdvice(protocol);
+        if (protocol.purpose() == Protocol.Purpose.INSTRUMENT_CHECK) {
+            return advice.cautions();
+        }
         List<String> all = new ArrayList<>();
         all.addAll(advice.plan());
         all.addAll(advice.design());
@@ -143,13 +147,24 @@ public final class ProtocolAdvice {
                                         + " s between full breaths, which makes dizzy and tired;"
                                         + " write a longer 'rest'")
                 .forEach(all::add);
-        if (protocol.cautions().stream()
-                .noneMatch(each -> each.toLowerCase(Locale.ROOT).contains("stop"))) {
+        if (protocol.plan().maskStaysOn()
+                && protocol.donning().stream()
+                        .noneMatch(step -> step.head().applies().onlyAfterPuttingOn())) {
             all.add(
-                    "no caution says when to stop; write one that names dizziness and what to do"
-                            + " then");
+                    "the mask stays on, but every step is done at every setting, putting it on"
+                            + " among them; write 'only-after: putting-on' in those that are not");
         }
+        all.addAll(cautions());
         return all;
+    }
+
+    private List<String> cautions() {
+        return protocol.cautions().stream()
+                        .anyMatch(each -> each.toLowerCase(Locale.ROOT).contains("stop"))
+                ? List.of()
+                : List.of(
+                        "no caution says when to stop; write one that names dizziness and what to"
+                                + " do then");
     }
 
     private boolean mixes() {

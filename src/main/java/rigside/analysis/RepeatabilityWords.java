@@ -50,8 +50,7 @@ record RepeatabilityWords(Repeatability of) {
     private String spread() {
         Limits limits = of.limits().orElseThrow();
         return "From one donning to the next the value spreads by about "
-                + size(of.spread().getAsDouble())
-                + limits(limits, "")
+                + withLimits(of.spread().getAsDouble(), limits, "")
                 + (isRatio()
                         ? ", as a geometric standard deviation."
                         : ", as a standard deviation.");
@@ -60,8 +59,10 @@ record RepeatabilityWords(Repeatability of) {
     private String parts(VarianceParts parts) {
         String trial =
                 "Of that, one trial varies within its donning by about "
-                        + size(Math.sqrt(parts.trial()))
-                        + limits(roots(parts.trialLimits(of.confidence())), "")
+                        + withLimits(
+                                Math.sqrt(parts.trial()),
+                                roots(parts.trialLimits(of.confidence())),
+                                "")
                         + ", with "
                         + Digits.two(of.trialsPerDonning()).replaceAll("\\.0$", "")
                         + " trials a donning; ";
@@ -69,32 +70,32 @@ record RepeatabilityWords(Repeatability of) {
         return parts.donning() > 0
                 ? trial
                         + "putting the mask on anew adds about "
-                        + size(Math.sqrt(parts.donning()))
-                        + limits(between, ", after Satterthwaite")
+                        + withLimits(Math.sqrt(parts.donning()), between, ", after Satterthwaite")
                         + "."
                 : trial
                         + "beyond that nothing is seen of putting the mask on anew (at most about "
-                        + size(between.high())
+                        + size(Scale.of(of.measure()), of.measure().unit(), between.high())
                         + ").";
     }
 
     private String later() {
+        LaterPlan widest = of.later().get(0);
+        boolean asFactor = isRatio() && widest.cautious() >= AS_FACTOR;
         List<String> plans = new ArrayList<>();
         for (LaterPlan plan : of.later()) {
             plans.add(
-                    plan.most()
-                            + " rounds "
-                            + change(plan.meaningful())
+                    change(plan.meaningful(), asFactor)
                             + " ("
-                            + change(plan.cautious())
-                            + ")");
+                            + change(plan.cautious(), asFactor)
+                            + ") with up to "
+                            + plan.most()
+                            + " rounds");
         }
-        return "A later comparison with a condition that spreads alike settles in "
+        return "A later comparison with a condition that spreads alike settles, in "
                 + Math.round(10 * LaterPlan.SETTLES)
-                + " of 10 cases, with at most "
+                + " of 10 cases, a meaningful difference of "
                 + Phrases.list(plans)
-                + ", if that is its meaningful difference; in brackets, if the spread is as large"
-                + " as its upper limit.";
+                + "; in brackets, if the spread is as large as its upper limit.";
     }
 
     private String expected() {
@@ -107,13 +108,16 @@ record RepeatabilityWords(Repeatability of) {
                         : ", or to be cautious 'expected-spread: " + spreads.get(1) + "'.");
     }
 
-    private String limits(Limits limits, String how) {
-        return " ("
+    /** A spread with its limits, all of one form. */
+    private String withLimits(double spread, Limits limits, String how) {
+        boolean asFactor = isRatio() && Math.exp(limits.high()) >= AS_FACTOR;
+        return size(spread, asFactor)
+                + " ("
                 + Phrases.confidence(of.confidence())
                 + " limits "
-                + size(limits.low())
+                + size(limits.low(), asFactor)
                 + " to "
-                + size(limits.high())
+                + size(limits.high(), asFactor)
                 + how
                 + ")";
     }
@@ -130,14 +134,15 @@ record RepeatabilityWords(Repeatability of) {
         return (number + " " + of.measure().unit().symbol()).strip();
     }
 
-    private String size(double size) {
-        return size(Scale.of(of.measure()), of.measure().unit(), size);
+    private String size(double size, boolean asFactor) {
+        return asFactor
+                ? factor(size)
+                : isRatio() ? percentage(size) : size(Scale.DIFFERENCE, of.measure().unit(), size);
     }
 
     /** A meaningful difference, as people read it. */
-    private String change(double read) {
-        Scale scale = Scale.of(of.measure());
-        return size(scale, of.measure().unit(), scale.isRatio() ? Math.log(read) : read);
+    private String change(double read, boolean asFactor) {
+        return size(isRatio() ? Math.log(read) : read, asFactor);
     }
 
     /**
@@ -148,9 +153,14 @@ record RepeatabilityWords(Repeatability of) {
         if (!scale.isRatio()) {
             return (Digits.two(size) + " " + unit.symbol()).strip();
         }
-        double factor = Math.exp(size);
-        return factor < AS_FACTOR
-                ? Digits.two(100 * Math.expm1(size)) + " %"
-                : Digits.two(factor) + " times";
+        return Math.exp(size) < AS_FACTOR ? percentage(size) : factor(size);
+    }
+
+    private static String percentage(double size) {
+        return Digits.two(100 * Math.expm1(size)) + " %";
+    }
+
+    private static String factor(double size) {
+        return Digits.three(Math.exp(size)) + " times";
     }
 }

@@ -142,7 +142,7 @@ class RepeatabilityTest {
     @Test
     void expectedSpreadsAreWordedAsAProtocolTakesThem() {
         assertEquals("6.0 %", RepeatabilityWords.size(Scale.RATIO, Unit.SECOND, Math.log(1.06)));
-        assertEquals("1.8 times", RepeatabilityWords.size(Scale.RATIO, Unit.ONE, Math.log(1.8)));
+        assertEquals("1.80 times", RepeatabilityWords.size(Scale.RATIO, Unit.ONE, Math.log(1.8)));
         assertEquals("12 Pa", RepeatabilityWords.size(Scale.DIFFERENCE, Unit.PASCAL, 12.3));
     }
 

@@ -3,14 +3,17 @@ package rigside.protocol;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import rigside.yaml.Problem;
+
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import rigside.yaml.Problem;
 
 class ShippedTest {
     @ParameterizedTest
@@ -51,24 +54,45 @@ class ShippedTest {
                         .collect(Collectors.toSet()));
     }
 
-    @Test
-    void theEightExercisesLastAsPublished() {
-        // 29 CFR 1910.134 Appendix A, Part I.A.14: seven of 60 s, the grimace 15 s, 435 s in all.
+    /** The file of sequences says what of them was checked and what is from memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "eight, ambient-eight-exercises",
+        "elastomeric, short-elastomeric",
+        "facepiece, short-filtering-facepiece"
+    })
+    void publishedSequencesAreAsPublished(String sequence, String name) {
         Step.Exercises step =
-                Shipped.protocol("protocols/ambient-eight-exercises.yaml").donning().stream()
+                Shipped.protocol("protocols/" + name + ".yaml").donning().stream()
                         .filter(Step.Exercises.class::isInstance)
                         .map(Step.Exercises.class::cast)
                         .findFirst()
                         .orElseThrow();
-        assertEquals(
-                List.of(60.0, 60.0, 60.0, 60.0, 60.0, 15.0, 60.0, 60.0),
-                step.exercises().stream().map(Step.Exercise::seconds).toList());
-        assertEquals(
-                List.of("Grimace"),
-                step.exercises().stream()
-                        .filter(exercise -> !exercise.counted())
-                        .map(Step.Exercise::title)
-                        .toList());
+        List<String[]> published =
+                Shipped.text("rigside/protocol/published-sequences.csv")
+                        .lines()
+                        .filter(line -> line.startsWith(sequence + ","))
+                        .map(line -> line.split(",", -1))
+                        .toList();
+        assertEquals(published.size(), step.exercises().size());
+        for (int at = 0; at < published.size(); at++) {
+            String[] row = published.get(at);
+            Step.Exercise exercise = step.exercises().get(at);
+            assertEquals(row[1], exercise.title());
+            assertEquals(Double.parseDouble(row[2]), exercise.seconds(), row[1]);
+            assertEquals(row[5].equals("yes"), exercise.counted(), row[1]);
+            if (!row[3].isEmpty()) {
+                assertEquals(Double.parseDouble(row[3]), length(exercise.ambient()), row[1]);
+                assertEquals(
+                        Double.parseDouble(row[4]),
+                        length(exercise.mask().stream().toList()),
+                        row[1]);
+            }
+        }
+    }
+
+    private static double length(List<Step.Window> windows) {
+        return windows.stream().mapToDouble(window -> window.to() - window.from()).sum();
     }
 
     private static Stream<Step> allSteps(String name) {
