@@ -1,10 +1,11 @@
 package rigside.screen;
 
+import rigside.analysis.ConditionSummary;
+import rigside.analysis.MeasureResult;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import rigside.analysis.ConditionSummary;
-import rigside.analysis.MeasureResult;
 
 /** Failed checks and donnings that do not count, per condition: outcomes, not nothing. */
 final class Outcomes {
@@ -24,9 +25,12 @@ final class Outcomes {
         return List.copyOf(lines);
     }
 
-    /** How many there are, in a line or two. */
+    /** How many there are, in a line or two; nothing where nothing is worn. */
     static List<Line> counted(Scene scene) {
         List<ConditionSummary> conditions = conditions(scene);
+        if (conditions.isEmpty()) {
+            return List.of();
+        }
         if (conditions.stream().noneMatch(Outcomes::isMarred)) {
             return Wrap.lines(
                     Tone.QUIET,
