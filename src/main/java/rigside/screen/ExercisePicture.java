@@ -51,21 +51,30 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
                         ? scene.twice(exercise().say(), scene.rows() - others)
                         : scene.wrapped(exercise().say());
         List<Line> what =
- Scene.stack(title, scene.isTall() ? Scene.stack(said, say) : Line.stacked(said, say), go);
+                Scene.stack(
+                        title,
+                        scene.isTall() ? Scene.stack(said, say) : Line.stacked(said, say),
+                        go);
         return Scene.stack(what, list(scene, scene.rows() - what.size() - 1));
     }
 
+    /** The tube's side in large letters, unless that leaves no room for the rest at this size. */
     private List<Line> running(double elapsed) {
+        List<Line> large = running(elapsed, scene.isTall());
+        return large.size() <= scene.rows() ? large : running(elapsed, false);
+    }
+
+    private List<Line> running(double elapsed, boolean largeTube) {
         List<Line> time = Windows.lines(exercise(), elapsed, scene.columns(), scene.signs());
         if (scene.columns() < WIDE) {
-            return Scene.stack(now(scene, elapsed), live(scene), time);
+            return Scene.stack(now(scene, elapsed, largeTube), live(scene), time);
         }
         List<Line> list = list(scene.columns(scene.columns() / 2), scene.rows() - time.size() - 1);
         int column = scene.columns() - list.stream().mapToInt(Line::width).max().orElse(0) - GAP;
         List<Line> both =
                 Line.beside(
                         Scene.stack(
-                                now(scene.columns(column - GAP), elapsed),
+                                now(scene.columns(column - GAP), elapsed, largeTube),
                                 live(scene.columns(column - GAP))),
                         column,
                         list,
@@ -74,12 +83,12 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
     }
 
     /** The exercise, its clock and what to do. */
-    private List<Line> now(Scene scene, double elapsed) {
+    private List<Line> now(Scene scene, double elapsed, boolean largeTube) {
         double left = exercise().seconds() - elapsed;
         List<Line> clock = scene.clock(left, scene.columns() / 2);
         int column = Math.max(24, clock.stream().mapToInt(Line::width).max().orElse(0) + GAP);
         int beside = scene.columns() - column;
-        List<Line> tube = tube(scene.columns(beside), elapsed);
+        List<Line> tube = tube(scene.columns(beside), elapsed, largeTube);
         List<Line> say = scene.columns(beside).within(exercise().say(), clock.size() - tube.size());
         boolean brief = LiveLines.isAny(scene) && !scene.isTall();
         List<Line> name = brief ? scene.strong(exercise().title()) : scene.name(exercise().title());
@@ -93,7 +102,7 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
     }
 
     /** What the hand on the sample tube has to know: in large letters where there is room. */
-    private List<Line> tube(Scene scene, double elapsed) {
+    private List<Line> tube(Scene scene, double elapsed, boolean large) {
         String tube = Windows.tube(exercise(), elapsed);
         Optional<String> next = Windows.next(exercise(), elapsed);
         List<Line> lines = new ArrayList<>(List.of(Line.BLANK));
@@ -101,7 +110,7 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
         Line line =
                 tube.isEmpty() ? words.plus("nothing is read now") : words.plus(Tone.WARN, tube);
         lines.add(next.map(each -> line.plus(Tone.QUIET, ", " + each)).orElse(line));
-        if (scene.isTall() && !tube.isEmpty()) {
+        if (large && !tube.isEmpty()) {
             lines.addAll(scene.sized(Math.min(scene.size(), Big.USUAL)).big(tube));
             lines.add(Line.BLANK);
         }

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rigside.analysis.Live;
+import rigside.session.Event;
 import rigside.session.Input;
 import rigside.session.Story;
 
@@ -34,6 +36,27 @@ class FailingFeedTest {
                 "██      ██  ██████  ██████  ██    ██  ██████        ██████  ██  ████    ██████";
         assertTrue(Drawn.of(view, 120, 36).contains(large), Drawn.of(view, 120, 36));
         assertFalse(Drawn.of(view, 80, 24).contains(large));
+    }
+
+    /** Mask pressure, a live reading and the tube's side all at once leave little room. */
+    @Test
+    void anExerciseWithEverythingToReadKeepsItsClockLarge() {
+        String text =
+                Story.text("/session/small.yaml")
+                        .replace(
+                                "plan:\n",
+                                "  - id: peak\n    title: Peak\n    kind: pressure-trace\nplan:\n")
+                        .replace("feeds: fit\n", "feeds: [fit, peak]\n    pressure-unit: Pa\n")
+                        .replace(
+                                "mask: 8 to 20 s\n",
+                                "mask: 8 to 20 s\n        pressure: 0 to 20 s\n");
+        Event.SessionOpened opening =
+                new Event.SessionOpened("test", "small.yaml", text, 7, "typed", "", false, 1);
+        Story story = Story.opened(opening).goOn().type("W1").type("21").goOn().purged();
+        View view = Scenes.later(story.goOn(), 12).with(Live.gate(OptionalDouble.of(4e9)));
+        String drawn = Drawn.of(view, 120, 36);
+        assertTrue(drawn.contains("mask pressure is read now"), drawn);
+        assertTrue(drawn.contains("██"), drawn);
     }
 
     @Test
