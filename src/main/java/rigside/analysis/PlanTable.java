@@ -1,14 +1,15 @@
 package rigside.analysis;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.SplittableRandom;
 import rigside.decide.CriticalValues;
 import rigside.decide.Outlook;
 import rigside.decide.Planning;
 import rigside.decide.Rules;
 import rigside.decide.Schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 
 /**
  * What a plan can be expected to bring, before any donning.
@@ -81,6 +82,18 @@ public record PlanTable(
                 looks(terms),
                 outcomes,
                 new PlanAdvice(terms, outcomes, settle, seed).all());
+    }
+
+    /**
+     * How often the plan settles where it should: when nothing differs, and when twice what matters
+     * does, whichever is rarer. The same share as in the table.
+     */
+    static double settledAtLeast(PlanTerms terms, long seed) {
+        return multiples(terms).stream()
+                .filter(multiple -> multiple == 0 || Math.abs(multiple) == 2)
+                .mapToDouble(multiple -> 1 - outcome(terms, multiple, seed).unsettled())
+                .min()
+                .orElse(1);
     }
 
     private static List<Look> looks(PlanTerms terms) {

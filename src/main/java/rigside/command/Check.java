@@ -2,16 +2,19 @@ package rigside.command;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 import rigside.analysis.ProtocolAdvice;
+import rigside.analysis.ProtocolAdvice.Counter;
 import rigside.desk.ProtocolFile;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
 import rigside.rig.RigFile;
+import rigside.rig.Signal;
 import rigside.yaml.Document;
 
 import java.io.IOException;
@@ -20,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /** {@code rigside check FILE...}: says whether protocol files can be run, and what they are. */
@@ -34,47 +38,78 @@ final class Check implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Protocol files.")
     private final List<Path> files = new ArrayList<>();
 
+    @Option(
+            names = "--rig",
+            paramLabel = "FILE",
+            description =
+                    "The rig file of the instruments that are to be used: sample windows are then"
+                            + " held against how long the counter settles.")
+    private Path rig;
+
     @Override
     public Integer call() {
         int bad = 0;
+        Optional<RigFile> attached = Optional.empty();
+        if (rig != null) {
+            attached = sound(rig, this::rigFile);
+            bad += attached.isPresent() ? 0 : 1;
+        }
+        Optional<Counter> counter = attached.flatMap(Check::counter);
         for (Path file : files) {
-            bad += isClean(file) ? 0 : 1;
+            boolean clean =
+                    ProtocolFile.isRigName(file.toString())
+                            ? sound(file, this::rigFile).isPresent()
+                            : sound(file, each -> protocol(each, counter)).isPresent();
+            bad += clean ? 0 : 1;
         }
         return bad == 0 ? Exit.DONE : Exit.PROBLEMS;
     }
 
-    private boolean isClean(Path file) {
-        try {
-            return ProtocolFile.isRigName(file.toString())
-                    ? isCleanRig(file)
-                    : isCleanProtocol(file);
-        } catch (IOException e) {
-            complain(file + ": " + FileWords.of(file, e));
-        }
-        return false;
+    /** Reads a file and says what it is; empty, and its problems told, when it is not sound. */
+    private interface Reading<T> {
+        Optional<T> of(Path file) throws IOException;
     }
 
-    private boolean isCleanProtocol(Path file) throws IOException {
+    private <T> Optional<T> sound(Path file, Reading<T> reading) {
+        try {
+            return reading.of(file);
+        } catch (IOException e) {
+            complain(file + ": " + FileWords.of(file, e));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Protocol> protocol(Path file, Optional<Counter> counter) throws IOException {
         Read read = ProtocolReader.read(file.toString(), bytes(file));
         if (read instanceof Read.Good good) {
             say(file + ": ok, " + summary(good.protocol()));
-            ProtocolAdvice.of(good.protocol()).forEach(each -> say("    think over: " + each));
-            return true;
+            ProtocolAdvice.of(good.protocol(), counter)
+                    .forEach(each -> say("    think over: " + each));
+            return Optional.of(good.protocol());
         }
         ((Read.Bad) read).problems().forEach(problem -> complain(problem.toString()));
-        return false;
+        return Optional.empty();
     }
 
-    private boolean isCleanRig(Path file) throws IOException {
-        Document<RigFile> rig =
+    private Optional<RigFile> rigFile(Path file) throws IOException {
+        Document<RigFile> read =
                 RigFile.read(
                         file.toString(),
                         bytes(file),
                         file.toAbsolutePath().normalize().getParent());
-        rig.value()
-                .ifPresent(read -> say(file + ": ok, " + kind(read) + ", '" + read.title() + "'"));
-        rig.problems().forEach(problem -> complain(problem.toString()));
-        return rig.value().isPresent();
+        read.value()
+                .ifPresent(each -> say(file + ": ok, " + kind(each) + ", '" + each.title() + "'"));
+        read.problems().forEach(problem -> complain(problem.toString()));
+        return read.value();
+    }
+
+    /** The counter that samples the mask; of two that stand side by side none is switched. */
+    private static Optional<Counter> counter(RigFile file) {
+        return file instanceof RigFile.Attached attached
+                ? attached.instruments()
+                        .feed(Signal.MASK)
+                        .map(feed -> new Counter(feed.settling(), feed.tellsSide()))
+                : Optional.empty();
     }
 
     private static String kind(RigFile file) {

@@ -24,6 +24,11 @@ public record Feed(
         double lostAfter,
         double settling) {
 
+    /** Whether its lines say which side the tube is on. */
+    public boolean tellsSide() {
+        return !form.sides().isEmpty();
+    }
+
     /** Whether its readings are of another time than the session's. */
     public boolean isReplayed() {
         return origin instanceof Origin.Replayed;

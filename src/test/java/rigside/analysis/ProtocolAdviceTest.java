@@ -1,13 +1,19 @@
 package rigside.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import rigside.analysis.ProtocolAdvice.Counter;
+import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
+
+import java.util.List;
+import java.util.Optional;
 
 class ProtocolAdviceTest {
     private static final String SOUND =
@@ -18,7 +24,7 @@ class ProtocolAdviceTest {
             cautions: [Stop at once when dizzy]
             conditions:
               - {id: a, title: A, specimen: {piece: one, worn-before: 0}, particle-reading: seal-only}
-              - {id: b, title: B, specimen: {piece: two, worn-before: 0}, particle-reading: seal-only}
+              - {id: b, title: B, specimen: {piece: one, worn-before: 1}, particle-reading: seal-only}
             measures:
               - {id: seal, title: Fit factor, kind: fit-factor, detection-limit: 0.1 /cm3,
                  compare: ratio, meaningful: 2 times, expected-spread: 1.2 times}
@@ -39,11 +45,15 @@ class ProtocolAdviceTest {
             """;
 
     private static List<String> advice(String text) {
+        return ProtocolAdvice.of(protocol(text));
+    }
+
+    private static Protocol protocol(String text) {
         Read read = ProtocolReader.read("test.yaml", text);
         if (read instanceof Read.Bad bad) {
             throw new AssertionError(bad.problems());
         }
-        return ProtocolAdvice.of(((Read.Good) read).protocol());
+        return ((Read.Good) read).protocol();
     }
 
     @Test
@@ -65,6 +75,8 @@ class ProtocolAdviceTest {
                     '  - {step: countdown, title: Purge, for: 3 min}' | '  - {step: note, title: Purge, say: Wait}' | no countdown comes before the exercises
                     Seal check passed                 | Straps even          | no check of a donning mentions the seal
                     rest: 1 min                       | rest: 5 s            | 'Breaths' rests less than 30 s between full breaths
+                    piece: one, worn-before: 1        | 'piece: two, worn-before: 1' | each condition is one specimen
+                    mask: 20 to 60 s                  | mask: 12 to 60 s | 'Exercises': the tube of a counter takes some seconds to clear
                     Stop at once when dizzy           | Mind the tube        | no caution says when to stop
                     """)
     void eachThingToThinkOverIsToldByItself(String sound, String doubtful, String begins) {
@@ -102,5 +114,42 @@ class ProtocolAdviceTest {
                 "before:\n  - {step: gates, title: Air, gates: [{gate: ambient, at-least: "
                         + least
                         + ", for: 10 s}]}\ndonning:\n");
+    }
+
+    @Test
+    void aPlanThatOneDonningUsesUpIsToldSo() {
+        String text =
+                SOUND.replace("plan: {", "plan: {design: independent, replicates: trials, ")
+                        .replace(
+                                "compare: ratio, meaningful: 2 times",
+                                "decides: no, compare: ratio, meaningful: 2 times")
+                        .replace("most: 8", "most: 5");
+        assertTrue(
+                advice(text).toString().contains("one donning of each condition uses the plan up"),
+                advice(text).toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    5  | false | ''
+                    6  | false | 6.00 s after its tube is switched, which leaves less than half of 1 window, and no value is taken then; of the ambient window of 'Still' it leaves 4.00 of 10.0 s
+                    25 | false | less than half of 2 windows, and no value is taken then; of the ambient window of 'Still' it leaves 0 of 10.0 s
+                    31 | true  | less than half of 1 window
+                    """)
+    void windowsAreHeldAgainstTheCounterThatIsUsed(double settling, boolean tells, String told) {
+        Counter counter = new Counter(settling, tells);
+        String advice = String.join("", ProtocolAdvice.of(protocol(SOUND), Optional.of(counter)));
+        assertTrue(advice.contains(told), advice);
+        assertEquals(told.isEmpty(), advice.isEmpty(), advice);
+    }
+
+    @Test
+    void aCounterThatNeedsNoSettlingNeedsNoGap() {
+        String text = SOUND.replace("mask: 20 to 60 s", "mask: 10 to 60 s");
+        Counter counter = new Counter(0, false);
+        assertEquals(List.of(), ProtocolAdvice.of(protocol(text), Optional.of(counter)));
     }
 }

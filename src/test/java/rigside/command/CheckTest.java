@@ -1,17 +1,22 @@
 package rigside.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import picocli.CommandLine;
+
+import rigside.yaml.Document;
 
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
-import rigside.yaml.Document;
+import java.util.Arrays;
 
 class CheckTest {
     private static final String CLEAN =
@@ -30,6 +35,42 @@ class CheckTest {
               - {step: trials, title: Breaths, feeds: breathing, trials: 5, target: 1 inH2O,
                  rest: 1 min, shortest: 500 ms, longest: 1 min}
             """;
+
+    private static final String SEAL =
+            """
+            format: 1
+            title: Disc
+            question: Does it leak?
+            cautions: [Stop at once when dizzy]
+            conditions:
+              - {id: a, title: A, specimen: {piece: one, worn-before: 0}, particle-reading: seal-only}
+              - {id: b, title: B, specimen: {piece: two, worn-before: 0}, particle-reading: seal-only}
+            measures:
+              - {id: seal, title: Fit factor, kind: fit-factor, detection-limit: 0.1 /cm3,
+                 compare: ratio, meaningful: 2 times, expected-spread: 1.2 times}
+            plan: {fewest: 3, most: 8, order: balanced}
+            donning:
+              - step: exercises
+                title: Exercises
+                feeds: seal
+                exercises:
+                  - {title: Still, for: 60 s, ambient: 0 to 10 s, mask: 20 to 60 s}
+            """;
+
+    private static String counter(String settling) {
+        return """
+        format: 1
+        title: Bench
+        feeds:
+          - id: counter
+            quantity: switched-concentration
+            file: counter.txt
+            column: 1
+            unit: /cm3
+            settling: SECONDS
+        """
+                .replace("SECONDS", settling);
+    }
 
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
@@ -91,15 +132,37 @@ class CheckTest {
     }
 
     @Test
+    void windowsAreHeldAgainstTheCounterOfARigFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("seal.yaml"), SEAL);
+        Path slow = Files.writeString(folder.resolve("slow.rig.yaml"), counter("6 s"));
+        assertEquals(0, check("--rig", slow.toString(), file.toString()));
+        assertTrue(lines(out).startsWith(slow + ": ok, 1 instrument, 'Bench'\n"), lines(out));
+        assertTrue(lines(out).contains("think over: 'Exercises': the counter settles for 6"));
+        out.getBuffer().setLength(0);
+        Path quick = Files.writeString(folder.resolve("quick.rig.yaml"), counter("4 s"));
+        assertEquals(0, check("--rig", quick.toString(), file.toString()));
+        assertFalse(lines(out).contains("settles"), lines(out));
+    }
+
+    @Test
+    void aRigFileWithProblemsIsToldAndTheProtocolCheckedAllTheSame() throws IOException {
+        Path file = Files.writeString(folder.resolve("seal.yaml"), SEAL);
+        Path bad = Files.writeString(folder.resolve("bad.rig.yaml"), counter("6 Pa"));
+        assertEquals(1, check("--rig", bad.toString(), file.toString()));
+        assertTrue(lines(err).startsWith(bad + ":9:15: "), lines(err));
+        assertTrue(lines(out).startsWith(file + ": ok, "), lines(out));
+    }
+
+    @Test
     void noFileIsWrongUsage() {
         assertEquals(2, run());
     }
 
     private int run(Path... files) {
-        String[] words = new String[files.length];
-        for (int i = 0; i < files.length; i++) {
-            words[i] = files[i].toString();
-        }
+        return check(Arrays.stream(files).map(Path::toString).toArray(String[]::new));
+    }
+
+    private int check(String... words) {
         return new CommandLine(new Check())
                 .setOut(new PrintWriter(out, true))
                 .setErr(new PrintWriter(err, true))
