@@ -1,11 +1,12 @@
 package rigside.protocol;
 
-import java.util.LinkedHashSet;
-import java.util.Set;
-import java.util.regex.Pattern;
 import rigside.yaml.Entry;
 import rigside.yaml.Value;
 import rigside.yaml.Words;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The short words of one sort that a file declares and other parts of it refer to. */
 final class Ids {
@@ -50,9 +51,16 @@ final class Ids {
         return id.must(
                 word -> declared.contains(word) || isIncomplete(),
                 word -> "no " + sort + " has the id " + Words.quoted(word),
-                declared.isEmpty()
-                        ? "give one in this file that id"
-                        : id.toOptional().map(word -> Words.suggestion(word, declared)).orElse(""));
+                id.toOptional().map(this::cure).orElse(""));
+    }
+
+    private String cure(String word) {
+        if (declared.isEmpty()) {
+            return "give one in this file that id";
+        }
+        return word.contains(",")
+                ? "write several as a list, such as [" + String.join(", ", declared) + "]"
+                : Words.suggestion(word, declared);
     }
 
     Set<String> all() {

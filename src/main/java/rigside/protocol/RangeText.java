@@ -1,10 +1,12 @@
 package rigside.protocol;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import rigside.measure.Dimension;
 import rigside.measure.Quantity;
 import rigside.yaml.Value;
+import rigside.yaml.Words;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Two quantities with {@code to} between them; the first may leave its unit to the second: {@code
@@ -15,6 +17,7 @@ import rigside.yaml.Value;
  */
 record RangeText(Quantity from, Quantity to) {
     private static final Pattern TWO = Pattern.compile("(.+?)\\s+to\\s+(.+)");
+    private static final Pattern SEVERAL = Pattern.compile(".+\\sto\\s.+\\sto\\s.+");
     private static final Pattern BARE_NUMBER = Pattern.compile("[-+0-9.,_eE]+");
 
     /** Whether a text is meant as a range. */
@@ -26,6 +29,16 @@ record RangeText(Quantity from, Quantity to) {
     static Value<RangeText> read(Value<String> text, Dimension dimension, String example) {
         return text.then(
                 written -> {
+                    if (SEVERAL.matcher(written).matches()) {
+                        return text.wrong(
+                                text.label()
+                                        + " must be two values with 'to' between them, not "
+                                        + Words.quoted(written),
+                                "write for example '"
+                                        + example
+                                        + "'; where several may stand, as a list:"
+                                        + " [0 to 10 s, 50 to 60 s]");
+                    }
                     Matcher ends = TWO.matcher(written);
                     if (!ends.matches()) {
                         return text.wrong(

@@ -1,15 +1,16 @@
 package rigside.protocol;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 import rigside.yaml.Entry;
 import rigside.yaml.Value;
 import rigside.yaml.Words;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /** Units as a protocol writes them, standing alone or after a number. */
 final class UnitText {
@@ -36,6 +37,10 @@ final class UnitText {
                     Map.entry("/ccm", Unit.PER_CUBIC_CENTIMETRE),
                     Map.entry("1/cm3", Unit.PER_CUBIC_CENTIMETRE),
                     Map.entry("#/cm3", Unit.PER_CUBIC_CENTIMETRE),
+                    Map.entry("p/cc", Unit.PER_CUBIC_CENTIMETRE),
+                    Map.entry("p/cm3", Unit.PER_CUBIC_CENTIMETRE),
+                    Map.entry("particles/cc", Unit.PER_CUBIC_CENTIMETRE),
+                    Map.entry("particles/cm3", Unit.PER_CUBIC_CENTIMETRE),
                     Map.entry("cm-3", Unit.PER_CUBIC_CENTIMETRE),
                     Map.entry("c", Unit.DEGREE_CELSIUS),
                     Map.entry("\u00b0c", Unit.DEGREE_CELSIUS),
@@ -47,6 +52,10 @@ final class UnitText {
 
     /** A unit standing alone; {@code none} is the unit of a plain number. */
     static Value<Unit> unit(Entry entry) {
+        return unit(entry, allSymbols());
+    }
+
+    private static Value<Unit> unit(Entry entry, List<String> candidates) {
         Value<String> text = entry.line();
         return text.then(
                 symbol ->
@@ -59,12 +68,12 @@ final class UnitText {
                                                         text.wrong(
                                                                 "unknown unit "
                                                                         + Words.quoted(symbol),
-                                                                cure(symbol, allSymbols()))));
+                                                                cure(symbol, candidates))));
     }
 
     /** A unit standing alone that must measure one dimension. */
     static Value<Unit> unit(Entry entry, Dimension dimension) {
-        Value<Unit> unit = unit(entry);
+        Value<Unit> unit = unit(entry, Unit.symbols(dimension));
         return unit.must(
                 known -> known.dimension() == dimension,
                 known ->
@@ -105,14 +114,15 @@ final class UnitText {
     }
 
     private static String cure(String symbol, List<String> candidates) {
-        String lower = symbol.toLowerCase(Locale.ROOT);
+        String plain = symbol.replace('\u00b3', '3').replace('\u2082', '2');
+        String lower = plain.toLowerCase(Locale.ROOT);
         return Optional.ofNullable(MEANT.get(lower))
                 .map(Unit::symbol)
                 .filter(candidates::contains)
                 .or(
                         () ->
                                 candidates.stream()
-                                        .filter(known -> known.equalsIgnoreCase(symbol))
+                                        .filter(known -> known.equalsIgnoreCase(plain))
                                         .findFirst())
                 .map(near -> "did you mean '" + near + "'?")
                 .orElse("known units: " + String.join(", ", candidates));

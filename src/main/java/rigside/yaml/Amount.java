@@ -19,6 +19,11 @@ public record Amount(double number, String unit) {
     private static final Pattern NUMBER_FIRST =
             Pattern.compile("([-+]?[0-9.,_]+(?:[eE][-+]?[0-9]+)?)\\s*(.*)");
 
+    private static final Pattern CURLY_QUOTE = Pattern.compile("[\u2018-\u201f\u00ab\u00bb]");
+
+    /** Minutes and seconds, or several amounts. */
+    private static final Pattern SEVERAL = Pattern.compile(":.*|.*[\\s,]\\d.*");
+
     /**
      * The amount a text is, such as {@code 90 s} or {@code 10%}; a problem for anything else.
      *
@@ -33,7 +38,7 @@ public record Amount(double number, String unit) {
                                 text.label()
                                         + " must begin with a number, not "
                                         + Words.quoted(written),
-                                "write for example '" + example + "'");
+                                cure(written, example));
                     }
                     String unit = parts.group(2).strip();
                     if (!unit.isEmpty() && Character.isDigit(unit.charAt(0))) {
@@ -43,8 +48,24 @@ public record Amount(double number, String unit) {
                                         + Words.quoted(written),
                                 "write the digits without spaces, such as 1500");
                     }
+                    if (SEVERAL.matcher(unit).matches()) {
+                        return text.wrong(
+                                text.label()
+                                        + " must be one number with its unit, not "
+                                        + Words.quoted(written),
+                                "write for example '" + example + "'");
+                    }
                     return Numeral.read(text.map(same -> parts.group(1)))
                             .map(number -> new Amount(number, unit));
                 });
+    }
+
+    private static String cure(String written, String example) {
+        if (Numeral.isTypographicMinus(written)) {
+            return "write an ordinary '-'";
+        }
+        return CURLY_QUOTE.matcher(written).lookingAt()
+                ? "write it without quotes"
+                : "write for example '" + example + "'";
     }
 }

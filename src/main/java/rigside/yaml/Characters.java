@@ -39,7 +39,9 @@ final class Characters {
         int before = problems.count();
         int line = 1;
         int column = 1;
-        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+        for (int i = 0;
+                i < text.length() && !problems.isFull();
+                i += Character.charCount(text.codePointAt(i))) {
             int point = text.codePointAt(i);
             if (!isSafeInFile(point)) {
                 problems.note(line, column, "hidden character " + name(point), "delete it");

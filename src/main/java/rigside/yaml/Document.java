@@ -1,7 +1,8 @@
 package rigside.yaml;
 
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +13,15 @@ import java.util.function.Function;
  *
  * @param <T> what the file describes
  * @param value present exactly when there are no problems
- * @param problems in the order of the file, each placed inside it
+ * @param problems in the order of the file, each placed inside it; where there are more than {@link
+ *     #MOST_PROBLEMS} the last says so
  */
 public record Document<T>(Optional<T> value, List<Problem> problems) {
     /** The largest file read, in bytes of UTF-8. */
     public static final int MOST_BYTES = 256 * 1024;
+
+    /** So many problems are listed, and then that there are more. */
+    public static final int MOST_PROBLEMS = 100;
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
@@ -35,15 +40,25 @@ public record Document<T>(Optional<T> value, List<Problem> problems) {
         if (bytes.length > MOST_BYTES) {
             return tooLarge(name);
         }
-        try {
-            return read(
-                    name,
-                    StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(),
-                    reader);
-        } catch (CharacterCodingException e) {
-            return refused(
-                    name, "the file is not text in UTF-8", "save it again with UTF-8 encoding");
-        }
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
+        String text = out.flip().toString();
+        return result.isError() ? noText(name, text) : read(name, text, reader);
+    }
+
+    /** {@code before}: what could be read until the first byte that is none of UTF-8. */
+    private static <T> Document<T> noText(String name, String before) {
+        String[] lines = before.split("\r\n|\r|\n", -1);
+        String last = lines[lines.length - 1];
+        Problem problem =
+                new Problem(
+                        name,
+                        lines.length,
+                        last.codePointCount(0, last.length()) + 1,
+                        "the character here is not written in UTF-8",
+                        "save the file again with UTF-8 encoding");
+        return new Document<>(Optional.empty(), List.of(problem));
     }
 
     /**

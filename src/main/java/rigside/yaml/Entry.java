@@ -253,12 +253,19 @@ public final class Entry {
         if (!(tree instanceof Tree.Scalar scalar)) {
             return wrong(
                     spot.label() + " must be " + wanted + ", not " + tree.words(),
-                    "write " + wanted + " after the colon");
+                    tree instanceof Tree.Mapping
+                            ? "put a text that holds ': ' in quotes"
+                            : "write "
+                                    + wanted
+                                    + " without brackets or dashes, or in quotes a text that has"
+                                    + " them");
         }
         return scalar.isNothing()
                 ? wrong(
                         spot.label() + " has no value",
-                        "write " + wanted + " after the colon, or leave the key out")
+                        "write "
+                                + wanted
+                                + " after the colon, or leave the key out; # begins a comment")
                 : Value.of(spot, scalar);
     }
 

@@ -181,6 +181,9 @@ public final class Fields {
             if (asked.contains(key.text())) {
                 continue;
             }
+            if (spot.problems().isFull()) {
+                break;
+            }
             noteStranger(key, known);
             Words.nearest(key.text(), missing).ifPresent(missing::remove);
             Words.nearest(key.text(), alternatives).ifPresent(near -> alternatives.clear());
@@ -188,16 +191,38 @@ public final class Fields {
     }
 
     private void noteStranger(Tree.Scalar key, Collection<String> known) {
-        spot.at(key, key.text())
-                .note(
-                        "unknown key " + Words.quoted(key.text()) + inside(),
-                        Words.suggestion(key.text(), known));
+        int colon = key.text().indexOf(':');
+        if (colon > 0 && known.contains(key.text().substring(0, colon))) {
+            String word = key.text().substring(0, colon);
+            spot.at(key, key.text())
+                    .note(
+                            "the key '" + word + "' has no space after its colon",
+                            "write '" + word + ": ' and then its value");
+            missing.remove(word);
+            return;
+        }
+        spot.problems()
+                .noteStranger(
+                        key.text(),
+                        spot.problems()
+                                .problem(
+                                        key.line(),
+                                        key.column(),
+                                        "unknown key " + Words.quoted(key.text()) + inside(),
+                                        Words.suggestion(key.text(), known)));
     }
 
     private void noteMissing(String key, String example) {
-        spot.note(
-                "missing key '" + key + "'" + inside(),
-                "add a line '" + key + ": " + example + "'");
+        spot.problems()
+                .noteLack(
+                        key,
+                        spot.label(),
+                        spot.problems()
+                                .problem(
+                                        spot.line(),
+                                        spot.column(),
+                                        "missing key '" + key + "'" + inside(),
+                                        "add a line '" + key + ": " + example + "'"));
     }
 
     private String inside() {

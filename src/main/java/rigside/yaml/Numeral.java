@@ -1,5 +1,6 @@
 package rigside.yaml;
 
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A number as this program reads it: one way to write it and no surprises. */
@@ -14,6 +15,10 @@ final class Numeral {
     private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]+,[0-9]+");
     private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0[0-9].*");
     private static final Pattern OPEN_POINT = Pattern.compile("[-+]?(\\.[0-9]+|[0-9]+\\.)");
+    private static final Pattern TYPOGRAPHIC_MINUS =
+            Pattern.compile("[\u2010-\u2015\u2212][0-9].*");
+    private static final Pattern WORD_AFTER =
+            Pattern.compile("[-+]?[0-9][0-9.]*\\s*([^0-9.\\s].*)");
     private static final int LONGEST = 30;
 
     /** Beyond it no bench value lies, and whole numbers are no longer exact. */
@@ -52,6 +57,21 @@ final class Numeral {
         if (OPEN_POINT.matcher(written).matches()) {
             return "write digits on both sides of the point, such as 0.5";
         }
+        if (written.contains("#")) {
+            return "write a space before the '#' of a comment";
+        }
+        if (isTypographicMinus(written)) {
+            return "write an ordinary '-'";
+        }
+        Matcher word = WORD_AFTER.matcher(written);
+        if (word.matches()) {
+            return "write the number alone, without " + Words.quoted(word.group(1));
+        }
         return "write digits and at most one point, such as 12 or 0.5";
+    }
+
+    /** Whether a number begins with a dash of print instead of the sign of the keyboard. */
+    static boolean isTypographicMinus(String written) {
+        return TYPOGRAPHIC_MINUS.matcher(written).matches();
     }
 }

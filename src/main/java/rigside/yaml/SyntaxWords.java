@@ -1,103 +1,26 @@
 package rigside.yaml;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.events.ScalarEvent;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** The YAML library's complaints in plain words, placed inside the file. */
 final class SyntaxWords {
-    /**
-     * One complaint.
-     *
-     * @param part what the library's text holds
-     * @param atStart whether the place to mend is where the broken part begins
-     */
-    private record Saying(String part, boolean atStart, String what, String help) {}
-
-    private static final List<Saying> SAYINGS =
-            List.of(
-                    new Saying("TAB", false, "a tab stands at the beginning", "indent with spaces"),
-                    new Saying(
-                            "that cannot start any token",
-                            false,
-                            "a text may not begin with this character",
-                            "put the text in quotes"),
-                    new Saying(
-                            "mapping values are not allowed",
-                            false,
-                            "a colon stands where none can",
-                            "put a text that holds ': ' in quotes, and see whether the line is"
-                                    + " indented like its neighbours"),
-                    new Saying(
-                            "could not find expected ':'",
-                            true,
-                            "this line is neither 'key: value' nor an item '- ...'",
-                            "write a colon and a space after the key; a text over several lines"
-                                    + " goes in quotes"),
-                    new Saying(
-                            "unexpected end of stream",
-                            true,
-                            "a quote is opened here and never closed",
-                            "close it with the same quote"),
-                    new Saying(
-                            "unexpected document separator",
-                            true,
-                            "a quote is opened here and never closed",
-                            "close it with the same quote"),
-                    new Saying(
-                            "escape",
-                            false,
-                            "a backslash in double quotes is followed by something unknown",
-                            "write two backslashes, or use single quotes"),
-                    new Saying(
-                            "hexadecimal",
-                            false,
-                            "a backslash in double quotes is followed by something unknown",
-                            "write two backslashes, or use single quotes"),
-                    new Saying(
-                            "expected ',' or ']'",
-                            true,
-                            "the list that begins here with [ is not closed properly",
-                            "put commas between its items and ] at its end"),
-                    new Saying(
-                            "expected ',' or '}'",
-                            true,
-                            "the group that begins here with { is not closed properly",
-                            "put commas between its keys and } at its end"),
-                    new Saying(
-                            "expected <block end>",
-                            false,
-                            "this line does not fit the lines above it",
-                            "start keys of one group, and the '-' of one list, in the same column"),
-                    new Saying(
-                            "sequence entries are not allowed",
-                            false,
-                            "a list may not begin here",
-                            "begin it on the next line, each item with '- '"),
-                    new Saying(
-                            "while scanning an a",
-                            true,
-                            "a text may not begin with this character",
-                            "put the text in quotes"));
-
-    private static final Saying UNKNOWN =
-            new Saying(
-                    "",
-                    false,
-                    "from here on the file cannot be understood",
-                    "look for a missing quote, colon or bracket, or a wrong indentation, here or"
-                            + " in the line above");
-
     /** A line that is a key and its value without the colon between them. */
     private static final Pattern WITHOUT_COLON = Pattern.compile("( *)([a-z][a-z0-9-]*) +([^:]+)");
 
     /** A line that begins an item with a word and no key. */
     private static final Pattern WITHOUT_KEY = Pattern.compile("( *- +)([a-z][a-z0-9-]*)");
+
+    /** A key with its value on the same line. */
+    private static final Pattern COMPLETE =
+            Pattern.compile("( *(?:- +)*)([a-z][a-z0-9-]*): +[^|>\\s].*");
 
     private final String[] lines;
     private final Optional<ScalarEvent> before;
@@ -118,9 +41,12 @@ final class SyntaxWords {
                         : Optional.empty();
         boolean told =
                 mark.isPresent()
-                        && (endedQuote(mark.get().getLine(), problems)
+                        && (slipped((MarkedYAMLException) fault, problems)
+                                || endedQuote(mark.get().getLine(), problems)
                                 || (isMisplacedKey(fault)
-                                        && lineBefore(mark.get().getLine(), problems)));
+                                        && (lineBefore(mark.get().getLine(), problems)
+                                                || indentedFurther(mark.get().getLine(), problems)))
+                                || withinLine(fault, mark.get(), problems));
         if (!told) {
             saying(fault, problems);
         }
@@ -131,6 +57,82 @@ final class SyntaxWords {
         String told = String.valueOf(fault.getMessage());
         return told.contains("mapping values are not allowed")
                 || told.contains("expected <block end>");
+    }
+
+    /** A slip on the line the library complains of, where that began, or on the line before. */
+    private boolean slipped(MarkedYAMLException fault, Problems problems) {
+        String told = String.valueOf(fault.getMessage());
+        if (!isMisplacedKey(fault) && !told.contains("could not find expected ':'")) {
+            return false;
+        }
+        int line = fault.getProblemMark().getLine();
+        int begun = fault.getContextMark() == null ? line : fault.getContextMark().getLine();
+        List<Integer> rows =
+                isMisplacedKey(fault) ? List.of(line, rowBefore(line)) : List.of(begun, line);
+        Optional<Slip.Placed> found = Slip.first(lines, rows);
+        found.ifPresent(
+                at ->
+                        note(
+                                at.row(),
+                                at.slip().column(),
+                                at.slip().what(),
+                                at.slip().help(),
+                                problems));
+        return found.isPresent();
+    }
+
+    /** A key further in than the one above it, which is complete. */
+    private boolean indentedFurther(int line, Problems problems) {
+        int row = rowBefore(line);
+        if (row < 0 || line >= lines.length) {
+            return false;
+        }
+        Matcher above = COMPLETE.matcher(words(row));
+        boolean further = above.matches() && indent(line) > above.end(1);
+        if (further) {
+            note(
+                    line,
+                    indent(line),
+                    "this line is indented further than "
+                            + Words.quoted(above.group(2))
+                            + " above it, which has its value already",
+                    "begin both in the same column",
+                    problems);
+        }
+        return further;
+    }
+
+    /** What stands behind other words of its line, where the usual words would mislead. */
+    private boolean withinLine(RuntimeException fault, Mark mark, Problems problems) {
+        String told = String.valueOf(fault.getMessage());
+        boolean within = mark.getLine() < lines.length && mark.getColumn() > indent(mark.getLine());
+        if (within && told.contains("TAB")) {
+            note(
+                    mark.getLine(),
+                    mark.getColumn(),
+                    "a tab stands here",
+                    "write a space instead",
+                    problems);
+            return true;
+        }
+        if (within && told.contains("expected <block end>")) {
+            note(
+                    mark.getLine(),
+                    mark.getColumn(),
+                    "something follows a value that has ended",
+                    "delete it, or put the whole value in quotes",
+                    problems);
+            return true;
+        }
+        return false;
+    }
+
+    private int rowBefore(int line) {
+        int row = Math.min(line, lines.length) - 1;
+        while (row >= 0 && words(row).isBlank()) {
+            row--;
+        }
+        return row;
     }
 
     /** A text in quotes that ended on this line, so that what follows it makes no sense. */
@@ -148,7 +150,11 @@ final class SyntaxWords {
                                     : "the text in quotes that begins here ends within the line",
                             several
                                     ? "close it where its text ends"
-                                    : "put a text that holds an apostrophe in double quotes",
+                                    : text.getScalarStyle()
+                                                    == DumperOptions.ScalarStyle.SINGLE_QUOTED
+                                            ? "put a text that holds an apostrophe in double quotes"
+                                            : "delete what follows, or put the whole text in single"
+                                                    + " quotes",
                             problems);
                 });
         return ended.isPresent();
@@ -161,10 +167,7 @@ final class SyntaxWords {
 
     /** The line of words before this one, when it lacks its colon or its key. */
     private boolean lineBefore(int line, Problems problems) {
-        int row = line - 1;
-        while (row >= 0 && words(row).isBlank()) {
-            row--;
-        }
+        int row = rowBefore(line);
         if (row < 0 || line >= lines.length) {
             return false;
         }
@@ -202,11 +205,7 @@ final class SyntaxWords {
 
     private void saying(RuntimeException fault, Problems problems) {
         String told = String.valueOf(fault.getMessage());
-        Saying saying =
-                SAYINGS.stream()
-                        .filter(known -> told.contains(known.part()))
-                        .findFirst()
-                        .orElse(UNKNOWN);
+        Saying saying = Saying.of(told);
         Optional<Mark> mark = Optional.empty();
         if (fault instanceof MarkedYAMLException marked) {
             Mark at = saying.atStart() ? marked.getContextMark() : null;

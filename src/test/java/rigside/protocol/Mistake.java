@@ -3,6 +3,7 @@ package rigside.protocol;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One row of {@code mistakes.txt}; the file's header explains the marks.
@@ -11,10 +12,19 @@ import java.util.List;
  * @param replaced text of the base file
  * @param by what stands there instead
  * @param at text of the line the problem is placed on
+ * @param mark text that begins where the problem is placed, no text for the end of the line; empty
+ *     where that is not looked at
  * @param what what is wrong
  * @param help what to do
  */
-record Mistake(String name, String replaced, String by, String at, String what, String help) {
+record Mistake(
+        String name,
+        String replaced,
+        String by,
+        String at,
+        Optional<String> mark,
+        String what,
+        String help) {
     static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();
         String[] blocks = Shipped.text("rigside/protocol/mistakes.txt").split("(?m)^= ");
@@ -25,6 +35,9 @@ record Mistake(String name, String replaced, String by, String at, String what, 
                             part(block, "- "),
                             part(block, "+ "),
                             part(block, "@ "),
+                            block.contains("\n^")
+                                    ? Optional.of(part(block, "^ "))
+                                    : Optional.empty(),
                             part(block, "> "),
                             part(block, "? ")));
         }
@@ -49,6 +62,14 @@ record Mistake(String name, String replaced, String by, String at, String what, 
             throw new IllegalStateException(name + ": the mistaken file has no '" + at + "'");
         }
         return (int) file.substring(0, start).chars().filter(c -> c == '\n').count() + 1;
+    }
+
+    /** Whether a column, from 1, of the line is where the problem must be placed. */
+    boolean isAt(int column) {
+        String line = file().lines().skip(line() - 1L).findFirst().orElse("");
+        String rest = line.substring(line.offsetByCodePoints(0, column - 1));
+        return mark.isEmpty()
+                || (mark.get().isEmpty() ? rest.isEmpty() : rest.startsWith(mark.get()));
     }
 
     private static String part(String block, String mark) {

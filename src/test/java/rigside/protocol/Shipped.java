@@ -46,7 +46,7 @@ public final class Shipped {
         return ((Read.Good) ProtocolReader.read(name, text(name))).protocol();
     }
 
-    static List<Problem> problems(String text) {
+    public static List<Problem> problems(String text) {
         Read read = ProtocolReader.read("file.yaml", text);
         return read instanceof Read.Bad bad ? bad.problems() : List.of();
     }
