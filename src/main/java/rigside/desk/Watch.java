@@ -74,7 +74,7 @@ public final class Watch {
         new Watch(
                         new WatchedPath(console, absolute),
                         Aside.THREADS,
-                        file.toString(),
+                        absolute.getFileName().toString(),
                         absolute.getParent(),
                         settings.style())
                 .run();
