@@ -1,7 +1,5 @@
 package rigside.protocol;
 
-import java.util.List;
-import java.util.function.ToDoubleFunction;
 import rigside.protocol.Step.Checklist;
 import rigside.protocol.Step.Countdown;
 import rigside.protocol.Step.Exercise;
@@ -11,6 +9,9 @@ import rigside.protocol.Step.Gates;
 import rigside.protocol.Step.Note;
 import rigside.protocol.Step.Observations;
 import rigside.protocol.Step.Trials;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How long things take at the bench, as far as a protocol tells. Times are in seconds. What has no
@@ -33,20 +34,34 @@ public final class BenchTime {
      * after putting it on comes once, with whichever condition is first.
      */
     public static double round(Protocol protocol) {
-        double first = protocol.plan().maskStaysOn() ? 1.0 / protocol.conditions().size() : 1;
+        return round(protocol, id -> donning(protocol, id), BenchTime::withoutTrials);
+    }
+
+    /** The same as far as the steps of a round themselves declare it. */
+    public static double declaredRound(Protocol protocol) {
+        return round(protocol, id -> declared(protocol, id), BenchTime::declared);
+    }
+
+    private static double round(
+            Protocol protocol, ToDoubleFunction<String> donning, ToDoubleFunction<Step> step) {
+        double left = protocol.plan().maskStaysOn() ? 1 - 1.0 / protocol.conditions().size() : 0;
         return protocol.conditions().stream()
                 .mapToDouble(
-                        condition ->
-                                donning(protocol, condition.id())
-                                        - (1 - first) * puttingOn(protocol, condition.id()))
+                        each ->
+                                donning.applyAsDouble(each.id())
+                                        - left * puttingOn(protocol, each.id(), step))
                 .sum();
     }
 
-    private static double puttingOn(Protocol protocol, String conditionId) {
+    private static double puttingOn(
+            Protocol protocol, String conditionId, ToDoubleFunction<Step> seconds) {
         return sum(
                 protocol,
                 conditionId,
-                step -> step.head().applies().onlyAfterPuttingOn() ? withoutTrials(step) : 0);
+                step ->
+                        step.head().applies().onlyAfterPuttingOn()
+                                ? seconds.applyAsDouble(step)
+                                : 0);
     }
 
     /** What comes before the first donning: all there is where nothing is worn. */

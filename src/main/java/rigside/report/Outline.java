@@ -36,10 +36,14 @@ public final class Outline {
         blocks.add(new Block.Caution(NO_FIT_TEST));
         add(blocks, "Cautions", points(protocol.cautions()));
         add(blocks, "Asked once a session", fields(protocol.facts()));
-        add(blocks, "Compared", conditions(protocol.conditions()));
+        boolean compares = protocol.purpose() == Protocol.Purpose.COMPARISON;
+        add(blocks, compares ? "Compared" : "Worn", conditions(protocol.conditions()));
         add(blocks, "Measured", OutlineMeasures.of(protocol));
         add(blocks, "Plan", OutlinePlan.of(protocol, seed));
-        add(blocks, "Before the first donning", steps(protocol, protocol.before()));
+        add(
+                blocks,
+                protocol.donning().isEmpty() ? "Steps" : "Before the first donning",
+                steps(protocol, protocol.before()));
         add(blocks, "One donning", steps(protocol, protocol.donning()));
         add(blocks, "After the last donning", steps(protocol, protocol.after()));
         add(blocks, "Time at the bench", OutlineTimes.of(protocol));

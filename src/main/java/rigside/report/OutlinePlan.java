@@ -29,8 +29,20 @@ record OutlinePlan(Protocol protocol, PlannedRounds rounds) {
 
     private List<List<String>> rows() {
         Plan plan = protocol.plan();
+        if (protocol.purpose() == Protocol.Purpose.REPEATABILITY) {
+            return List.of(
+                    List.of("How often", rounds.most() + " donnings of the one condition"),
+                    List.of("Looks", "none: nothing is compared, so there is no verdict"),
+                    List.of("Times of trials", concealed(plan.trialClock())),
+                    List.of("Running result", concealed(plan.result())));
+        }
         return List.of(
-                List.of("How often", rounds.words() + ", each a donning of every condition"),
+                List.of(
+                        "How often",
+                        rounds.words()
+                                + (plan.maskStaysOn()
+                                        ? ", each every condition in turn while the mask stays on"
+                                        : ", each a donning of every condition")),
                 List.of("Set against each other", design()),
                 List.of(
                         "Looks",

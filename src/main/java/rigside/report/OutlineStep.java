@@ -1,8 +1,5 @@
 package rigside.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Collectors;
 import rigside.measure.Numbers;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
@@ -13,6 +10,10 @@ import rigside.report.Block.Head;
 import rigside.report.Block.Part;
 import rigside.report.Block.Table;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
 /** One step of the procedure. */
 record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
 
@@ -20,6 +21,9 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
         List<Block> blocks = new ArrayList<>();
         if (!step.head().applies().conditions().isEmpty()) {
             blocks.add(new Block.Words("Only for: " + conditions(protocol, step) + "."));
+        }
+        if (step.head().applies().onlyAfterPuttingOn()) {
+            blocks.add(new Block.Words("Only when the mask was just put on."));
         }
         step.head()
                 .applies()

@@ -33,13 +33,12 @@ record OutlineTimes(Protocol protocol, List<List<Cell>> rows) {
 
     private void fill() {
         outside("Before the first donning", before());
-        double declared = 0;
         for (Condition each : protocol.conditions()) {
             double own = BenchTime.declared(protocol, each.id());
-            declared += own;
             row("Donning: " + each.title(), own, BenchTime.donning(protocol, each.id()));
         }
         if (!protocol.conditions().isEmpty()) {
+            double declared = BenchTime.declaredRound(protocol);
             double round = BenchTime.round(protocol);
             PlannedRounds rounds = PlannedRounds.of(protocol);
             row("Round", declared, round);

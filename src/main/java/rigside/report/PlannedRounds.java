@@ -14,6 +14,9 @@ record PlannedRounds(int fewest, int most) {
 
     static PlannedRounds of(Protocol protocol) {
         Plan plan = protocol.plan();
+        if (protocol.purpose() == Protocol.Purpose.REPEATABILITY) {
+            return new PlannedRounds(plan.most(), plan.most());
+        }
         int values = plan.design() == Plan.Design.INDEPENDENT_TRIALS ? perRound(protocol) : 1;
         int fewest = -Math.floorDiv(-plan.fewest(), values);
         return new PlannedRounds(fewest, Math.max(fewest, plan.most() / values));
