@@ -53,7 +53,11 @@ final class FitFactorValue {
                 overall.filter(Penetration::unresolved).isPresent(),
                 level(counted, rule()),
                 parts,
-                sight.restsOn(sight.entries(slots)),
+                sight.restsOn(
+                        sight.entries(slots),
+                        step ->
+                                step instanceof Step.Exercises exercises
+                                        && exercises.fitFactor().equals(Optional.of(measure.id()))),
                 Values.missing(parts),
                 overall.flatMap(known -> counting()));
     }

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rigside.measure.Quantity;
 import rigside.protocol.Step;
@@ -46,16 +48,19 @@ record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
 
     /**
      * The numbers of the entries a value rests on: those read for it, and those that decided which
-     * steps of the donning were done.
+     * of the steps that bring them were done.
+     *
+     * @param brings whether a step of the donning can bring such readings
      */
-    List<Integer> restsOn(List<Integer> read) {
-        return Stream.concat(
-                        read.stream(),
-                        applicable().stream()
-                                .flatMap(each -> each.because().stream())
-                                .map(Entry::number))
-                .distinct()
-                .toList();
+    List<Integer> restsOn(List<Integer> read, Predicate<Step> brings) {
+        List<Step> steps = evidence.state().protocol().donning();
+        List<Applicable> applicable = applicable();
+        Stream<Entry> decided =
+                IntStream.range(0, steps.size())
+                        .filter(at -> brings.test(steps.get(at)))
+                        .boxed()
+                        .flatMap(at -> applicable.get(at).because().stream());
+        return Stream.concat(read.stream(), decided.map(Entry::number)).distinct().toList();
     }
 
     private List<Applicable> applicable() {

@@ -139,8 +139,27 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
                 false,
                 Level.NONE,
                 parts,
-                sight.restsOn(parts.stream().flatMap(part -> part.entries().stream()).toList()),
+                sight.restsOn(
+                        parts.stream().flatMap(part -> part.entries().stream()).toList(),
+                        this::brings),
                 missing);
+    }
+
+    /** Whether a step can bring readings of this measure. */
+    private boolean brings(Step step) {
+        if (step instanceof Step.Trials trials) {
+            return trials.measure().equals(measure.id());
+        }
+        if (step instanceof Step.Exercises exercises) {
+            return exercises.pressureTrace().equals(Optional.of(measure.id()));
+        }
+        List<String> asked =
+                measure.kind() instanceof Measure.Calculated calculated
+                        ? calculated.of()
+                        : measure.kind() instanceof Measure.TypedNumber typed
+                                ? List.of(typed.field())
+                                : List.of();
+        return step.asks().stream().anyMatch(asked::contains);
     }
 
     /** Whether a value, if there is one, can be compared the way the measure is. */

@@ -11,8 +11,8 @@ import rigside.protocol.Step;
  * Whether a step is done, given the condition worn and what was answered before it.
  *
  * @param is whether it is done
- * @param because the entries that decided it, in the order they were asked for; empty where the
- *     condition, a check or nothing decides
+ * @param because the entries that decided it, and those that decided whether they were asked for;
+ *     empty where the condition, a check or nothing decides
  */
 public record Applicable(boolean is, List<Entry> because) {
     public Applicable {
@@ -91,12 +91,25 @@ public record Applicable(boolean is, List<Entry> because) {
             boolean is = true;
             List<Entry> because = new ArrayList<>();
             for (OnlyIf each : step.head().applies().onlyIf()) {
-                Optional<Place> asked = asked(each.answer(), decided.size() - each.back());
+                int before = decided.size() - each.back();
+                Optional<Place> asked = asked(each.answer(), before);
+                because.addAll(deciding(each.answer(), before));
                 asked.flatMap(place -> entry.apply(new Slot.Field(place, each.answer())))
                         .ifPresent(because::add);
                 is &= asked.filter(place -> holds(each, place)).isPresent();
             }
-            return new Applicable(is, because);
+            return new Applicable(is, because.stream().distinct().toList());
+        }
+
+        /** What decided in turn whether an answer was asked for. */
+        private List<Entry> deciding(String answer, int before) {
+            List<Entry> deciding = new ArrayList<>();
+            for (int at = 0; at < before; at++) {
+                if (steps.get(at).asks().contains(answer)) {
+                    deciding.addAll(decided.get(at).because());
+                }
+            }
+            return deciding.stream().distinct().toList();
         }
 
         /** The place where an answer was asked for last, before a step or before the donnings. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 /**
  * One row of {@code mistakes.txt}; the file's header explains the marks.
  *
+ * @param base the file the mistake is made in
  * @param name what the person did
  * @param replaced text of the base file
  * @param by what stands there instead
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param help what to do
  */
 record Mistake(
+        String base,
         String name,
         String replaced,
         String by,
@@ -26,11 +28,21 @@ record Mistake(
         String what,
         String help) {
     static List<Mistake> all() {
+        return all("rigside/protocol/base.yaml", "rigside/protocol/mistakes.txt");
+    }
+
+    /** With groups, steps that depend on an answer and calculated measures. */
+    static List<Mistake> ofGroups() {
+        return all("session/groups.yaml", "rigside/protocol/group-mistakes.txt");
+    }
+
+    private static List<Mistake> all(String base, String table) {
         List<Mistake> all = new ArrayList<>();
-        String[] blocks = Shipped.text("rigside/protocol/mistakes.txt").split("(?m)^= ");
+        String[] blocks = Shipped.text(table).split("(?m)^= ");
         for (String block : Arrays.asList(blocks).subList(1, blocks.length)) {
             all.add(
                     new Mistake(
+                            base,
                             block.lines().findFirst().orElseThrow(),
                             part(block, "- "),
                             part(block, "+ "),
@@ -46,12 +58,12 @@ record Mistake(
 
     /** The base file with this mistake made in it. */
     String file() {
-        String base = Shipped.text("rigside/protocol/base.yaml");
-        int start = base.indexOf(replaced);
+        String text = Shipped.text(base);
+        int start = text.indexOf(replaced);
         if (start < 0) {
             throw new IllegalStateException(name + ": the base file has no '" + replaced + "'");
         }
-        return base.substring(0, start) + by + base.substring(start + replaced.length());
+        return text.substring(0, start) + by + text.substring(start + replaced.length());
     }
 
     /** The line the problem must be placed on. */

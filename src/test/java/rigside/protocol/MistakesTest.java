@@ -24,7 +24,7 @@ class MistakesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("rigside.protocol.Mistake#all")
+    @MethodSource({"rigside.protocol.Mistake#all", "rigside.protocol.Mistake#ofGroups"})
     void oneMistakeIsOneProblemAtItsPlaceWithItsCure(Mistake mistake) {
         List<Problem> problems = Shipped.problems(mistake.file());
         assertEquals(
