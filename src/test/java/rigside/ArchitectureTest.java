@@ -39,7 +39,7 @@ class ArchitectureTest {
             read(
                     """
                     main: command
-                    command: desk bench screen runner report journal rig analysis session protocol \
+                    command: guide desk bench screen runner report journal rig analysis session protocol \
                              measure decide yaml
                     desk: bench screen runner report journal rig analysis session protocol measure \
                           decide yaml
@@ -51,6 +51,7 @@ class ArchitectureTest {
                     rig: measure yaml
                     analysis: session protocol measure decide
                     session: protocol measure
+                    guide: protocol measure yaml
                     protocol: measure yaml
                     measure:
                     decide:
@@ -76,7 +77,8 @@ class ArchitectureTest {
             Map.of(
                     List.of("com.googlecode.lanterna.."), List.of("screen", "bench", "desk"),
                     List.of("picocli.."), List.of("command", "main"),
-                    List.of("com.fasterxml.jackson.."), List.of("journal", "report", "protocol"),
+                    List.of("com.fasterxml.jackson.."),
+                            List.of("journal", "report", "protocol", "guide"),
                     List.of("org.yaml.snakeyaml.."), List.of("yaml"),
                     List.of("javax.sound.."), List.of("rig"),
                     List.of("com.fazecast.."), List.of("rig"),

@@ -1,5 +1,9 @@
 package rigside.command;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -7,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-
 import rigside.bench.Ability;
 import rigside.bench.Settings;
 import rigside.bench.Trigger;
@@ -17,11 +20,6 @@ import rigside.desk.Home;
 import rigside.desk.KeptVolume;
 import rigside.journal.SelfTestFile;
 import rigside.screen.Stroke;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** The command {@code rigside}; alone it opens the home screen. */
 @Command(
@@ -52,7 +50,9 @@ import java.util.concurrent.Callable;
             Watching.class,
             Feed.class,
             Plan.class,
-            Analyse.class
+            Analyse.class,
+            Explain.class,
+            Schema.class
         })
 public final class Rigside implements Callable<Integer> {
     @Spec private CommandSpec spec;

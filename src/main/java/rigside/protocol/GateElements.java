@@ -12,10 +12,10 @@ final class GateElements {
     static final Element ZERO =
             Element.of(
                     "zero",
-                    "A gate: filtered air through the mask's sample tube, of which the counter must"
+                    "A gate of filtered air, through the mask's sample tube: the counter must"
                             + " count next to nothing. It shows a leaking tube or a dirty counter"
                             + " before they spoil a session.",
-                    Key.required("gate", new Shape.Itself("zero"), "The word zero."),
+                    Key.required("gate", new Shape.Itself("zero"), "Says that it is this gate."),
                     Key.optional(
                             "at-most",
                             Lines.notBelow0(Dimension.CONCENTRATION),
@@ -27,8 +27,8 @@ final class GateElements {
     static final Element AMBIENT =
             Element.of(
                     "ambient",
-                    "A gate: the air of the room, which must hold enough particles.",
-                    Key.required("gate", new Shape.Itself("ambient"), "The word ambient."),
+                    "A gate of the air of the room: it must hold enough particles.",
+                    Key.required("gate", new Shape.Itself("ambient"), "Says that it is this gate."),
                     Key.required(
                             "at-least",
                             Lines.above0(Dimension.CONCENTRATION),

@@ -181,7 +181,9 @@ final class MeasureElements {
         keys.add(Key.required("title", Lines.ANY, "The words shown."));
         keys.add(
                 Key.required(
-                        "kind", new Shape.Itself(kind.word()), "The word " + kind.word() + "."));
+                        "kind",
+                        new Shape.Itself(kind.word()),
+                        "Says that it is a measure of this kind."));
         keys.addAll(own);
         keys.addAll(compared);
         return new Element(kind.word(), about, keys, List.of(), List.of());

@@ -1,6 +1,9 @@
 package rigside.protocol;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import rigside.protocol.StepReader.Part;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
@@ -98,8 +101,11 @@ public final class ProtocolElements {
      * after it the same ones stand, without what only a donning has.
      */
     public static List<Element> all() {
-        return FILE.withAllInIt().stream()
-                .filter(element -> !StepElements.isOutside(element))
-                .toList();
+        List<Element> all = new ArrayList<>();
+        all.add(FILE);
+        FILE.without("", Set.of("before", "after")).withAllInIt().stream()
+                .skip(1)
+                .forEach(all::add);
+        return all;
     }
 }

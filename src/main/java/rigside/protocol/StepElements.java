@@ -269,16 +269,14 @@ final class StepElements {
         return step.without(step.name() + OUTSIDE, OF_DONNINGS);
     }
 
-    static boolean isOutside(Element element) {
-        return element.name().endsWith(OUTSIDE);
-    }
-
     private static Element step(String kind, String about, Key... own) {
         return Element.of(kind, about, own)
                 .after(
                         List.of(
                                 Key.required(
-                                        "step", new Shape.Itself(kind), "The word " + kind + "."),
+                                        "step",
+                                        new Shape.Itself(kind),
+                                        "Says that it is a step of this kind."),
                                 Key.required("title", Lines.ANY, "The line shown above it."),
                                 DependElements.ONLY_FOR,
                                 ONLY_AFTER,

@@ -41,12 +41,14 @@ class ConcealedOutputTest {
                                     "analyse --values J " + TABLE)),
                     Map.entry("check", List.of("check J")),
                     Map.entry("draft", List.of("draft")),
+                    Map.entry("explain", List.of("explain", "explain --all")),
                     Map.entry("feed", List.of("feed J --seconds 1")),
                     Map.entry("outline", List.of("outline J", "outline J --html --seed 7")),
                     Map.entry("plan", List.of("plan J")),
                     Map.entry("rehearse", List.of("rehearse J --seed 7 --into S")),
                     Map.entry("resume", List.of("resume S")),
                     Map.entry("run", List.of("run J", "run J --simulated")),
+                    Map.entry("schema", List.of("schema")),
                     Map.entry("selftest", List.of("selftest")),
                     Map.entry("watch", List.of("watch J")));
 

@@ -1,0 +1,62 @@
+package rigside.guide;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import rigside.yaml.Element;
+
+/**
+ * The examples of the pages. Each is the part of a protocol file that matters, by whole outermost
+ * keys; put in place of the same keys of the smallest protocol it is a whole file.
+ */
+public final class Examples {
+    /** The smallest protocol. */
+    private static final String SMALLEST = "protocol";
+
+    /** Elements that are shown within the example of another one. */
+    private static final Map<String, String> WITHIN =
+            Map.ofEntries(
+                    Map.entry("scale", "observations"),
+                    Map.entry("specimen", "condition"),
+                    Map.entry("fit-factor", "exercises"),
+                    Map.entry("required", "exercises"),
+                    Map.entry("exercise", "exercises"),
+                    Map.entry("timed-inhalation", "trials"),
+                    Map.entry("typed-number", "form"),
+                    Map.entry("conceal", "plan"),
+                    Map.entry("check", "checklist"),
+                    Map.entry("zero", "gates"),
+                    Map.entry("ambient", "gates"));
+
+    private Examples() {}
+
+    /** The lines that show an element. */
+    public static String of(Element element) {
+        return text(named(element));
+    }
+
+    /** A whole protocol file that shows an element, to start one's own from. */
+    public static String file(Element element) {
+        Map<String, String> parts = parts(text(SMALLEST));
+        parts.putAll(parts(of(element)));
+        return String.join("", parts.values());
+    }
+
+    private static String named(Element element) {
+        return WITHIN.getOrDefault(element.name(), element.name());
+    }
+
+    private static String text(String name) {
+        return Texts.read("examples/" + name + ".yaml");
+    }
+
+    /** The outermost keys of a file, each with all its lines. */
+    private static Map<String, String> parts(String file) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        for (String part : file.split("(?m)^(?=[a-z-]+:)", -1)) {
+            if (!part.isEmpty()) {
+                parts.put(part.substring(0, part.indexOf(':')), part);
+            }
+        }
+        return parts;
+    }
+}

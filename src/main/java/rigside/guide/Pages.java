@@ -1,0 +1,90 @@
+package rigside.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.protocol.ProtocolElements;
+import rigside.yaml.Element;
+
+/** All pages about protocol files: a few to read first, then one for each element. */
+public final class Pages {
+    private static final String INDENT = "    ";
+
+    private Pages() {}
+
+    /** Every page, in the order they are best read. */
+    public static List<Page> all() {
+        List<Page> pages = new ArrayList<>(topics());
+        List<Element> elements = ProtocolElements.all();
+        elements.forEach(element -> pages.add(ElementPage.of(element, elements)));
+        return pages;
+    }
+
+    /** The pages that are about no single element. */
+    static List<Page> topics() {
+        return List.of(
+                topic("first-protocol", "how to write a first protocol; begin here"),
+                topic("units", "how numbers and their units are written"),
+                topic("comparing", "which change would matter, and what a plan can settle"));
+    }
+
+    public static Optional<Page> named(String name) {
+        return all().stream().filter(page -> page.name().equals(name)).findFirst();
+    }
+
+    /** Every page, each with its summary. */
+    public static String list() {
+        return all().stream()
+                .map(page -> String.format("  %-18s%s\n", page.name(), shortened(page.summary())))
+                .collect(Collectors.joining());
+    }
+
+    /** What is to be told of a key, wherever it may stand; empty if there is none of this name. */
+    public static String ofKey(String name) {
+        return ProtocolElements.all().stream()
+                .flatMap(
+                        element ->
+                                element.key(name).stream()
+                                        .map(
+                                                key ->
+                                                        "In '"
+                                                                + element.name()
+                                                                + "':\n\n"
+                                                                + ElementPage.key(key)))
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static Page topic(String name, String summary) {
+        String text =
+                Texts.read(name + ".txt")
+                        .replace("{{file}}\n", Examples.file(ProtocolElements.FILE).indent(4))
+                        .replace("{{units}}\n", units());
+        return new Page(name, summary, ElementPage.heading(name) + text);
+    }
+
+    private static String units() {
+        return Stream.of(Dimension.values())
+                .map(
+                        dimension ->
+                                String.format(
+                                        "%s%-26s%s\n",
+                                        INDENT,
+                                        dimension.words(),
+                                        String.join(", ", Unit.symbols(dimension))
+                                                + (dimension == Dimension.NUMBER
+                                                        ? ", or no unit"
+                                                        : "")))
+                .collect(Collectors.joining());
+    }
+
+    private static String shortened(String summary) {
+        int most = Wrapped.WIDTH - 20;
+        return summary.length() <= most
+                ? summary
+                : summary.substring(0, summary.lastIndexOf(' ', most - 3)) + " ...";
+    }
+}

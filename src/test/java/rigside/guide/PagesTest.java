@@ -1,0 +1,118 @@
+package rigside.guide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import rigside.analysis.ProtocolAdvice;
+import rigside.protocol.ProtocolElements;
+import rigside.protocol.ProtocolReader;
+import rigside.protocol.Read;
+import rigside.yaml.Element;
+import rigside.yaml.Key;
+
+class PagesTest {
+    /** Longer than any line of a terminal of 80 columns, which examples stay within too. */
+    private static final int WIDEST = 80;
+
+    static List<Element> elements() {
+        return ProtocolElements.all();
+    }
+
+    static List<Page> pages() {
+        return Pages.all();
+    }
+
+    @Test
+    void everyPageHasANameOfItsOwn() {
+        Set<String> names = new HashSet<>();
+        Pages.all().forEach(page -> assertTrue(names.add(page.name()), page.name()));
+        assertTrue(names.size() > 25, () -> "only " + names.size() + " pages");
+    }
+
+    @ParameterizedTest
+    @MethodSource("elements")
+    void theExampleOfEveryElementIsAWholeFileThatCheckHasNothingToSayAbout(Element element) {
+        Read read = ProtocolReader.read(element.name(), Examples.file(element));
+        assertEquals("", read instanceof Read.Bad bad ? bad.problems().toString() : "");
+        assertEquals(List.of(), ProtocolAdvice.of(((Read.Good) read).protocol()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("elements")
+    void theExampleOfEveryElementHoldsAllItsRequiredKeys(Element element) {
+        String example = Examples.file(element);
+        element.keys().stream()
+                .filter(key -> key.need() == Key.Need.REQUIRED)
+                .forEach(
+                        key ->
+                                assertTrue(
+                                        example.contains(key.name() + ": ")
+                                                || example.contains(key.name() + ":\n"),
+                                        key::name));
+    }
+
+    @ParameterizedTest
+    @MethodSource("elements")
+    void everyPageTellsEveryKeyOfItsElement(Element element) {
+        String page = Pages.named(element.name()).orElseThrow().text();
+        for (Key key : element.keys()) {
+            assertTrue(page.contains(ElementPage.key(key)), key::name);
+            assertTrue(Pages.ofKey(key.name()).contains("In '" + element.name() + "'"), key::name);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("elements")
+    void everySentenceIsOne(Element element) {
+        assertTrue(element.about().endsWith("."), element::about);
+        for (Key key : element.keys()) {
+            assertTrue(key.meaning().endsWith("."), key::meaning);
+            assertFalse(key.otherwise().endsWith("."), key::otherwise);
+        }
+    }
+
+    /** Full breaths and exercises are what can hurt. */
+    @Test
+    void whereBreathingIsAskedForThePageTellsToStopWhenUnwell() {
+        for (String name :
+                List.of("trials", "timed-inhalation", "exercises", "exercise", "protocol")) {
+            String page = Pages.named(name).orElseThrow().text();
+            assertTrue(page.contains("Stop at once and breathe freely at any dizziness"), name);
+        }
+        assertTrue(
+                Pages.named("first-protocol")
+                        .orElseThrow()
+                        .text()
+                        .contains("Nothing found here is a certified fit test"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void everyPageFitsATerminal(Page page) {
+        page.text().lines().forEach(line -> assertTrue(line.length() <= WIDEST, line));
+        assertFalse(page.text().contains("{{"), "a part that was not put in");
+        assertTrue(page.text().chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 127)));
+    }
+
+    /** Pages name others in quotes after "see" or "the page". */
+    @ParameterizedTest
+    @MethodSource("pages")
+    void noPageRefersToOneThatIsNotThere(Page page) {
+        Matcher named = Pattern.compile("(?:[Ss]ee|the page)\\s+'([a-z-]+)'").matcher(page.text());
+        while (named.find()) {
+            String name = named.group(1);
+            assertTrue(
+                    Pages.named(name).isPresent() || Set.of("lists", "the", "comes").contains(name),
+                    name);
+        }
+    }
+}
