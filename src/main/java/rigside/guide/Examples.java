@@ -24,6 +24,8 @@ public final class Examples {
                     Map.entry("typed-number", "form"),
                     Map.entry("conceal", "plan"),
                     Map.entry("check", "checklist"),
+                    Map.entry("group-of-steps", "group"),
+                    Map.entry("calculated", "group"),
                     Map.entry("zero", "gates"),
                     Map.entry("ambient", "gates"));
 

@@ -46,25 +46,30 @@ public final class ProtocolElements {
                                     "What is recorded once a session, before everything else:"
                                             + " wearer, mask, room, instruments."),
                             Key.sometimes(
-                                    "conditions",
-                                    new Shape.Items(
-                                            new Shape.Group(ConditionElements.CONDITION), 1),
-                                    UNLESS,
-                                    "What is compared; the first is the reference. One alone is"
-                                            + " repeated to see how far its values spread: its"
-                                            + " measures are then not compared, and the plan says"
-                                            + " only 'most' rounds."),
+                                            "conditions",
+                                            new Shape.Items(
+                                                    new Shape.Group(ConditionElements.CONDITION),
+                                                    1),
+                                            UNLESS,
+                                            "What is compared; the first is the reference. One"
+                                                + " alone is repeated to see how far its values"
+                                                + " spread: its measures are then not compared, and"
+                                                + " the plan says only 'most' rounds.")
+                                    .with("measures", "plan", "donning"),
                             Key.sometimes(
-                                    "measures",
-                                    new Shape.Items(MeasureElements.ANY, 1),
-                                    UNLESS,
-                                    "The numbers taken from each donning; where there are two"
-                                            + " conditions or more, at least one is compared."),
+                                            "measures",
+                                            new Shape.Items(MeasureElements.ANY, 1),
+                                            UNLESS,
+                                            "The numbers taken from each donning; where there are"
+                                                    + " two conditions or more, at least one is"
+                                                    + " compared.")
+                                    .with("conditions", "plan", "donning"),
                             Key.sometimes(
-                                    "plan",
-                                    new Shape.Group(PlanElements.PLAN),
-                                    UNLESS,
-                                    "How often, in which order, what is concealed."),
+                                            "plan",
+                                            new Shape.Group(PlanElements.PLAN),
+                                            UNLESS,
+                                            "How often, in which order, what is concealed.")
+                                    .with("conditions", "measures", "donning"),
                             Key.optional(
                                     "groups",
                                     new Shape.Items(new Shape.Group(StepElements.GROUP), 1),
@@ -77,11 +82,12 @@ public final class ProtocolElements {
                                     "Steps before the first donning. Where nothing is worn they are"
                                             + " all there is: an instrument check."),
                             Key.sometimes(
-                                    "donning",
-                                    new Shape.Items(StepElements.in(Part.DONNING), 1),
-                                    UNLESS,
-                                    "The steps of one donning, from putting the mask on to taking"
-                                            + " it off, in order."),
+                                            "donning",
+                                            new Shape.Items(StepElements.in(Part.DONNING), 1),
+                                            UNLESS,
+                                            "The steps of one donning, from putting the mask on to"
+                                                    + " taking it off, in order.")
+                                    .with("conditions", "measures", "plan"),
                             Key.optional(
                                     "after",
                                     new Shape.Items(StepElements.in(Part.AFTER), 1),

@@ -80,9 +80,9 @@ class SchemaTest {
                     "{\"id\": \"x\"}");
 
     static Stream<String> files() throws IOException {
-        try (Stream<Path> all =
-                Stream.concat(Files.list(Path.of("protocols")), Files.list(Path.of("demo")))) {
-            return all
+        try (Stream<Path> ours = Files.list(Path.of("protocols"));
+                Stream<Path> invented = Files.list(Path.of("demo"))) {
+            return Stream.concat(ours, invented)
                     .map(Path::toString)
                     .filter(name -> name.endsWith(".yaml") && !name.endsWith(".rig.yaml"))
                     .sorted()
