@@ -3,7 +3,6 @@ package rigside.protocol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import rigside.protocol.StepReader.Part;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;

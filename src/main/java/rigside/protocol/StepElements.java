@@ -3,6 +3,7 @@ package rigside.protocol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 import rigside.protocol.Step.Checklist.IfNot;
@@ -24,15 +25,9 @@ final class StepElements {
             Key.optional(
                     "only-after",
                     Shape.Word.of(After.class, StepElements::meaning),
-<<<<<<< HEAD
-                    "always done",
-                    "What it is left out without; only under 'donning', with 'mask: stays-on' in"
-                            + " the plan.");
-=======
                     "whatever came before",
                     "When the step is done, where the mask stays on within a round ('mask:"
                             + " stays-on' in the plan); only under 'donning'.");
->>>>>>> fbb4ae5 (Write how to use guide and schema, and close the folders that tests list)
     private static final Key STARTS =
             Key.optional(
                     "starts",

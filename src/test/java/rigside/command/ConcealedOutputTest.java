@@ -5,15 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import rigside.journal.Cut;
-import rigside.session.Activity;
-import rigside.session.FedTwins;
-import rigside.session.State;
-import rigside.session.Twins;
-
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -22,6 +13,13 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigside.journal.Cut;
+import rigside.session.Activity;
+import rigside.session.FedTwins;
+import rigside.session.State;
+import rigside.session.Twins;
 
 /**
  * What every command says of an open session: of two that differ in what is concealed alone it says
