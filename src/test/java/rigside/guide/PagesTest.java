@@ -40,10 +40,15 @@ class PagesTest {
 
     @ParameterizedTest
     @MethodSource("elements")
-    void theExampleOfEveryElementIsAWholeFileThatCheckHasNothingToSayAbout(Element element) {
+    void theExampleOfEveryElementIsAWholeFileWithNothingToMend(Element element) {
         Read read = ProtocolReader.read(element.name(), Examples.file(element));
         assertEquals("", read instanceof Read.Bad bad ? bad.problems().toString() : "");
-        assertEquals(List.of(), ProtocolAdvice.of(((Read.Good) read).protocol()));
+        // Two specimens a condition would hide the element; the advice is right, and left.
+        assertEquals(
+                List.of(),
+                ProtocolAdvice.of(((Read.Good) read).protocol()).stream()
+                        .filter(advice -> !advice.startsWith("each condition is one specimen"))
+                        .toList());
     }
 
     @ParameterizedTest
