@@ -1,15 +1,17 @@
 package rigside.runner;
 
-import java.io.IOException;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import rigside.rig.Cue;
 import rigside.rig.Rig;
 import rigside.session.Event;
 import rigside.session.Input;
 import rigside.session.State;
+
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * A whole session without a tester: the same runner with a fast clock, the keys pressed by a {@link
@@ -40,21 +42,35 @@ public final class Rehearsal {
             throws IOException {
         long[] at = {0};
         Runner runner = Runner.open(ledger, rig, () -> start.plusNanos(at[0]), opening);
+        boolean still = false;
         while (!runner.state().course().closed()) {
             Optional<Input> key = Rehearser.key(runner.state(), at[0]);
-            at[0] +=
-                    key.isPresent() && !(key.get() instanceof Input.TriggerPressed)
-                            ? HAND_NANOS
-                            : TICK_NANOS;
+            at[0] = key.isPresent() ? pressed(key.get(), at[0]) : passed(runner, at[0], still);
             List<Cue> cues = new ArrayList<>(key.isPresent() ? List.of() : runner.timed(at[0]));
             Result result = key.isPresent() ? runner.accept(key.get(), at[0]) : runner.tick(at[0]);
             refuse(result, at[0]);
+            still = key.isEmpty();
             if (result instanceof Result.Done done) {
+                still &= done.events().isEmpty();
                 cues.addAll(done.cues());
                 runner.cued(cues, "rehearsed", at[0]);
             }
         }
         return runner.state();
+    }
+
+    private static long pressed(Input key, long at) {
+        return at + (key instanceof Input.TriggerPressed ? TICK_NANOS : HAND_NANOS);
+    }
+
+    /**
+     * The tick at which time next leads to something. A session is hours of ticks that lead to
+     * nothing: once one did, those before the next moment that is known are left out.
+     */
+    private static long passed(Runner runner, long at, boolean still) {
+        OptionalLong next = still ? runner.next() : OptionalLong.empty();
+        long due = next.isEmpty() ? 0 : (next.getAsLong() + TICK_NANOS - 1) / TICK_NANOS;
+        return Math.max(at + TICK_NANOS, due * TICK_NANOS);
     }
 
     private static void refuse(Result result, long at) throws IOException {
