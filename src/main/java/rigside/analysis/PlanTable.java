@@ -5,6 +5,7 @@ import rigside.decide.Outlook;
 import rigside.decide.Planning;
 import rigside.decide.Rules;
 import rigside.decide.Schedule;
+import rigside.protocol.Measure;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -96,6 +97,18 @@ public record PlanTable(
                 .orElse(1);
     }
 
+    /**
+     * What the plan brings if one true difference holds.
+     *
+     * @param truth on the analysis scale
+     * @param seed the same seed gives the same figures
+     */
+    public static Outcome at(PlanTerms terms, double truth, long seed) {
+        Measure.Compared compared = terms.setting().compared();
+        double multiple = truth / (truth < 0 ? -compared.bandLow() : compared.bandHigh());
+        return outcome(terms, truth, multiple, seed);
+    }
+
     private static List<Look> looks(PlanTerms terms) {
         Rules rules = terms.rules();
         double[] critical = rules.criticalValues();
@@ -120,7 +133,10 @@ public record PlanTable(
 
     /** Every true difference is played with the same random numbers. */
     private static Outcome outcome(PlanTerms terms, double multiple, long seed) {
-        double truth = terms.setting().trueDifference(multiple);
+        return outcome(terms, terms.setting().trueDifference(multiple), multiple, seed);
+    }
+
+    private static Outcome outcome(PlanTerms terms, double truth, double multiple, long seed) {
         Outlook outlook =
                 Planning.outlook(
                         terms.rules(),

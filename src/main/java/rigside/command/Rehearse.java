@@ -1,19 +1,17 @@
 package rigside.command;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.time.ZonedDateTime;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+
+import rigside.analysis.Analysis;
+import rigside.analysis.Shown;
 import rigside.bench.Wall;
-import rigside.desk.Choice;
 import rigside.desk.Openings;
 import rigside.desk.ProtocolFile;
 import rigside.desk.RigOnDisk;
@@ -21,17 +19,35 @@ import rigside.journal.Journal;
 import rigside.journal.NotOpened;
 import rigside.protocol.Protocol;
 import rigside.rig.RigFile;
+import rigside.runner.Faults;
 import rigside.runner.JournalLedger;
 import rigside.runner.Rehearsal;
+import rigside.runner.Rehearsals;
 import rigside.runner.Rigs;
-import rigside.session.Event;
+import rigside.runner.Tester;
+import rigside.runner.Truth;
+import rigside.session.State;
 
-/** {@code rigside rehearse PROTOCOL}: a whole session without a tester. */
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+/** {@code rigside rehearse PROTOCOL}: whole sessions without a tester. */
 @Command(
         name = "rehearse",
         description =
-                "Run a whole session by itself with a simulated rig: every value is invented.")
+                "Run a whole session by itself with a simulated rig: every value is invented."
+                        + " Without a rig file nothing differs and values spread as the protocol"
+                        + " expects.")
 final class Rehearse implements Callable<Integer> {
+    private static final int MOST_TIMES = 100_000;
+
     @Spec private CommandSpec spec;
     @ParentCommand private Rigside rigside;
 
@@ -42,17 +58,16 @@ final class Rehearse implements Callable<Integer> {
 
     @Option(
             names = "--seed",
-            required = true,
             paramLabel = "NUMBER",
-            description = "the same seed gives the same session")
-    private long seed;
+            description = "the same seed gives the same session; drawn unless given, and told")
+    private Optional<Long> seed = Optional.empty();
 
     @Option(
             names = "--into",
-            required = true,
             paramLabel = "FOLDER",
-            description = "the folder the session's folder is made in")
-    private Path into;
+            description =
+                    "the folder the session's folder is made in (a temporary one, which is told)")
+    private Optional<Path> into = Optional.empty();
 
     @Option(
             names = "--rig",
@@ -60,41 +75,166 @@ final class Rehearse implements Callable<Integer> {
             description = "a rig file with the simulated wearer that answers")
     private Optional<String> rig = Optional.empty();
 
-    @Override
-    public Integer call() throws IOException {
-        PrintWriter err = spec.commandLine().getErr();
-        Optional<RigOnDisk> named =
-                rig.flatMap(word -> RigFiles.sound(word, rigside.folders(), err));
-        if (rig.isPresent() && named.isEmpty()) {
-            return Exit.PROBLEMS;
+    @Option(
+            names = "--times",
+            paramLabel = "N",
+            description =
+                    "N sessions with the seeds that follow, and a table of what they came to;"
+                            + " nothing of them is kept")
+    private Optional<Integer> times = Optional.empty();
+
+    @Option(names = "--json", description = "print JSON instead of sentences")
+    private boolean json;
+
+    @Mixin private RehearseOptions options;
+
+    /** All that a rehearsal is made of. */
+    private record Plan(
+            ProtocolFile file,
+            Protocol protocol,
+            Optional<RigOnDisk> rig,
+            RehearseOptions.Asked asked) {
+        Openings.Rehearsed opened(long seed) {
+            return Openings.rehearsed(file, protocol, rig, asked.assumed(), seed, Version.number());
         }
-        if (named.flatMap(RigOnDisk::file).filter(RigFile.Attached.class::isInstance).isPresent()) {
-            err.println(
-                    "rigside: the rig file '"
-                            + rig.get()
-                            + "' declares instruments; nobody breathes in a rehearsal\n    name a"
-                            + " rig file with a simulated wearer, or none");
-            return Exit.PROBLEMS;
-        }
-        Optional<ProtocolFile> file = Protocols.sound(protocol, true, rigside.folders(), err);
-        if (file.isEmpty()) {
-            return Exit.PROBLEMS;
-        }
-        Protocol read = file.get().protocol().orElseThrow();
-        Event.SessionOpened opening =
-                Openings.of(file.get(), read, choice(named), seed, Version.number());
-        ZonedDateTime start = Wall.now();
-        try (Journal journal = Journal.create(into, opening.protocolName(), start)) {
-            Rehearsal.run(new JournalLedger(journal), Rigs.of(opening, read), start, opening);
-            spec.commandLine().getOut().println(journal.folder());
-            return Exit.DONE;
-        } catch (NotOpened notOpened) {
-            err.println("rigside: " + notOpened.getMessage() + "\n    " + notOpened.help());
-            return Exit.PROBLEMS;
+
+        Faults faults(long seed) {
+            return Faults.of(protocol, asked.faults(), seed);
         }
     }
 
-    private static Choice choice(Optional<RigOnDisk> named) {
-        return named.map(file -> Choice.of(file, 1)).orElse(new Choice(true, 1));
+    @Override
+    public Integer call() throws IOException {
+        checkOptions();
+        Optional<Plan> plan = plan();
+        if (plan.isEmpty()) {
+            return Exit.PROBLEMS;
+        }
+        long first = seed.orElseGet(Openings::anySeed);
+        try {
+            return times.isPresent()
+                    ? many(plan.get(), first, times.get())
+                    : once(plan.get(), first);
+        } catch (NotOpened notOpened) {
+            return wrong(notOpened.getMessage() + "\n    " + notOpened.help());
+        } catch (IllegalStateException stuck) {
+            return wrong("the rehearsal with seed " + first + " stopped: " + stuck.getMessage());
+        }
+    }
+
+    private void checkOptions() {
+        if (times.isPresent() && (times.get() < 1 || times.get() > MOST_TIMES)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--times is '" + times.get() + "', must be from 1 to " + MOST_TIMES);
+        }
+        if (times.isPresent() && into.isPresent()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--into keeps one session, and of many nothing is kept: leave out one of them");
+        }
+    }
+
+    /** Empty when something is wrong; it was printed then. */
+    private Optional<Plan> plan() {
+        Optional<RigOnDisk> named =
+                rig.flatMap(word -> RigFiles.sound(word, rigside.folders(), err()));
+        if (rig.isPresent() && named.isEmpty()) {
+            return Optional.empty();
+        }
+        if (named.flatMap(RigOnDisk::file).filter(RigFile.Attached.class::isInstance).isPresent()) {
+            wrong(
+                    "the rig file '"
+                            + rig.get()
+                            + "' declares instruments; nobody breathes in a rehearsal\n    name a"
+                            + " rig file with a simulated wearer, or none");
+            return Optional.empty();
+        }
+        return Protocols.sound(protocol, true, rigside.folders(), err())
+                .flatMap(
+                        file -> {
+                            Protocol read = file.protocol().orElseThrow();
+                            return options.read(read, err())
+                                    .map(asked -> new Plan(file, read, named, asked));
+                        });
+    }
+
+    private int once(Plan plan, long seed) throws IOException, NotOpened {
+        Openings.Rehearsed opened = plan.opened(seed);
+        Faults faults = plan.faults(seed);
+        ZonedDateTime start = Wall.now();
+        Path folder = into.isPresent() ? into.get() : Files.createTempDirectory("rehearsed-");
+        try (Journal journal = Journal.create(folder, opened.opening().protocolName(), start)) {
+            Tester tester = new Tester(Rigs.of(opened.opening(), plan.protocol()), faults);
+            State state =
+                    Rehearsal.run(new JournalLedger(journal), tester, start, opened.opening());
+            List<String> told =
+                    new ArrayList<>(RehearsedText.truths(plan.protocol(), opened.wearer()));
+            told.add(0, "A rehearsal with seed " + seed + ", kept in " + journal.folder());
+            told.addAll(RehearsedText.faults(faults));
+            PrintWriter aside = json ? err() : out();
+            told.forEach(aside::println);
+            Shown shown = Shown.of(state, Analysis.of(state));
+            out().print(
+                            json
+                                    ? AnalysisJson.of(state, shown)
+                                    : "\n" + AnalysisText.of(state, shown));
+            out().flush();
+        }
+        return missed(faults);
+    }
+
+    private int missed(Faults faults) {
+        faults.missed()
+                .forEach(
+                        each ->
+                                wrong(
+                                        "the fault '"
+                                                + each
+                                                + "' did not happen: the session had no such"
+                                                + " moment\n"
+                                                + "    name an earlier donning, or another seed"));
+        return faults.missed().isEmpty() ? Exit.DONE : Exit.PROBLEMS;
+    }
+
+    private int many(Plan plan, long first, int count) throws IOException {
+        Openings.Rehearsed one = plan.opened(first);
+        ZonedDateTime start = Wall.now();
+        Rehearsals all =
+                Rehearsals.play(
+                        plan.protocol(),
+                        Truth.of(plan.protocol(), one.wearer()),
+                        first,
+                        count,
+                        seed -> {
+                            Openings.Rehearsed opened = plan.opened(seed);
+                            Faults faults = plan.faults(seed);
+                            Tester tester =
+                                    new Tester(Rigs.of(opened.opening(), plan.protocol()), faults);
+                            return Rehearsals.forgotten(tester, faults, start, opened.opening());
+                        });
+        if (json) {
+            out().print(RehearsedJson.of(all, first));
+        } else {
+            RehearsedText.truths(plan.protocol(), one.wearer()).forEach(out()::println);
+            RehearsedText.many(plan.protocol(), all, first).forEach(out()::println);
+        }
+        out().flush();
+        return all.missed() == 0
+                ? Exit.DONE
+                : wrong(all.missed() + " of the faults asked for did not happen");
+    }
+
+    private int wrong(String words) {
+        err().println("rigside: " + words);
+        return Exit.PROBLEMS;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
     }
 }

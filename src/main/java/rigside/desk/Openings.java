@@ -1,12 +1,17 @@
 package rigside.desk;
 
-import java.util.Optional;
-import java.util.SplittableRandom;
 import rigside.protocol.Protocol;
 import rigside.rig.Rig;
 import rigside.rig.RigFile;
+import rigside.rig.Wearer;
+import rigside.rig.WearerWriter;
+import rigside.runner.Assumed;
+import rigside.runner.AssumedWearer;
 import rigside.runner.Rigs;
 import rigside.session.Event;
+
+import java.util.Optional;
+import java.util.SplittableRandom;
 
 /** How a session is opened. */
 public final class Openings {
@@ -35,6 +40,47 @@ public final class Openings {
                 choice.isInvented(),
                 choice.effectiveSpeed(),
                 named.map(rig -> rig.folder().toString()).orElse(""));
+    }
+
+    /** A session that is to be rehearsed, and who is invented for it. */
+    public record Rehearsed(Event.SessionOpened opening, Wearer wearer) {}
+
+    /**
+     * The first event of a rehearsal. Its wearer is the one of the rig file named, or else of the
+     * file beside the protocol, or else invented, with what is assumed made true; the journal keeps
+     * the whole of it.
+     *
+     * @param named describes a wearer
+     */
+    public static Rehearsed rehearsed(
+            ProtocolFile file,
+            Protocol protocol,
+            Optional<RigOnDisk> named,
+            Assumed assumed,
+            long seed,
+            String version) {
+        Optional<Wearer> told =
+                named.isPresent()
+                        ? named.flatMap(RigOnDisk::file)
+                                .filter(RigFile.Simulated.class::isInstance)
+                                .map(rig -> ((RigFile.Simulated) rig).wearer())
+                        : file.wearer();
+        Wearer wearer = AssumedWearer.of(protocol, told, assumed);
+        String text =
+                told.equals(Optional.of(wearer))
+                        ? named.map(RigOnDisk::text).orElse(file.rigText())
+                        : WearerWriter.text(wearer);
+        return new Rehearsed(
+                new Event.SessionOpened(
+                        version,
+                        file.name(),
+                        file.text(),
+                        seed,
+                        "simulated: " + wearer.title(),
+                        text,
+                        true,
+                        1),
+                wearer);
     }
 
     private static String words(RigOnDisk named) {

@@ -19,6 +19,17 @@ final class Amounts {
         return Amount.read(text, example).then(amount -> quantity(text, amount, dimension, help));
     }
 
+    /** An amount of whatever its unit is one of. */
+    static Value<Quantity> any(Entry entry, String example) {
+        Value<String> text = entry.line();
+        return Amount.read(text, example)
+                .must(
+                        amount -> Unit.of(amount.unit()).isPresent(),
+                        amount -> "unknown unit " + Words.quoted(amount.unit()),
+                        "write for example '" + example + "'")
+                .map(amount -> new Quantity(amount.number(), Unit.of(amount.unit()).orElseThrow()));
+    }
+
     /** An amount above 0 of one dimension, in SI. */
     static Value<Double> above0(Entry entry, Dimension dimension, String example) {
         Value<Quantity> amount = read(entry, dimension, example);

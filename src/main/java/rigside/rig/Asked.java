@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param donning the number of the donning, from 1
  * @param condition the id of the condition worn
  * @param step the position of the step in the donning, from 0
- * @param exercise the exercise's or trial's position in the step, from 0
+ * @param exercise the exercise's, trial's or field's position in the step, from 0
  * @param window which of the exercise's ambient samples, from 0; 0 for everything else
  * @param again how often the same was asked before: a retake gets a new answer
  * @param span when the sample was taken; empty for an inhalation, or when that is not known
@@ -49,7 +49,9 @@ public record Asked(
         /** What a counter shows of filtered air in the mask's sample tube, /m3. */
         ZERO(5, Optional.of(Signal.MASK)),
         /** A concentration of the room before a test, /m3. */
-        ROOM(6, Optional.of(Signal.AMBIENT));
+        ROOM(6, Optional.of(Signal.AMBIENT)),
+        /** A number read off an instrument and typed by a rehearsed tester, SI. */
+        TYPED(7, Optional.empty());
 
         private final int code;
         private final Optional<Signal> signal;

@@ -6,9 +6,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.Function;
 
 /**
  * A rig that answers for an invented wearer. The same seed and question always get the same answer,
@@ -32,6 +34,7 @@ public final class SimulatedRig implements Rig {
 
     private final Wearer wearer;
     private final long seed;
+    private final MeasureAsked measures;
     private final SimulatedSignals signals = new SimulatedSignals(this);
     private final Deque<Begun> acts = new ArrayDeque<>();
     private long now;
@@ -46,8 +49,18 @@ public final class SimulatedRig implements Rig {
      * @param seed sets one simulated session apart from another
      */
     public SimulatedRig(Wearer wearer, long seed) {
+        this(wearer, seed, MeasureAsked.NONE);
+    }
+
+    /**
+     * The same, where measures of a protocol may have values of their own.
+     *
+     * @param measures tells which measure is asked about
+     */
+    public SimulatedRig(Wearer wearer, long seed, MeasureAsked measures) {
         this.wearer = wearer;
         this.seed = seed;
+        this.measures = measures;
     }
 
     Wearer wearer() {
@@ -137,22 +150,37 @@ public final class SimulatedRig implements Rig {
 
     @Override
     public OptionalDouble answer(Asked asked) {
-        Wearer.Behaviour behaviour = wearer.behaviour(asked.condition());
-        double value =
-                switch (asked.kind()) {
-                    case ZERO -> 0;
-                    case AMBIENT, ROOM ->
-                            wearer.ambient() * Math.exp(wearer.ambientSpread() * once(asked));
-                    case MASK -> wearer.ambient() / level(behaviour.fitFactor(), asked);
-                    case PRESSURE -> level(behaviour.peak(), asked);
-                    case INHALATION -> level(behaviour.inhalation(), asked);
-                };
+        return switch (asked.kind()) {
+            case ZERO -> OptionalDouble.of(0);
+            case AMBIENT, ROOM ->
+                    shown(wearer.ambient() * Math.exp(wearer.ambientSpread() * once(asked)));
+            case MASK -> shown(wearer.ambient() / value(asked, Wearer.Behaviour::fitFactor));
+            case PRESSURE -> shown(value(asked, Wearer.Behaviour::peak));
+            case INHALATION -> shown(value(asked, Wearer.Behaviour::inhalation));
+            case TYPED ->
+                    own(asked)
+                            .map(level -> shown(value(asked, level)))
+                            .orElse(OptionalDouble.empty());
+        };
+    }
+
+    private static OptionalDouble shown(double value) {
         return OptionalDouble.of(new BigDecimal(value).round(SHOWN).doubleValue());
     }
 
-    private double level(Wearer.Level level, Asked asked) {
-        double donning = normal(asked.kind().code(), asked.donning());
-        return level.median() * Math.exp(level.between() * donning + level.within() * once(asked));
+    private double value(Asked asked, Function<Wearer.Behaviour, Wearer.Level> ofItsKind) {
+        return value(
+                asked,
+                own(asked).orElseGet(() -> ofItsKind.apply(wearer.behaviour(asked.condition()))));
+    }
+
+    private Optional<Wearer.Level> own(Asked asked) {
+        Map<String, Wearer.Level> own = wearer.behaviour(asked.condition()).measures();
+        return own.isEmpty() ? Optional.empty() : measures.of(asked).map(own::get);
+    }
+
+    private double value(Asked asked, Wearer.Level level) {
+        return level.value(normal(asked.kind().code(), asked.donning()), once(asked));
     }
 
     private double once(Asked asked) {

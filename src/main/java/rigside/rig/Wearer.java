@@ -1,5 +1,7 @@
 package rigside.rig;
 
+import rigside.measure.Dimension;
+
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -42,17 +44,69 @@ public record Wearer(
      * @param fitFactor of a donning
      * @param inhalation time of one inhalation, s
      * @param peak peak inhalation pressure, Pa
+     * @param measures what a measure of the protocol gives instead, by its id, SI
      */
-    public record Behaviour(Level fitFactor, Level inhalation, Level peak) {}
+    public record Behaviour(
+            Level fitFactor, Level inhalation, Level peak, Map<String, Level> measures) {
+        public Behaviour {
+            measures = Map.copyOf(measures);
+        }
+
+        /** Every measure gives what its kind gives. */
+        public Behaviour(Level fitFactor, Level inhalation, Level peak) {
+            this(fitFactor, inhalation, peak, Map.of());
+        }
+
+        /** The same with a measure of its own. */
+        public Behaviour with(String measure, Level level) {
+            Map<String, Level> more = new TreeMap<>(measures);
+            more.put(measure, level);
+            return new Behaviour(fitFactor, inhalation, peak, more);
+        }
+    }
 
     /**
-     * A quantity that varies log-normally.
+     * A quantity that varies from donning to donning, and within one.
      *
      * @param median its median
-     * @param between standard deviation between donnings, natural-log scale
-     * @param within standard deviation within a donning, natural-log scale
+     * @param between standard deviation between donnings, on the scale of {@code scatter}
+     * @param within standard deviation within a donning, on the scale of {@code scatter}
+     * @param scatter how it varies
+     * @param dimension what it is an amount of
      */
-    public record Level(double median, double between, double within) {}
+    public record Level(
+            double median, double between, double within, Scatter scatter, Dimension dimension) {
+
+        /** What varies by amounts never comes nearer to 0 than this share of its median. */
+        private static final double LEAST_SHARE = 0.01;
+
+        /** One that varies by factors. */
+        public Level(double median, double between, double within, Dimension dimension) {
+            this(median, between, within, Scatter.BY_FACTORS, dimension);
+        }
+
+        /**
+         * A value of it.
+         *
+         * @param donning a standard normal number of the donning
+         * @param once a standard normal number of this value alone
+         */
+        double value(double donning, double once) {
+            double off = between * donning + within * once;
+            if (scatter == Scatter.BY_FACTORS) {
+                return median * Math.exp(off);
+            }
+            return median > 0 ? Math.max(LEAST_SHARE * median, median + off) : median + off;
+        }
+    }
+
+    /** How a quantity varies. */
+    public enum Scatter {
+        /** Log-normally: its spreads are standard deviations of its natural log. */
+        BY_FACTORS,
+        /** Normally: its spreads are standard deviations in its SI unit. */
+        BY_AMOUNTS
+    }
 
     /**
      * Somebody for a protocol without a rig file of its own: the later conditions seal a little
@@ -69,12 +123,13 @@ public record Wearer(
 
     private static Behaviour plain(double seal, double effort) {
         return new Behaviour(
-                new Level(160 * seal, 0.25, 0.15),
-                new Level(6 * effort, 0.03, 0.045),
-                new Level(110 * effort, 0.04, 0.08));
+                new Level(160 * seal, 0.25, 0.15, Dimension.NUMBER),
+                new Level(6 * effort, 0.03, 0.045, Dimension.TIME),
+                new Level(110 * effort, 0.04, 0.08, Dimension.PRESSURE));
     }
 
-    Behaviour behaviour(String condition) {
+    /** How the wearer fares in a condition, listed or not. */
+    public Behaviour behaviour(String condition) {
         return conditions.getOrDefault(condition, otherwise);
     }
 }

@@ -1,15 +1,15 @@
 package rigside.rig;
 
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import rigside.measure.Dimension;
-import rigside.yaml.Amount;
+import rigside.measure.Quantity;
 import rigside.yaml.Document;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;
-import rigside.yaml.Words;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Reads the text of a simulated-rig file: an invented wearer and room. */
 public final class WearerReader {
@@ -44,7 +44,7 @@ public final class WearerReader {
         fields.optional("about").text();
         Value<Double> ambient =
                 Amounts.above0(fields.required("ambient"), Dimension.CONCENTRATION, "4000 /cm3");
-        Value<Double> varies = spread(fields.required("ambient-varies"));
+        Value<Double> varies = Spread.percent(fields.required("ambient-varies"));
         Value<Boolean> gauge = fields.optional("gauge").yesOrNo();
         Entry listed = fields.required("conditions");
         Value<List<Named>> conditions =
@@ -76,12 +76,60 @@ public final class WearerReader {
                             level(fields.required("inhalation"), Dimension.TIME, "6 s");
                     Value<Wearer.Level> peak =
                             level(fields.required("peak-pressure"), Dimension.PRESSURE, "110 Pa");
+                    Value<List<Measured>> measures =
+                            fields.optional("measures")
+                                    .list(1, "write one, or leave it out", WearerReader::measured);
                     return fields.make(
-                            () ->
-                                    new Named(
-                                            id.get(),
-                                            new Wearer.Behaviour(
-                                                    fit.get(), time.get(), peak.get())));
+                            () -> {
+                                Wearer.Behaviour behaviour =
+                                        new Wearer.Behaviour(fit.get(), time.get(), peak.get());
+                                for (Measured each : measures.orElse(List.of())) {
+                                    behaviour = behaviour.with(each.id(), each.level());
+                                }
+                                return new Named(id.get(), behaviour);
+                            });
+                });
+    }
+
+    private record Measured(String id, Wearer.Level level) {}
+
+    /** What one measure of a protocol gives: any quantity, whose unit tells which. */
+    private static Value<Measured> measured(Entry entry) {
+        return entry.fields(
+                fields -> {
+                    Value<String> id = fields.required("measure").line();
+                    Value<Quantity> median = Amounts.any(fields.required("median"), "110 Pa");
+                    Entry between = fields.required("between-donnings");
+                    Entry within = fields.required("within-donning");
+                    Value<Wearer.Level> level =
+                            median.then(
+                                    middle -> {
+                                        Dimension dimension = middle.unit().dimension();
+                                        Value<Spread> first = Spread.read(between, dimension);
+                                        Value<Spread> second = Spread.read(within, dimension);
+                                        return first.then(
+                                                        one ->
+                                                                second.must(
+                                                                        two ->
+                                                                                one.scatter()
+                                                                                        == two
+                                                                                                .scatter(),
+                                                                        two ->
+                                                                                "one spread is a"
+                                                                                    + " percentage,"
+                                                                                    + " the other"
+                                                                                    + " an amount",
+                                                                        "write both the same way"))
+                                                .map(
+                                                        two ->
+                                                                new Wearer.Level(
+                                                                        middle.si(),
+                                                                        first.get().size(),
+                                                                        two.size(),
+                                                                        two.scatter(),
+                                                                        dimension));
+                                    });
+                    return fields.make(() -> new Measured(id.get(), level.get()));
                 });
     }
 
@@ -90,24 +138,12 @@ public final class WearerReader {
                 fields -> {
                     Value<Double> median =
                             Amounts.above0(fields.required("median"), dimension, example);
-                    Value<Double> between = spread(fields.required("between-donnings"));
-                    Value<Double> within = spread(fields.required("within-donning"));
+                    Value<Double> between = Spread.percent(fields.required("between-donnings"));
+                    Value<Double> within = Spread.percent(fields.required("within-donning"));
                     return fields.make(
-                            () -> new Wearer.Level(median.get(), between.get(), within.get()));
+                            () ->
+                                    new Wearer.Level(
+                                            median.get(), between.get(), within.get(), dimension));
                 });
-    }
-
-    /** A spread in percent, as a standard deviation on the natural-log scale: 20 % is ln 1.2. */
-    private static Value<Double> spread(Entry entry) {
-        Value<String> text = entry.line();
-        return Amount.read(text, "20 %")
-                .must(
-                        amount ->
-                                amount.unit().equals("%")
-                                        && amount.number() >= 0
-                                        && amount.number() <= 300,
-                        amount -> text.label() + " is " + Words.quoted(text.get()),
-                        "write a percentage from 0 to 300 %, such as '20 %'")
-                .map(amount -> Math.log1p(amount.number() / 100));
     }
 }

@@ -15,7 +15,7 @@ import java.util.OptionalLong;
 
 /**
  * A whole session without a tester: the same runner with a fast clock, the keys pressed by a {@link
- * Rehearser}. The same protocol, rig and seed give the same events at the same session times.
+ * Tester}. The same protocol, rig and seed give the same events at the same session times.
  */
 public final class Rehearsal {
     private Rehearsal() {}
@@ -40,11 +40,22 @@ public final class Rehearsal {
     public static State run(
             Ledger ledger, Rig rig, ZonedDateTime start, Event.SessionOpened opening)
             throws IOException {
+        return run(ledger, Tester.careful(rig), start, opening);
+    }
+
+    /**
+     * The same with a tester of another kind.
+     *
+     * @param tester with the rig of the session
+     */
+    public static State run(
+            Ledger ledger, Tester tester, ZonedDateTime start, Event.SessionOpened opening)
+            throws IOException {
         long[] at = {0};
-        Runner runner = Runner.open(ledger, rig, () -> start.plusNanos(at[0]), opening);
+        Runner runner = Runner.open(ledger, tester.rig(), () -> start.plusNanos(at[0]), opening);
         boolean still = false;
         while (!runner.state().course().closed()) {
-            Optional<Input> key = Rehearser.key(runner.state(), at[0]);
+            Optional<Input> key = tester.key(runner.state(), at[0]);
             at[0] = key.isPresent() ? pressed(key.get(), at[0]) : passed(runner, at[0], still);
             List<Cue> cues = new ArrayList<>(key.isPresent() ? List.of() : runner.timed(at[0]));
             Result result = key.isPresent() ? runner.accept(key.get(), at[0]) : runner.tick(at[0]);

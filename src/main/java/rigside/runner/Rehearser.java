@@ -1,27 +1,36 @@
 package rigside.runner;
 
-import java.util.Optional;
-import rigside.measure.Numbers;
-import rigside.protocol.Field;
 import rigside.protocol.Step;
+import rigside.rig.Asked;
 import rigside.session.Activity;
 import rigside.session.Input;
 import rigside.session.Procedure;
-import rigside.session.Slot;
 import rigside.session.State;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * The keys a rehearsed tester presses: does what is asked, types what is plausible, never skips
  * anything.
+ *
+ * @param eyes what is read off instruments where it has to be typed, SI
  */
-record Rehearser(State state, long now) implements Activity.Cases<Optional<Input>> {
+record Rehearser(State state, long now, Function<Asked, OptionalDouble> eyes)
+        implements Activity.Cases<Optional<Input>> {
     private static final Optional<Input> WAIT = Optional.empty();
     private static final Optional<Input> GO_ON = Optional.of(new Input.GoOnPressed());
     private static final Optional<Input> YES = Optional.of(new Input.Answered(true));
 
-    /** The key pressed now; empty while time has to pass. */
+    /** The same where nothing is read off. */
     static Optional<Input> key(State state, long now) {
-        return state.activity().match(new Rehearser(state, now));
+        return key(state, now, asked -> OptionalDouble.empty());
+    }
+
+    /** The key pressed now; empty while time has to pass. */
+    static Optional<Input> key(State state, long now, Function<Asked, OptionalDouble> eyes) {
+        return state.activity().match(new Rehearser(state, now, eyes));
     }
 
     @Override
@@ -39,13 +48,10 @@ record Rehearser(State state, long now) implements Activity.Cases<Optional<Input
         return GO_ON;
     }
 
+    /** What the rig gives comes with the next tick; what it does not give is typed. */
     @Override
     public Optional<Input> filling(Activity.Filling activity) {
-        return activity.slot() instanceof Slot.Field field
-                ? Optional.of(
-                        new Input.Typed(
-                                Procedure.field(state, field).answer().match(new Plausible())))
-                : WAIT;
+        return new Written(state, eyes).of(activity.slot()).map(Input.Typed::new);
     }
 
     @Override
@@ -140,31 +146,5 @@ record Rehearser(State state, long now) implements Activity.Cases<Optional<Input
     @Override
     public Optional<Input> closed(Activity.Closed activity) {
         return WAIT;
-    }
-
-    /** An answer in the middle of what a field takes. */
-    private record Plausible() implements Field.Answer.Cases<String> {
-        @Override
-        public String numeric(Field.Numeric answer) {
-            double from = answer.from().orElse(Math.min(1, answer.to().orElse(1)));
-            double to = answer.to().orElse(from);
-            return Numbers.plain((from + to) / 2);
-        }
-
-        @Override
-        public String choice(Field.Choice answer) {
-            return answer.options().get(0);
-        }
-
-        @Override
-        public String scale(Field.Scale answer) {
-            return String.valueOf((answer.from() + answer.to()) / 2);
-        }
-
-        @Override
-        public String words(Field.Words answer) {
-            String words = "rehearsed";
-            return words.substring(0, Math.min(words.length(), answer.longest()));
-        }
     }
 }

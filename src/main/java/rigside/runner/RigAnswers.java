@@ -1,8 +1,5 @@
 package rigside.runner;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Step;
@@ -17,6 +14,10 @@ import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.State;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /** What the rig gives to a session by itself: readings that are waited for, the end of a pull. */
 record RigAnswers(Rig rig) {
@@ -117,7 +118,8 @@ record RigAnswers(Rig rig) {
         return slot instanceof Slot.Mask ? Optional.of(Signal.MASK) : Optional.empty();
     }
 
-    private static Unit unit(Step step, Slot slot) {
+    /** The unit a gap of a step is typed in. */
+    static Unit unit(Step step, Slot slot) {
         if (step instanceof Step.Gates gates) {
             return gates.unit();
         }

@@ -1,6 +1,6 @@
 package rigside.runner;
 
-import java.util.Optional;
+import rigside.protocol.Field;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
@@ -12,6 +12,8 @@ import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.State;
 
+import java.util.Optional;
+
 /** What the rig is to be asked now. */
 final class RigQuestions {
     private RigQuestions() {}
@@ -22,6 +24,24 @@ final class RigQuestions {
         return open.isEmpty() && !(slot instanceof Slot.Gate)
                 ? Optional.empty()
                 : slot.match(new OfSlot(state, open));
+    }
+
+    /** The question for the number that is typed in a form of a donning, if it may be read off. */
+    static Optional<Asked> typed(State state, Slot.Field slot) {
+        Optional<Donning> open = state.course().open();
+        if (open.isEmpty() || !(Procedure.step(state, slot.place()) instanceof Step.Form form)) {
+            return Optional.empty();
+        }
+        int position = form.fields().stream().map(Field::id).toList().indexOf(slot.id());
+        return Optional.of(
+                new Asked(
+                        Kind.TYPED,
+                        open.get().number(),
+                        open.get().condition(),
+                        slot.place().step(),
+                        position,
+                        0,
+                        Acts.again(state, slot)));
     }
 
     /** The question how long the inhalation under way takes. */

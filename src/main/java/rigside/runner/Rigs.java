@@ -1,7 +1,5 @@
 package rigside.runner;
 
-import java.nio.file.Path;
-import java.util.function.LongSupplier;
 import rigside.journal.RawReadings;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
@@ -13,6 +11,9 @@ import rigside.rig.RigFile;
 import rigside.rig.SimulatedRig;
 import rigside.rig.Wearer;
 import rigside.session.Event;
+
+import java.nio.file.Path;
+import java.util.function.LongSupplier;
 
 /** The rig a session was opened with, made again from what its journal says. */
 public final class Rigs {
@@ -60,7 +61,8 @@ public final class Rigs {
      */
     public static Rig of(Event.SessionOpened opening, Protocol protocol) {
         return opening.simulated()
-                ? new SimulatedRig(wearer(opening, protocol), opening.seed())
+                ? new SimulatedRig(
+                        wearer(opening, protocol), opening.seed(), new MeasureOf(protocol))
                 : Rig.typed();
     }
 

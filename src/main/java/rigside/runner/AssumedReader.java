@@ -1,0 +1,124 @@
+package rigside.runner;
+
+import rigside.protocol.Condition;
+import rigside.protocol.Measure;
+import rigside.protocol.Protocol;
+import rigside.protocol.SizeText;
+import rigside.yaml.Document;
+import rigside.yaml.Words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** Reads what a rehearsal is to assume: {@code breathing=15%}, {@code with-disc.seal=2 times}. */
+public final class AssumedReader {
+    private final Protocol protocol;
+    private final List<String> problems = new ArrayList<>();
+
+    private AssumedReader(Protocol protocol) {
+        this.protocol = protocol;
+    }
+
+    /**
+     * What was read.
+     *
+     * @param assumed to be used only without problems
+     * @param problems what is wrong, each with a second line that says what to do
+     */
+    public record Read(Assumed assumed, List<String> problems) {
+        public Read {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Reads texts.
+     *
+     * @param changes against the reference
+     * @param spreads of values
+     */
+    public static Read read(Protocol protocol, List<String> changes, List<String> spreads) {
+        AssumedReader reader = new AssumedReader(protocol);
+        Assumed assumed =
+                new Assumed(
+                        reader.all("change", changes, SizeText::change),
+                        reader.all("spread", spreads, SizeText::spread));
+        return new Read(assumed, reader.problems);
+    }
+
+    private List<Assumed.Size> all(
+            String kind, List<String> texts, BiFunction<String, Measure, Document<Double>> size) {
+        return texts.stream().flatMap(text -> one(kind, text, size).stream()).toList();
+    }
+
+    private Optional<Assumed.Size> one(
+            String kind, String text, BiFunction<String, Measure, Document<Double>> size) {
+        int equals = text.indexOf('=');
+        if (equals < 0) {
+            return wrong(
+                    kind + " " + Words.quoted(text) + " has no '='",
+                    "write a measure and a size, such as "
+                            + Words.quoted(protocol.measures().get(0).id() + "=15%"));
+        }
+        String name = text.substring(0, equals).strip();
+        int dot = name.indexOf('.');
+        Optional<String> condition =
+                dot < 0 ? Optional.empty() : Optional.of(name.substring(0, dot).strip());
+        Optional<Measure> measure = measure(name.substring(dot + 1).strip());
+        if (!isCondition(kind, condition) || measure.isEmpty()) {
+            return Optional.empty();
+        }
+        Document<Double> read = size.apply(text.substring(equals + 1), measure.get());
+        read.problems().forEach(each -> wrong(name + ": " + each.what(), each.help()));
+        return read.value().map(found -> new Assumed.Size(condition, measure.get().id(), found));
+    }
+
+    private boolean isCondition(String kind, Optional<String> id) {
+        if (id.isEmpty()) {
+            return true;
+        }
+        List<String> known = protocol.conditions().stream().map(Condition::id).toList();
+        if (!known.contains(id.get())) {
+            wrong("no condition has the id " + Words.quoted(id.get()), suggestion(id.get(), known));
+            return false;
+        }
+        if (kind.equals("change") && id.get().equals(protocol.reference().id())) {
+            wrong(
+                    Words.quoted(id.get()) + " is the reference: changes are against it",
+                    "name another condition, or none for all others");
+            return false;
+        }
+        return true;
+    }
+
+    private Optional<Measure> measure(String id) {
+        List<String> known =
+                protocol.measures().stream()
+                        .filter(each -> each.compared().isPresent())
+                        .map(Measure::id)
+                        .toList();
+        Optional<Measure> measure = protocol.measure(id);
+        if (measure.isEmpty()) {
+            wrong("no measure has the id " + Words.quoted(id), suggestion(id, known));
+            return Optional.empty();
+        }
+        if (measure.get().compared().isEmpty()) {
+            wrong(
+                    "the measure " + Words.quoted(id) + " is recorded, not compared",
+                    known.isEmpty() ? "leave it out" : suggestion("", known));
+            return Optional.empty();
+        }
+        return measure;
+    }
+
+    private static String suggestion(String word, List<String> known) {
+        return Words.suggestion(word, known);
+    }
+
+    private <T> Optional<T> wrong(String what, String help) {
+        problems.add(what + (help.isEmpty() ? "" : "\n    " + help));
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,70 @@
+package rigside.runner;
+
+import rigside.runner.Spot.What;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What can go wrong in a rehearsal when it is asked for. */
+public enum Fault {
+    FAILED_SEAL_CHECK("a check fails and ends the donning", What.CHECK),
+    FEED_LOST("instruments fall silent for a donning; values are typed", What.MASK, What.PRESSURE),
+    ODD_VALUE(
+            "one reading is five times too large",
+            What.MASK,
+            What.PRESSURE,
+            What.TRIAL,
+            What.FIELD),
+    NOT_HELD("the pull of a timed inhalation is not held", What.TRIAL),
+    LEFT_OUT("one reading is left out", What.MASK, What.PRESSURE, What.TRIAL),
+    STOPPED("the tester stops in the middle, and goes on", What.WAIT, What.EXERCISE, What.TRIAL),
+    DONE_AGAIN("an exercise is done again", What.EXERCISE),
+    ABANDONED("the tester abandons a donning", What.WAIT, What.EXERCISE, What.TRIAL),
+    STRUCK_OUT("a complete donning is struck out, and done again"),
+    ENDED_EARLY("the tester ends the repeats after a donning");
+
+    private final String words;
+    private final Set<What> where;
+
+    Fault(String words, What... where) {
+        this.words = words;
+        this.where = where.length == 0 ? Set.of() : EnumSet.copyOf(List.of(where));
+    }
+
+    /** The word it is asked for by. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What happens, in a few words. */
+    public String words() {
+        return words;
+    }
+
+    /** The fault of a word. */
+    public static Optional<Fault> of(String word) {
+        return Arrays.stream(values()).filter(each -> each.word().equals(word)).findFirst();
+    }
+
+    /** Every word. */
+    public static List<String> all() {
+        return Arrays.stream(values()).map(Fault::word).toList();
+    }
+
+    /** Whether it needs something in the donning to spoil. */
+    boolean needsSpot() {
+        return !where.isEmpty();
+    }
+
+    /** The spots it can strike, of all there are; the exercise before one is what is done again. */
+    List<Spot> of(List<Spot> spots) {
+        return spots.stream()
+                .filter(spot -> where.contains(spot.what()))
+                .filter(spot -> this != DONE_AGAIN || spot.position() > 0)
+                .toList();
+    }
+}

@@ -1,0 +1,111 @@
+package rigside.runner;
+
+import rigside.protocol.Field;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where in a donning something can go wrong.
+ *
+ * @param step the position of the step, from 0
+ * @param position the position in the step, from 0
+ * @param what what is there
+ */
+record Spot(int step, int position, What what) {
+    /** What can be spoilt. */
+    enum What {
+        CHECK,
+        WAIT,
+        EXERCISE,
+        MASK,
+        PRESSURE,
+        TRIAL,
+        FIELD
+    }
+
+    /** All of a donning of a condition, in order. */
+    static List<Spot> of(Protocol protocol, String condition) {
+        List<Spot> spots = new ArrayList<>();
+        List<Step> steps = protocol.donning();
+        for (int at = 0; at < steps.size(); at++) {
+            if (steps.get(at).appliesTo(condition)) {
+                spots.addAll(steps.get(at).match(new InStep(protocol, at)));
+            }
+        }
+        return List.copyOf(spots);
+    }
+
+    private record InStep(Protocol protocol, int step) implements Step.Cases<List<Spot>> {
+        /** Checks that end the donning when they fail, or all if there is none. */
+        @Override
+        public List<Spot> checklist(Step.Checklist list) {
+            List<Spot> checks = new ArrayList<>();
+            for (int item = 0; item < list.items().size(); item++) {
+                if (list.items().get(item).ifNot() == Step.Checklist.IfNot.ABANDON) {
+                    checks.add(new Spot(step, item, What.CHECK));
+                }
+            }
+            return checks;
+        }
+
+        @Override
+        public List<Spot> form(Step.Form form) {
+            List<Spot> fields = new ArrayList<>();
+            for (int at = 0; at < form.fields().size(); at++) {
+                Field field = form.fields().get(at);
+                if (new MeasureOf(protocol).typed(field.id()).isPresent()) {
+                    fields.add(new Spot(step, at, What.FIELD));
+                }
+            }
+            return fields;
+        }
+
+        @Override
+        public List<Spot> countdown(Step.Countdown countdown) {
+            return List.of(new Spot(step, 0, What.WAIT));
+        }
+
+        @Override
+        public List<Spot> exercises(Step.Exercises exercises) {
+            List<Spot> spots = new ArrayList<>();
+            for (int at = 0; at < exercises.exercises().size(); at++) {
+                Step.Exercise exercise = exercises.exercises().get(at);
+                spots.add(new Spot(step, at, What.EXERCISE));
+                if (exercise.mask().isPresent()) {
+                    spots.add(new Spot(step, at, What.MASK));
+                }
+                if (exercise.pressure().isPresent()) {
+                    spots.add(new Spot(step, at, What.PRESSURE));
+                }
+            }
+            return spots;
+        }
+
+        @Override
+        public List<Spot> trials(Step.Trials trials) {
+            List<Spot> spots = new ArrayList<>();
+            for (int trial = 0; trial < trials.count(); trial++) {
+                spots.add(new Spot(step, trial, What.TRIAL));
+            }
+            return spots;
+        }
+
+        @Override
+        public List<Spot> observations(Step.Observations observations) {
+            return List.of();
+        }
+
+        @Override
+        public List<Spot> note(Step.Note note) {
+            return List.of();
+        }
+
+        @Override
+        public List<Spot> gates(Step.Gates gates) {
+            return List.of();
+        }
+    }
+}
