@@ -1,11 +1,5 @@
 package rigside.analysis;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
@@ -14,6 +8,13 @@ import rigside.decide.Verdict;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.session.State;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /** The comparisons of one measure in a session. */
 final class Comparisons {
@@ -48,7 +49,19 @@ final class Comparisons {
 
     /** One for each condition but the reference. */
     List<Comparison> all() {
-        return state.protocol().conditions().stream().skip(1).map(this::of).toList();
+        return all(true);
+    }
+
+    /** The same, silent about what going on may bring, which takes most of the time. */
+    List<Comparison> withoutForecasts() {
+        return all(false);
+    }
+
+    private List<Comparison> all(boolean forecasts) {
+        return state.protocol().conditions().stream()
+                .skip(1)
+                .map(condition -> of(condition, forecasts))
+                .toList();
     }
 
     Setting setting() {
@@ -69,7 +82,7 @@ final class Comparisons {
         return left.view(state.protocol().condition(condition).orElseThrow());
     }
 
-    private Comparison of(Condition condition) {
+    private Comparison of(Condition condition, boolean forecasts) {
         Gathered gathered = gathered(values, rounds, condition);
         Judged judged =
                 judged(gathered, condition, new OnRecord(state, setting).settled(condition.id()));
@@ -78,7 +91,7 @@ final class Comparisons {
         return judged.comparison(
                 wording(condition),
                 new Judged.Ids(condition.id(), state.protocol().reference().id()),
-                judged.forecast(setting, seed, gathered.rounds()),
+                forecasts ? judged.forecast(setting, seed, gathered.rounds()) : Forecast.SILENT,
                 unresolved && !judged.boundedAgrees(),
                 gathered.entries(),
                 new ComparisonRemarks(state, setting, condition, gathered, judged).all());

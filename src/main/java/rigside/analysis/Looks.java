@@ -1,12 +1,13 @@
 package rigside.analysis;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import rigside.decide.Limits;
 import rigside.decide.Rules;
 import rigside.protocol.Protocol;
 import rigside.session.Look;
 import rigside.session.State;
+
+import java.util.List;
+import java.util.OptionalDouble;
 
 /** Looks as the session records them. */
 public final class Looks {
@@ -26,19 +27,34 @@ public final class Looks {
 
     /** The look a session is due for, from its analysis. */
     public static Look of(Analysis analysis, State state) {
+        return of(analysis.completeRounds(), analysis.comparisons(), state);
+    }
+
+    /** The look a session is due for. */
+    public static Look due(State state) {
+        List<Comparison> comparisons =
+                state.protocol().measures().stream()
+                        .filter(measure -> measure.compared().isPresent())
+                        .flatMap(
+                                measure ->
+                                        new Comparisons(state, measure).withoutForecasts().stream())
+                        .toList();
+        return of(Evidence.of(state).completeRounds().size(), comparisons, state);
+    }
+
+    private static Look of(int rounds, List<Comparison> comparisons, State state) {
+        List<Comparison> deciding = comparisons.stream().filter(Comparison::decides).toList();
         return new Look(
-                analysis.completeRounds(),
-                analysis.isEnough(),
-                isPlanUsedUp(analysis, state),
-                analysis.comparisons().stream().map(Looks::line).toList());
+                rounds,
+                !deciding.isEmpty() && deciding.stream().allMatch(Comparison::isSettled),
+                isPlanUsedUp(rounds, deciding, state),
+                comparisons.stream().map(Looks::line).toList());
     }
 
     /** Whether no deciding comparison has a look left; without any, whether all rounds are done. */
-    private static boolean isPlanUsedUp(Analysis analysis, State state) {
-        List<Comparison> deciding =
-                analysis.comparisons().stream().filter(Comparison::decides).toList();
+    private static boolean isPlanUsedUp(int rounds, List<Comparison> deciding, State state) {
         return deciding.isEmpty()
-                ? analysis.completeRounds() >= state.protocol().plan().most()
+                ? rounds >= state.protocol().plan().most()
                 : deciding.stream().allMatch(Comparison::planUsedUp);
     }
 

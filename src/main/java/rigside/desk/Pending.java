@@ -2,6 +2,7 @@ package rigside.desk;
 
 import rigside.bench.Wall;
 import rigside.protocol.Protocol;
+import rigside.runner.Assumed;
 import rigside.screen.HomeView.Review;
 
 import java.io.IOException;
@@ -36,8 +37,14 @@ record Pending(Aside<Review> work, Supplier<Review> doing, Runnable stop) {
         TrialRun run =
                 new TrialRun(
                         protocol,
-                        Openings.of(
-                                sound, protocol, new Choice(true, 1), Openings.anySeed(), version),
+                        Openings.rehearsed(
+                                        sound,
+                                        protocol,
+                                        Optional.empty(),
+                                        Assumed.NOTHING,
+                                        Openings.anySeed(),
+                                        version)
+                                .opening(),
                         Wall.now());
         return rehearsal(run, protocol.title(), Aside.THREADS);
     }

@@ -1,15 +1,5 @@
 package rigside.runner;
 
-import java.io.IOException;
-import java.time.ZonedDateTime;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.function.Supplier;
-import java.util.stream.LongStream;
 import rigside.analysis.Analysis;
 import rigside.analysis.Live;
 import rigside.analysis.Looks;
@@ -27,6 +17,17 @@ import rigside.session.Input;
 import rigside.session.Respond;
 import rigside.session.Response;
 import rigside.session.State;
+
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Supplier;
+import java.util.stream.LongStream;
 
 /**
  * One session being run. Not thread-safe: one thread gives it inputs and asks it for its state.
@@ -288,7 +289,7 @@ public final class Runner {
             return events;
         }
         List<Event> more = new ArrayList<>(events);
-        Input look = new Input.LookArrived(Looks.of(Analysis.of(after), after));
+        Input look = new Input.LookArrived(Looks.due(after));
         more.addAll(((Response.Happened) Respond.to(after, look, at)).events());
         return List.copyOf(more);
     }

@@ -68,7 +68,10 @@ public record Captured(
     }
 
     public Optional<Entry> entry(int number) {
-        return entries.stream().filter(entry -> entry.number() == number).findFirst();
+        // Numbers count up from 1, so an entry nearly always stands at its number.
+        return number >= 1 && number <= entries.size() && entries.get(number - 1).number() == number
+                ? Optional.of(entries.get(number - 1))
+                : entries.stream().filter(entry -> entry.number() == number).findFirst();
     }
 
     /** The last look taken. */

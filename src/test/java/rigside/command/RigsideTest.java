@@ -71,7 +71,8 @@ class RigsideTest {
                         "run x --bounce 1",
                         "bounce '1.0' is not from 0 to 0.7 seconds"),
                 Arguments.of("a bounce below 0", "run x --bounce=-1", "bounce '-1.0' is not"),
-                Arguments.of("no seed", "rehearse x --into y", "'--seed=NUMBER'"),
+                Arguments.of("no sessions", "rehearse x --times 0", "must be from 1 to 100000"),
+                Arguments.of("many kept", "rehearse x --times 2 --into y", "of many nothing is"),
                 Arguments.of("a seed of words", "run x --seed two", "'two' is not a whole number"));
     }
 
@@ -120,8 +121,46 @@ class RigsideTest {
         assertEquals(
                 Exit.DONE,
                 run("rehearse", "breathing-only", "--seed", "5", "--into", home.toString()));
-        Path folder = Path.of(out.toString().strip());
-        String journal = Files.readString(folder.resolve("journal.jsonl"));
-        assertTrue(journal.strip().endsWith("\"event\":\"session-closed\"}"), out.toString());
+        String said = out.toString();
+        assertTrue(said.startsWith("A rehearsal with seed 5, kept in " + home), said);
+        assertTrue(said.contains("Simulated: every value of this session is invented."), said);
+        assertTrue(said.strip().endsWith("This is not a certified fit test."), said);
+        String journal = Files.readString(rehearsed().resolve("journal.jsonl"));
+        assertTrue(journal.strip().endsWith("\"event\":\"session-closed\"}"), said);
+    }
+
+    @Test
+    void aRehearsalInWhichAFaultDidNotHappenHasProblems() throws IOException {
+        assertEquals(
+                Exit.PROBLEMS,
+                run(
+                        "rehearse",
+                        "breathing-only",
+                        "--seed",
+                        "5",
+                        "--json",
+                        "--change",
+                        "breathing=2times",
+                        "--fault",
+                        "not-held:99",
+                        "--into",
+                        home.toString()));
+        assertTrue(out.toString().startsWith("{"), out.toString());
+        assertTrue(err.toString().contains("'not-held:99' did not happen"), err.toString());
+    }
+
+    @Test
+    void manyRehearsalsAreToldBesideWhatThePlanLetsExpect() {
+        assertEquals(Exit.DONE, run("rehearse", "breathing-only", "--seed", "5", "--times", "2"));
+        assertTrue(out.toString().contains("2 sessions, seeds 5 to 6"), out.toString());
+        assertTrue(out.toString().contains("to expect"), out.toString());
+    }
+
+    private Path rehearsed() throws IOException {
+        try (Stream<Path> folders = Files.list(home)) {
+            return folders.filter(each -> each.toString().contains("breathing-only"))
+                    .findFirst()
+                    .orElseThrow();
+        }
     }
 }
