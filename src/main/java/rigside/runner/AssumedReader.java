@@ -110,6 +110,14 @@ public final class AssumedReader {
                     known.isEmpty() ? "leave it out" : suggestion("", known));
             return Optional.empty();
         }
+        if (measure.get().kind() instanceof Measure.Calculated) {
+            wrong(
+                    "the measure "
+                            + Words.quoted(id)
+                            + " is calculated: nothing is invented for it",
+                    "leave it out");
+            return Optional.empty();
+        }
         return measure;
     }
 

@@ -79,6 +79,7 @@ public final class AssumedWearer {
 
     private boolean isAltered(Measure measure) {
         return measure.compared().isPresent()
+                && !(measure.kind() instanceof Measure.Calculated)
                 && (told.isEmpty()
                         || assumed.mentions(measure.id())
                         || (measure.kind() instanceof Measure.TypedNumber
@@ -149,6 +150,11 @@ public final class AssumedWearer {
 
         @Override
         public Optional<Level> typedNumber(Measure.TypedNumber kind) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Level> calculated(Measure.Calculated kind) {
             return Optional.empty();
         }
     }

@@ -3,7 +3,6 @@ package rigside.runner;
 import rigside.runner.Spot.What;
 
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,28 +10,34 @@ import java.util.Set;
 
 /** What can go wrong in a rehearsal when it is asked for. */
 public enum Fault {
-    FAILED_SEAL_CHECK("a check fails and ends the donning", What.CHECK),
-    FEED_LOST("instruments fall silent for a donning; values are typed", What.MASK, What.PRESSURE),
-    ODD_VALUE(
-            "one reading is five times too large",
-            What.MASK,
-            What.PRESSURE,
-            What.TRIAL,
-            What.FIELD),
-    NOT_HELD("the pull of a timed inhalation is not held", What.TRIAL),
-    LEFT_OUT("one reading is left out", What.MASK, What.PRESSURE, What.TRIAL),
-    STOPPED("the tester stops in the middle, and goes on", What.WAIT, What.EXERCISE, What.TRIAL),
-    DONE_AGAIN("an exercise is done again", What.EXERCISE),
-    ABANDONED("the tester abandons a donning", What.WAIT, What.EXERCISE, What.TRIAL),
+    FAILED_SEAL_CHECK("a check fails and ends the donning"),
+    FEED_LOST("instruments fall silent for a donning; values are typed"),
+    ODD_VALUE("one reading is five times too large"),
+    NOT_HELD("the pull of a timed inhalation is not held"),
+    LEFT_OUT("one reading is left out"),
+    STOPPED("the tester stops in the middle, and goes on"),
+    DONE_AGAIN("an exercise is done again"),
+    ABANDONED("the tester abandons a donning"),
     STRUCK_OUT("a complete donning is struck out, and done again"),
     ENDED_EARLY("the tester ends the repeats after a donning");
 
     private final String words;
-    private final Set<What> where;
 
-    Fault(String words, What... where) {
+    Fault(String words) {
         this.words = words;
-        this.where = where.length == 0 ? Set.of() : EnumSet.copyOf(List.of(where));
+    }
+
+    private Set<What> where() {
+        return switch (this) {
+            case FAILED_SEAL_CHECK -> Set.of(What.CHECK);
+            case FEED_LOST -> Set.of(What.MASK, What.PRESSURE);
+            case ODD_VALUE -> Set.of(What.MASK, What.PRESSURE, What.TRIAL, What.FIELD);
+            case NOT_HELD -> Set.of(What.TRIAL);
+            case LEFT_OUT -> Set.of(What.MASK, What.PRESSURE, What.TRIAL);
+            case STOPPED, ABANDONED -> Set.of(What.WAIT, What.EXERCISE, What.TRIAL);
+            case DONE_AGAIN -> Set.of(What.EXERCISE);
+            case STRUCK_OUT, ENDED_EARLY -> Set.of();
+        };
     }
 
     /** The word it is asked for by. */
@@ -57,13 +62,13 @@ public enum Fault {
 
     /** Whether it needs something in the donning to spoil. */
     boolean needsSpot() {
-        return !where.isEmpty();
+        return !where().isEmpty();
     }
 
     /** The spots it can strike, of all there are; the exercise before one is what is done again. */
     List<Spot> of(List<Spot> spots) {
         return spots.stream()
-                .filter(spot -> where.contains(spot.what()))
+                .filter(spot -> where().contains(spot.what()))
                 .filter(spot -> this != DONE_AGAIN || spot.position() > 0)
                 .toList();
     }

@@ -155,7 +155,7 @@ public final class Faults {
         if (possible.isEmpty()) {
             return Optional.empty();
         }
-        long mixed = seed * 31 + at.donning() * 7L + at.fault().ordinal();
+        long mixed = seed * 31 + at.donning() * 7L + at.fault().word().hashCode();
         return Optional.of(possible.get(new SplittableRandom(mixed).nextInt(possible.size())));
     }
 
