@@ -1,5 +1,11 @@
 package rigside.analysis;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
@@ -8,13 +14,6 @@ import rigside.decide.Verdict;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.session.State;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 
 /** The comparisons of one measure in a session. */
 final class Comparisons {

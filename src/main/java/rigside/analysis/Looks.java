@@ -1,13 +1,12 @@
 package rigside.analysis;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import rigside.decide.Limits;
 import rigside.decide.Rules;
 import rigside.protocol.Protocol;
 import rigside.session.Look;
 import rigside.session.State;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** Looks as the session records them. */
 public final class Looks {

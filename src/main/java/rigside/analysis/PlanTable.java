@@ -1,16 +1,15 @@
 package rigside.analysis;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 import rigside.decide.CriticalValues;
 import rigside.decide.Outlook;
 import rigside.decide.Planning;
 import rigside.decide.Rules;
 import rigside.decide.Schedule;
 import rigside.protocol.Measure;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.SplittableRandom;
 
 /**
  * What a plan can be expected to bring, before any donning.

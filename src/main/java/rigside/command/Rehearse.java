@@ -1,5 +1,14 @@
 package rigside.command;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -8,7 +17,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
 import rigside.bench.Wall;
@@ -27,16 +35,6 @@ import rigside.runner.Rigs;
 import rigside.runner.Tester;
 import rigside.runner.Truth;
 import rigside.session.State;
-
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** {@code rigside rehearse PROTOCOL}: whole sessions without a tester. */
 @Command(

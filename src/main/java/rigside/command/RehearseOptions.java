@@ -1,16 +1,14 @@
 package rigside.command;
 
-import picocli.CommandLine.Option;
-
-import rigside.protocol.Protocol;
-import rigside.runner.Assumed;
-import rigside.runner.AssumedReader;
-import rigside.runner.Faults;
-
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.Option;
+import rigside.protocol.Protocol;
+import rigside.runner.Assumed;
+import rigside.runner.AssumedReader;
+import rigside.runner.Faults;
 
 /** What a rehearsal is to assume, and what is to go wrong in it. */
 final class RehearseOptions {

@@ -1,12 +1,11 @@
 package rigside.command;
 
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import rigside.analysis.PlanTable;
 import rigside.protocol.Measure.Compared.Scale;
 import rigside.runner.Rehearsals;
 import rigside.runner.Truth;
-
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /**
  * What many rehearsals came to, as JSON. {@code true} is the true ratio, or the true difference in

@@ -1,5 +1,9 @@
 package rigside.command;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import rigside.analysis.Digits;
 import rigside.analysis.PlanTable;
 import rigside.analysis.VerdictWords;
@@ -12,11 +16,6 @@ import rigside.rig.Wearer;
 import rigside.runner.Faults;
 import rigside.runner.Rehearsals;
 import rigside.runner.Truth;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.OptionalDouble;
 
 /** What was rehearsed, and what many rehearsals came to, in words. */
 final class RehearsedText {

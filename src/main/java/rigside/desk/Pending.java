@@ -1,15 +1,14 @@
 package rigside.desk;
 
-import rigside.bench.Wall;
-import rigside.protocol.Protocol;
-import rigside.runner.Assumed;
-import rigside.screen.HomeView.Review;
-
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import rigside.bench.Wall;
+import rigside.protocol.Protocol;
+import rigside.runner.Assumed;
+import rigside.screen.HomeView.Review;
 
 /**
  * A page that is worked at beside the drawing.

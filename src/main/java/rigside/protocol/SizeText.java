@@ -1,13 +1,12 @@
 package rigside.protocol;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rigside.measure.Unit;
 import rigside.protocol.Measure.Compared.Scale;
 import rigside.yaml.Amount;
 import rigside.yaml.Document;
 import rigside.yaml.Value;
-
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Sizes of a compared measure, worded as in a protocol, outside a protocol. */
 public final class SizeText {

@@ -1,10 +1,9 @@
 package rigside.rig;
 
-import rigside.measure.Dimension;
-
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import rigside.measure.Dimension;
 
 /**
  * The invented wearer and room behind a simulated rig.

@@ -1,15 +1,14 @@
 package rigside.rig;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import rigside.measure.Dimension;
 import rigside.measure.Quantity;
 import rigside.yaml.Document;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;
-
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Reads the text of a simulated-rig file: an invented wearer and room. */
 public final class WearerReader {
@@ -116,9 +115,9 @@ public final class WearerReader {
                                                                                                 .scatter(),
                                                                         two ->
                                                                                 "one spread is a"
-                                                                                    + " percentage,"
-                                                                                    + " the other"
-                                                                                    + " an amount",
+                                                                                        + " percentage,"
+                                                                                        + " the other"
+                                                                                        + " an amount",
                                                                         "write both the same way"))
                                                 .map(
                                                         two ->

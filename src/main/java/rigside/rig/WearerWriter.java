@@ -1,15 +1,14 @@
 package rigside.rig;
 
-import rigside.measure.Dimension;
-import rigside.measure.Unit;
-import rigside.rig.Wearer.Level;
-import rigside.rig.Wearer.Scatter;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.rig.Wearer.Level;
+import rigside.rig.Wearer.Scatter;
 
 /** Writes an invented wearer as the text of a rig file, which {@link WearerReader} reads. */
 public final class WearerWriter {

@@ -1,16 +1,15 @@
 package rigside.runner;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.protocol.Protocol;
 import rigside.protocol.SizeText;
 import rigside.yaml.Document;
 import rigside.yaml.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.BiFunction;
 
 /** Reads what a rehearsal is to assume: {@code breathing=15%}, {@code with-disc.seal=2 times}. */
 public final class AssumedReader {

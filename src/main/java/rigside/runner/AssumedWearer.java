@@ -1,5 +1,9 @@
 package rigside.runner;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.protocol.Condition;
 import rigside.protocol.Field;
 import rigside.protocol.Measure;
@@ -9,11 +13,6 @@ import rigside.rig.Wearer;
 import rigside.rig.Wearer.Behaviour;
 import rigside.rig.Wearer.Level;
 import rigside.rig.Wearer.Scatter;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The invented wearer of whom is true what a rehearsal assumes. Measures that nothing is assumed of

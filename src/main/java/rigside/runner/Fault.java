@@ -1,12 +1,11 @@
 package rigside.runner;
 
-import rigside.runner.Spot.What;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import rigside.runner.Spot.What;
 
 /** What can go wrong in a rehearsal when it is asked for. */
 public enum Fault {

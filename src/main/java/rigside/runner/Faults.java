@@ -1,9 +1,5 @@
 package rigside.runner;
 
-import rigside.protocol.Condition;
-import rigside.protocol.Protocol;
-import rigside.yaml.Words;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +8,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import rigside.protocol.Condition;
+import rigside.protocol.Protocol;
+import rigside.yaml.Words;
 
 /**
  * The faults asked for in one rehearsal, and which of them have happened. Where they strike follows

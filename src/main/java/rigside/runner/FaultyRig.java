@@ -1,5 +1,8 @@
 package rigside.runner;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.rig.Act;
 import rigside.rig.Asked;
 import rigside.rig.FeedTrouble;
@@ -9,10 +12,6 @@ import rigside.rig.Rig;
 import rigside.rig.Sample;
 import rigside.rig.Signal;
 import rigside.rig.Span;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** A rig on which faults happen: falls silent, reads wrong, gives no value. */
 final class FaultyRig implements Rig {

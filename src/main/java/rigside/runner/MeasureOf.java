@@ -1,5 +1,7 @@
 package rigside.runner;
 
+import java.util.List;
+import java.util.Optional;
 import rigside.measure.Unit;
 import rigside.protocol.Field;
 import rigside.protocol.Measure;
@@ -7,9 +9,6 @@ import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
 import rigside.rig.MeasureAsked;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Which measure of a protocol a rig is asked about. */
 record MeasureOf(Protocol protocol) implements MeasureAsked {

@@ -1,17 +1,16 @@
 package rigside.runner;
 
-import rigside.rig.Cue;
-import rigside.rig.Rig;
-import rigside.session.Event;
-import rigside.session.Input;
-import rigside.session.State;
-
 import java.io.IOException;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import rigside.rig.Cue;
+import rigside.rig.Rig;
+import rigside.session.Event;
+import rigside.session.Input;
+import rigside.session.State;
 
 /**
  * A whole session without a tester: the same runner with a fast clock, the keys pressed by a {@link

@@ -1,5 +1,11 @@
 package rigside.runner;
 
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.analysis.PlanTable;
 import rigside.analysis.PlanTerms;
 import rigside.decide.Verdict;
@@ -7,13 +13,6 @@ import rigside.protocol.Protocol;
 import rigside.session.Event;
 import rigside.session.Look;
 import rigside.session.State;
-
-import java.io.IOException;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What many rehearsals of one protocol came to, beside what its plan lets one expect.

@@ -1,15 +1,14 @@
 package rigside.runner;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
 import rigside.session.Activity;
 import rigside.session.Input;
 import rigside.session.Procedure;
 import rigside.session.State;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 
 /**
  * The keys a rehearsed tester presses: does what is asked, types what is plausible, never skips

@@ -1,5 +1,8 @@
 package rigside.runner;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Step;
@@ -14,10 +17,6 @@ import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.State;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 
 /** What the rig gives to a session by itself: readings that are waited for, the end of a pull. */
 record RigAnswers(Rig rig) {

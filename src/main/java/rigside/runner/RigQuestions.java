@@ -1,5 +1,6 @@
 package rigside.runner;
 
+import java.util.Optional;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
@@ -11,8 +12,6 @@ import rigside.session.Donning;
 import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.State;
-
-import java.util.Optional;
 
 /** What the rig is to be asked now. */
 final class RigQuestions {

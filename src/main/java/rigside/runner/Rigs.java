@@ -1,5 +1,7 @@
 package rigside.runner;
 
+import java.nio.file.Path;
+import java.util.function.LongSupplier;
 import rigside.journal.RawReadings;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
@@ -11,9 +13,6 @@ import rigside.rig.RigFile;
 import rigside.rig.SimulatedRig;
 import rigside.rig.Wearer;
 import rigside.session.Event;
-
-import java.nio.file.Path;
-import java.util.function.LongSupplier;
 
 /** The rig a session was opened with, made again from what its journal says. */
 public final class Rigs {

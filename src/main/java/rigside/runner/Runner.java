@@ -1,5 +1,15 @@
 package rigside.runner;
 
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Supplier;
+import java.util.stream.LongStream;
 import rigside.analysis.Analysis;
 import rigside.analysis.Live;
 import rigside.analysis.Looks;
@@ -17,17 +27,6 @@ import rigside.session.Input;
 import rigside.session.Respond;
 import rigside.session.Response;
 import rigside.session.State;
-
-import java.io.IOException;
-import java.time.ZonedDateTime;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.function.Supplier;
-import java.util.stream.LongStream;
 
 /**
  * One session being run. Not thread-safe: one thread gives it inputs and asks it for its state.

@@ -1,11 +1,10 @@
 package rigside.runner;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.protocol.Field;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Where in a donning something can go wrong.

@@ -1,5 +1,9 @@
 package rigside.runner;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.function.Function;
 import rigside.rig.Asked;
 import rigside.rig.Rig;
 import rigside.runner.Spot.What;
@@ -10,11 +14,6 @@ import rigside.session.Input;
 import rigside.session.Place;
 import rigside.session.Slot;
 import rigside.session.State;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
-import java.util.function.Function;
 
 /**
  * A rehearsed tester: presses what a {@link Rehearser} presses, and lets the faults happen that

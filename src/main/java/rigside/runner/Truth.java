@@ -1,5 +1,8 @@
 package rigside.runner;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.protocol.Measure.Compared.Scale;
@@ -8,10 +11,6 @@ import rigside.protocol.Protocol;
 import rigside.rig.Wearer;
 import rigside.rig.Wearer.Level;
 import rigside.rig.Wearer.Scatter;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is true of an invented wearer in one comparison.

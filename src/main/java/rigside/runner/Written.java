@@ -1,5 +1,10 @@
 package rigside.runner;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import rigside.measure.Numbers;
 import rigside.measure.Unit;
 import rigside.protocol.Field;
@@ -8,12 +13,6 @@ import rigside.rig.Asked;
 import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.State;
-
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 
 /**
  * What a rehearsed tester types.

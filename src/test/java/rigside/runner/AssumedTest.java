@@ -3,10 +3,18 @@ package rigside.runner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import rigside.analysis.Analysis;
 import rigside.analysis.DonningValue;
 import rigside.analysis.MeasureResult;
@@ -21,16 +29,6 @@ import rigside.rig.WearerWriter;
 import rigside.session.Event;
 import rigside.session.State;
 import rigside.session.Story;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /** What a rehearsal is asked to assume is what comes out of its sessions. */
 class AssumedTest {

@@ -4,21 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
-
-import rigside.protocol.Protocol;
-import rigside.rig.Wearer;
-import rigside.session.Donning;
-import rigside.session.Entry;
-import rigside.session.Event;
-import rigside.session.Recorded;
-import rigside.session.Source;
-import rigside.session.State;
-import rigside.session.Value;
-
 import java.io.IOException;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -28,6 +13,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import rigside.protocol.Protocol;
+import rigside.rig.Wearer;
+import rigside.session.Donning;
+import rigside.session.Entry;
+import rigside.session.Event;
+import rigside.session.Recorded;
+import rigside.session.Source;
+import rigside.session.State;
+import rigside.session.Value;
 
 /** Faults asked for happen, where they were asked for, and the journal shows them. */
 class FaultsTest {

@@ -3,9 +3,13 @@ package rigside.runner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import rigside.analysis.PlanTable;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
@@ -14,12 +18,6 @@ import rigside.rig.Wearer;
 import rigside.rig.WearerWriter;
 import rigside.session.Event;
 import rigside.session.Story;
-
-import java.io.IOException;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Whole sessions, played with the program's own runner, come to what the plan's simulation of plain
