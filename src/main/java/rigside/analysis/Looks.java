@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import rigside.decide.Limits;
 import rigside.decide.Rules;
+import rigside.decide.Verdict;
 import rigside.protocol.Protocol;
 import rigside.session.Look;
 import rigside.session.State;
@@ -55,6 +56,11 @@ public final class Looks {
         return deciding.isEmpty()
                 ? rounds >= state.protocol().plan().most()
                 : deciding.stream().allMatch(Comparison::planUsedUp);
+    }
+
+    /** Whether a recorded line claims a meaningful difference. */
+    public static boolean isMeaningful(Look.Line line) {
+        return line.verdict().equals(Verdict.MEANINGFUL_DIFFERENCE.word());
     }
 
     private static Look.Line line(Comparison comparison) {

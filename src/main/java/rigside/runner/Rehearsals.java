@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.analysis.Looks;
 import rigside.analysis.PlanTable;
 import rigside.analysis.PlanTerms;
-import rigside.decide.Verdict;
 import rigside.protocol.Protocol;
 import rigside.session.Event;
 import rigside.session.Look;
@@ -124,28 +124,21 @@ public record Rehearsals(
 
         void add(List<Look> looks) {
             double rounds = 0;
-            Optional<String> verdict = Optional.empty();
-            for (int i = 0; i < looks.size() && verdict.isEmpty(); i++) {
+            Optional<Look.Line> settled = Optional.empty();
+            for (int i = 0; i < looks.size() && settled.isEmpty(); i++) {
                 rounds = looks.get(i).round();
-                verdict =
-                        looks.get(i).lines().stream()
-                                .filter(
-                                        line ->
-                                                line.measure().equals(truth.measure().id())
-                                                        && line.condition()
-                                                                .equals(truth.condition())
-                                                        && line.settled())
-                                .map(Look.Line::verdict)
-                                .findFirst();
+                settled = looks.get(i).lines().stream().filter(this::isSettling).findFirst();
             }
-            meaningful += is(verdict, Verdict.MEANINGFUL_DIFFERENCE);
-            noMeaningful += is(verdict, Verdict.NO_MEANINGFUL_DIFFERENCE);
+            meaningful += settled.filter(Looks::isMeaningful).isPresent() ? 1 : 0;
+            noMeaningful += settled.filter(line -> !Looks.isMeaningful(line)).isPresent() ? 1 : 0;
             sum += rounds;
             squares += rounds * rounds;
         }
 
-        private static int is(Optional<String> verdict, Verdict asked) {
-            return verdict.filter(asked.word()::equals).isPresent() ? 1 : 0;
+        private boolean isSettling(Look.Line line) {
+            return line.settled()
+                    && line.measure().equals(truth.measure().id())
+                    && line.condition().equals(truth.condition());
         }
 
         Comparison over(Protocol protocol, int sessions) {
