@@ -99,11 +99,11 @@ public record Shown(
 
     /**
      * Whether the value of an entry may be shown: facts of the session and what a gate read give
-     * nothing away, and what the tester typed is no secret; times are out with the clock, what the
-     * rig gave with the result.
+     * nothing away, and what the tester typed is no secret; times taken here are out with the
+     * clock, what the rig gave with the result.
      */
     public boolean isOut(Entry entry) {
-        if (entry.slot() instanceof Slot.Trial) {
+        if (entry.slot() instanceof Slot.Trial && entry.source() != Source.TYPED) {
             return trialClock;
         }
         return result

@@ -1,9 +1,5 @@
 package rigside.bench;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.function.LongSupplier;
 import rigside.analysis.Looks;
 import rigside.journal.Journal;
 import rigside.journal.NotOpened;
@@ -18,6 +14,11 @@ import rigside.runner.Runner;
 import rigside.runner.SessionTime;
 import rigside.session.Event;
 import rigside.session.Recorded;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.LongSupplier;
 
 /** Sessions at the terminal: a new one, or one taken up again. */
 public final class Bench {
@@ -49,7 +50,9 @@ public final class Bench {
                                     Wall::now,
                                     opening,
                                     begun.wall(),
-                                    settings.selfTest());
+                                    opening.paper().isPresent()
+                                            ? Optional.empty()
+                                            : settings.selfTest());
             sit(console, journal, opening, protocol, time, starting, settings, Optional.empty());
         }
     }

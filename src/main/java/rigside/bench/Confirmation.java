@@ -1,7 +1,5 @@
 package rigside.bench;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.protocol.Step;
 import rigside.screen.SlotWords;
 import rigside.session.Event;
@@ -9,6 +7,9 @@ import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.State;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What is confirmed to the tester. Only values that the tester typed are said: others may be
@@ -44,7 +45,7 @@ record Confirmation(State state, boolean checked) {
             return Optional.of(
                     "donning "
                             + abandoned.donning()
-                            + (checked
+                            + (checked && !state.isFromPaper()
                                     ? " is abandoned; take the mask off"
                                     : " is abandoned and will be done again"));
         }
@@ -79,8 +80,7 @@ record Confirmation(State state, boolean checked) {
     }
 
     private String captured(Event.EntryCaptured event) {
-        boolean typed = event.source() == Source.TYPED && !(event.slot() instanceof Slot.Trial);
-        if (!typed) {
+        if (event.source() != Source.TYPED) {
             return "entry " + event.entry() + " is captured";
         }
         String value = event.value().toString();

@@ -6,6 +6,7 @@ import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.decide.Forecast;
 import rigside.decide.Limits;
+import rigside.session.Event;
 import rigside.session.State;
 
 import java.math.BigDecimal;
@@ -36,7 +37,7 @@ final class AnalysisJson {
      * far the session is. Invented values are said to be.
      */
     static String of(State state, Shown shown) {
-        boolean simulated = state.opening().orElseThrow().event().simulated();
+        Event.SessionOpened opened = state.opening().orElseThrow().event();
         List<Comparison> comparisons =
                 shown.measures().stream().flatMap(each -> each.comparisons().stream()).toList();
         String concealed =
@@ -59,8 +60,14 @@ final class AnalysisJson {
                 + SpreadJson.of(shown)
                 + InstrumentCheck.of(state).map(CheckJson::of).orElse("")
                 + concealed
-                + (simulated ? ",\"simulated\":true" : "")
+                + (opened.simulated() ? ",\"simulated\":true" : "")
+                + opened.paper().map(AnalysisJson::paper).orElse("")
                 + "}\n";
+    }
+
+    private static String paper(Event.Paper paper) {
+        return ",\"from_paper\":true"
+                + paper.on().map(day -> ",\"form_date\":" + text(day.toString())).orElse("");
     }
 
     private static String flags(Shown shown) {

@@ -13,6 +13,7 @@ import rigside.decide.Limits;
 import rigside.desk.Happened;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure.Compared.Matters;
+import rigside.session.Event;
 import rigside.session.State;
 
 import java.util.ArrayList;
@@ -45,6 +46,9 @@ final class AnalysisText {
                 .ifPresent(
                         opening ->
                                 lines.add("Simulated: every value of this session is invented."));
+        state.opening()
+                .flatMap(opening -> opening.event().paper())
+                .ifPresent(paper -> lines.add(paper(paper)));
         if (!shown.concealed().isEmpty()) {
             lines.add("Concealed: " + shown.concealed() + ".");
         }
@@ -56,6 +60,10 @@ final class AnalysisText {
         lines.add("");
         lines.add("This is not a certified fit test.");
         return text(lines);
+    }
+
+    private static String paper(Event.Paper paper) {
+        return "E" + paper.words().substring(1) + ": every time and reading was typed in later.";
     }
 
     private static void measure(State state, MeasureResult result, List<String> lines) {

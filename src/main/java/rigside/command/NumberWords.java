@@ -1,10 +1,13 @@
 package rigside.command;
 
-import java.util.OptionalDouble;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 
-/** Numbers as people type them on a command line, and what is said when one is none. */
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.OptionalDouble;
+
+/** Numbers and days as people type them on a command line, and what is said when one is none. */
 final class NumberWords {
 
     private NumberWords() {}
@@ -16,7 +19,8 @@ final class NumberWords {
                 .registerConverter(Long.class, NumberWords::large)
                 .registerConverter(long.class, NumberWords::large)
                 .registerConverter(Double.class, NumberWords::decimalOrNot)
-                .registerConverter(double.class, NumberWords::decimalOrNot);
+                .registerConverter(double.class, NumberWords::decimalOrNot)
+                .registerConverter(LocalDate.class, NumberWords::day);
     }
 
     /** A number with a decimal point or comma; empty for anything else, NaN included. */
@@ -50,6 +54,14 @@ final class NumberWords {
             return Long.parseLong(text.strip());
         } catch (NumberFormatException notWhole) {
             throw notWhole(text);
+        }
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeException notADay) {
+            throw new TypeConversionException("'" + text + "' is not a day, such as 2026-11-20");
         }
     }
 

@@ -41,6 +41,7 @@ import rigside.screen.Stroke;
         },
         subcommands = {
             Run.class,
+            Enter.class,
             Resume.class,
             Rehearse.class,
             Selftest.class,

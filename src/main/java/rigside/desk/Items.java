@@ -89,6 +89,7 @@ final class Items {
         if (listed.simulated()) {
             detail.add("simulated: every value is invented");
         }
+        listed.paper().ifPresent(detail::add);
         detail.add("folder " + listed.folder().getFileName());
         listed.damage().stream().map(Damage::toString).forEach(detail::add);
         String title =

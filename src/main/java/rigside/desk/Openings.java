@@ -1,7 +1,5 @@
 package rigside.desk;
 
-import java.util.Optional;
-import java.util.SplittableRandom;
 import rigside.protocol.Protocol;
 import rigside.rig.Rig;
 import rigside.rig.RigFile;
@@ -11,6 +9,9 @@ import rigside.runner.Assumed;
 import rigside.runner.AssumedWearer;
 import rigside.runner.Rigs;
 import rigside.session.Event;
+
+import java.util.Optional;
+import java.util.SplittableRandom;
 
 /** How a session is opened. */
 public final class Openings {
@@ -80,6 +81,22 @@ public final class Openings {
                         true,
                         1),
                 wearer);
+    }
+
+    /** The first event of a session typed in from a form that was filled in by hand. */
+    public static Event.SessionOpened ofPaper(
+            ProtocolFile file, Event.Paper paper, long seed, String version) {
+        return new Event.SessionOpened(
+                version,
+                file.name(),
+                file.text(),
+                seed,
+                Rig.typed().words(),
+                "",
+                false,
+                1,
+                "",
+                Optional.of(paper));
     }
 
     private static String words(RigOnDisk named) {

@@ -1,8 +1,5 @@
 package rigside.desk;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import rigside.analysis.Shown;
 import rigside.protocol.Condition;
 import rigside.screen.SlotWords;
@@ -12,6 +9,10 @@ import rigside.session.Entry;
 import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.State;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 
 /**
  * The lines of a review below what was found: what was asked, what happened, all entries. The seed
@@ -37,6 +38,7 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
         if (opened.simulated()) {
             lines.add("simulated: every value is invented");
         }
+        opened.paper().map(paper -> paper.words()).ifPresent(lines::add);
         lines.add(state.protocol().question());
         lines.add(
                 "begun "

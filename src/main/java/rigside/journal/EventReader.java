@@ -1,10 +1,7 @@
 package rigside.journal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.DateTimeException;
-import java.time.ZonedDateTime;
-import java.util.List;
-import java.util.Optional;
+
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.session.Event;
@@ -14,6 +11,12 @@ import rigside.session.Recorded;
 import rigside.session.Slot;
 import rigside.session.Stage;
 import rigside.session.Value;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
 
 /** What a written line says; {@link EventWriter} is the way there. */
 final class EventReader {
@@ -83,6 +86,25 @@ final class EventReader {
         }
     }
 
+    private static Optional<Event.Paper> paper(Fields in) {
+        if (!in.has("from-paper") || !in.yes("from-paper")) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Event.Paper(
+                        in.has("form-date")
+                                ? Optional.of(day(in.text("form-date")))
+                                : Optional.empty()));
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException notADay) {
+            throw new Unreadable("'form-date' is '" + text + "', must be a day like 2026-11-20");
+        }
+    }
+
     private static Event event(Fields in) {
         String word = in.text("event");
         return switch (word) {
@@ -96,7 +118,8 @@ final class EventReader {
                             in.text("rig-text"),
                             in.yes("simulated"),
                             in.number("speed"),
-                            in.has("rig-folder") ? in.text("rig-folder") : "");
+                            in.has("rig-folder") ? in.text("rig-folder") : "",
+                            paper(in));
             case "session-left" -> new Event.SessionLeft();
             case "session-reopened" -> new Event.SessionReopened(in.text("program-version"));
             case "cautions-acknowledged" -> new Event.CautionsAcknowledged();

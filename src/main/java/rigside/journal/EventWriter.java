@@ -1,10 +1,12 @@
 package rigside.journal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.format.DateTimeFormatter;
+
 import rigside.session.Event;
 import rigside.session.Look;
 import rigside.session.Recorded;
+
+import java.time.format.DateTimeFormatter;
 
 /**
  * The written form of every kind of event; {@link EventReader} is the way back. The words here are
@@ -60,7 +62,14 @@ record EventWriter(Line line) implements Event.Cases<Line> {
                         .put("rig-text", event.rigText())
                         .put("simulated", event.simulated())
                         .put("speed", event.speed());
-        return event.rigFolder().isEmpty() ? opened : opened.put("rig-folder", event.rigFolder());
+        if (!event.rigFolder().isEmpty()) {
+            opened.put("rig-folder", event.rigFolder());
+        }
+        if (event.paper().isPresent()) {
+            opened.put("from-paper", true);
+            event.paper().get().on().ifPresent(day -> opened.put("form-date", day.toString()));
+        }
+        return opened;
     }
 
     @Override

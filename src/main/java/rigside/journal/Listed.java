@@ -1,14 +1,16 @@
 package rigside.journal;
 
+import rigside.protocol.Condition;
+import rigside.protocol.Protocol;
+import rigside.session.Event;
+import rigside.session.Recorded;
+import rigside.session.Schedule;
+import rigside.session.State;
+
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
-import rigside.protocol.Condition;
-import rigside.protocol.Protocol;
-import rigside.session.Recorded;
-import rigside.session.Schedule;
-import rigside.session.State;
 
 /**
  * One session in a list.
@@ -21,6 +23,7 @@ import rigside.session.State;
  * @param last when the last readable event happened
  * @param closed whether it is closed
  * @param simulated whether its values are invented
+ * @param paper the form it was entered from, in words; empty when it was run at the bench
  * @param completeRounds how many rounds are complete
  * @param damage what is wrong with it; empty when nothing is
  */
@@ -33,6 +36,7 @@ public record Listed(
         Optional<ZonedDateTime> last,
         boolean closed,
         boolean simulated,
+        Optional<String> paper,
         int completeRounds,
         List<Damage> damage) {
     public Listed {
@@ -53,6 +57,7 @@ public record Listed(
                 reading.last().map(Recorded::wall),
                 state.course().closed(),
                 opening.filter(each -> each.event().simulated()).isPresent(),
+                opening.flatMap(each -> each.event().paper()).map(Event.Paper::words),
                 protocol.isEmpty() ? 0 : Schedule.completeRounds(state).size(),
                 reading.damage());
     }

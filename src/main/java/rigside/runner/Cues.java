@@ -1,15 +1,16 @@
 package rigside.runner;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalLong;
-import java.util.stream.Stream;
 import rigside.protocol.Step;
 import rigside.rig.Cue;
 import rigside.session.Activity;
 import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.State;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
 
 /**
  * What the tester has to notice without looking. A pull has no cues of its own between its start
@@ -53,12 +54,17 @@ final class Cues {
         return List.copyOf(cues);
     }
 
-    /** The same, and of a gate that read what it must not. */
+    /**
+     * The same, and of a gate that read what it must not; where nothing is timed, of problems
+     * alone.
+     */
     static List<Cue> of(List<Event> events, State after) {
         boolean missed =
                 events.stream().anyMatch(Event.EntryCaptured.class::isInstance)
                         && after.activity() instanceof Activity.GateMissed;
-        List<Cue> cues = of(events);
+        List<Cue> all = of(events);
+        List<Cue> cues =
+                after.isFromPaper() ? all.stream().filter(cue -> cue == Cue.PROBLEM).toList() : all;
         return missed ? Stream.concat(cues.stream(), Stream.of(Cue.PROBLEM)).toList() : cues;
     }
 

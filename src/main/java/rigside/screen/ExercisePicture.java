@@ -7,6 +7,9 @@ import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Place;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A timed exercise: before it starts the list of all, while it runs the clock and the sample tube.
  *
@@ -41,9 +44,11 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
                         : Line.stacked(List.of(count()), scene.strong(exercise().title()));
         List<Line> go =
                 scene.strong(
-                        "[Enter] starts it. It lasts "
-                                + Figures.length(exercise().seconds())
-                                + ".");
+                        scene.state().isFromPaper()
+                                ? "[Enter] when the form says that it was done."
+                                : "[Enter] starts it. It lasts "
+                                        + Figures.length(exercise().seconds())
+                                        + ".");
         List<Line> said = scene.wrapped(step.say());
         int others = title.size() + said.size() + go.size() + step.exercises().size() + 4;
         List<Line> say =

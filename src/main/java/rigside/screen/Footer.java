@@ -1,11 +1,12 @@
 package rigside.screen;
 
-import java.util.ArrayList;
-import java.util.List;
 import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Procedure;
 import rigside.session.Stage;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** The bottom of every picture of a session: safety, the prompt or a message, and the keys. */
 record Footer(View view, int columns) {
@@ -27,6 +28,9 @@ record Footer(View view, int columns) {
 
     /** Whether the tester breathes through the mask against a clock now. */
     static boolean isBreathing(View view) {
+        if (view.state().isFromPaper()) {
+            return false;
+        }
         Activity activity = view.state().activity();
         boolean timed =
                 activity instanceof Activity.Exercising

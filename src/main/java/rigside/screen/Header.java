@@ -1,9 +1,5 @@
 package rigside.screen;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
@@ -16,6 +12,11 @@ import rigside.session.Event;
 import rigside.session.Place;
 import rigside.session.Procedure;
 import rigside.session.State;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The top of every picture of a session: what it is, where it stands, how far the part has come.
@@ -31,7 +32,10 @@ record Header(View view, int columns) {
 
     private Line strip() {
         Event.SessionOpened opened = view.state().opening().orElseThrow().event();
-        String notice = failing(view.state()) + notice(opened.simulated(), opened.speed());
+        String notice =
+                failing(view.state())
+                        + (opened.paper().isPresent() ? "[entered from paper] " : "")
+                        + notice(opened.simulated(), opened.speed());
         return strip(view.state().protocol().title(), notice, columns, view.glyphs());
     }
 

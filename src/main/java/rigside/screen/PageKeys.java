@@ -1,9 +1,11 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyType;
+
+import rigside.session.Activity;
+
 import java.util.ArrayList;
 import java.util.List;
-import rigside.session.Activity;
 
 /** The keys of a prompt, and of the pages beside the step. */
 record PageKeys(View view) {
@@ -129,7 +131,10 @@ record PageKeys(View view) {
     /** Esc stops at once, whatever is looked at, while there is something to stop. */
     static List<Key> stop(View view) {
         Activity activity = view.state().activity();
-        boolean still = activity instanceof Activity.Halted || activity instanceof Activity.Closed;
+        boolean still =
+                activity instanceof Activity.Halted
+                        || activity instanceof Activity.Closed
+                        || view.state().isFromPaper();
         return still
                 ? List.of()
                 : List.of(Key.of(Stroke.of(KeyType.Escape), "stop at once", Action.STOP));

@@ -8,6 +8,8 @@ import rigside.session.Schedule;
 
 import java.util.List;
 
+import java.util.List;
+
 /** Between donnings, at the end, and when everything stands still. */
 record PausePicture(Scene scene) {
 
@@ -29,19 +31,26 @@ record PausePicture(Scene scene) {
                         Tone.STRONG,
                         condition.specimen().piece() + ", put on before: " + Texts.times(worn),
                         scene.columns()),
-                staysOn(next)
-                        ? Line.stacked(
-                                scene.strong("[Enter] The mask stays on."),
-                                scene.wrapped(
-                                        "If it came off or moved: [Enter] all the same, then [a]"
-                                                + " abandons this setting, and it is done again"
-                                                + " from putting the mask on."))
-                        : scene.strong("[Enter] when you are about to put it on."),
+                toBegin(next),
                 LastResults.of(scene));
     }
 
     private static String turn(Activity.NextDonning next) {
         return ", turn " + next.turn() + " of round " + next.round();
+    }
+
+    private List<Line> toBegin(Activity.NextDonning next) {
+        if (scene.state().isFromPaper()) {
+            return scene.strong("[Enter] when its part of the form is in front of you.");
+        }
+        return staysOn(next)
+                ? Line.stacked(
+                        scene.strong("[Enter] The mask stays on."),
+                        scene.wrapped(
+                                "If it came off or moved: [Enter] all the same, then [a] abandons"
+                                        + " this setting, and it is done again from putting the mask"
+                                        + " on."))
+                : scene.strong("[Enter] when you are about to put it on.");
     }
 
     private boolean staysOn(Activity.NextDonning next) {
@@ -54,6 +63,7 @@ record PausePicture(Scene scene) {
 
     List<Line> donningDone(Activity.DonningDone activity) {
         String number = "donning " + activity.donning();
+        boolean isTyped = scene.state().isFromPaper();
         boolean staysOn =
                 scene.state()
                         .course()
@@ -65,12 +75,16 @@ record PausePicture(Scene scene) {
                 scene.strong(
                         "[Enter] completes "
                                 + number
-                                + (staysOn
-                                        ? "; leave the mask on: another setting follows."
-                                        : "; then take the mask off.")),
+                                + (isTyped
+                                        ? "."
+                                        : staysOn
+                                                ? "; leave the mask on: another setting follows."
+                                                : "; then take the mask off.")),
                 scene.wrapped(
                         "Until then the last entry can be undone."
-                                + (staysOn ? "" : " Nothing more is asked while the mask is on.")),
+                                + (isTyped || staysOn
+                                        ? ""
+                                        : " Nothing more is asked while the mask is on.")),
                 LastResults.of(scene));
     }
 

@@ -1,7 +1,5 @@
 package rigside.screen;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.measure.Numbers;
 import rigside.measure.Unit;
 import rigside.protocol.Field;
@@ -12,6 +10,9 @@ import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.Value;
+
+import java.util.List;
+import java.util.Optional;
 
 /** A gap that waits to be filled, and the questions about what was put there. */
 record QuestionPicture(Scene scene, Slot slot) {
@@ -35,7 +36,8 @@ record QuestionPicture(Scene scene, Slot slot) {
         Optional<Entry> entry = scene.state().captured().entry(activity.entry());
         boolean traced = entry.flatMap(Entry::pull).isPresent();
         boolean out =
-                !(slot instanceof Slot.Trial) || (scene.view().shown().trialClock() && !traced);
+                !(slot instanceof Slot.Trial)
+                        || (entry.filter(scene.view().shown()::isOut).isPresent() && !traced);
         return Scene.stack(
                 scene.strong(words() + ", entry " + activity.entry()),
                 out ? entry.map(each -> value(each.value())).orElse(List.of()) : List.of(),
@@ -76,6 +78,9 @@ record QuestionPicture(Scene scene, Slot slot) {
                     LiveLines.amiss(scene),
                     GatePicture.of(scene, gate.place(), gate.gate()).asked(),
                     invented());
+        }
+        if (slot instanceof Slot.Trial trial) {
+            return TrialPicture.of(scene, trial.place(), trial.trial()).typed(input(Unit.SECOND));
         }
         Step.Exercises step = scene.step(slot.place(), Step.Exercises.class);
         Unit unit = slot instanceof Slot.Pressure ? step.pressureUnit() : step.unit();

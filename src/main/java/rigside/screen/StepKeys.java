@@ -1,9 +1,11 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyType;
+
+import rigside.session.Activity;
+
 import java.util.ArrayList;
 import java.util.List;
-import rigside.session.Activity;
 
 /**
  * The keys of a step: to stop at once, then what the step itself takes, then what can be done
@@ -128,6 +130,9 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> waiting(Activity.Waiting activity) {
+        if (view.state().isFromPaper()) {
+            return List.of(enter("it was done"));
+        }
         return activity.startedAt().isEmpty() ? triggerOrEnter("start the clock") : List.of();
     }
 
@@ -136,7 +141,11 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
         if (activity.startedAt().isPresent()) {
             return List.of();
         }
-        List<Key> keys = new ArrayList<>(triggerOrEnter("start the exercise"));
+        List<Key> keys =
+                new ArrayList<>(
+                        view.state().isFromPaper()
+                                ? List.of(enter("it was done"))
+                                : triggerOrEnter("start the exercise"));
         keys.add(leaveOut());
         keys.addAll(retake());
         return List.copyOf(keys);

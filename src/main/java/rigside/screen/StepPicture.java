@@ -1,8 +1,9 @@
 package rigside.screen;
 
-import java.util.List;
 import rigside.protocol.Step;
 import rigside.session.Activity;
+
+import java.util.List;
 
 /** What to do now: one picture for each kind of activity. */
 record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
@@ -39,6 +40,12 @@ record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {
                         - (activity.startedAt().isEmpty()
                                 ? 0
                                 : scene.view().secondsSince(activity.startedAt().getAsLong()));
+        if (scene.state().isFromPaper()) {
+            return Scene.stack(
+                    scene.wrapped(step.say()),
+                    scene.clock(step.seconds(), scene.columns()),
+                    scene.strong("[Enter] when the form says that it was done."));
+        }
         String go =
                 activity.startedAt().isEmpty()
                         ? "[Enter] starts the clock."

@@ -1,7 +1,5 @@
 package rigside.screen;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.protocol.Step;
@@ -9,6 +7,9 @@ import rigside.session.Entry;
 import rigside.session.Place;
 import rigside.session.Slot;
 import rigside.session.Value;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A timed inhalation from the first look at the target to the rest after it.
@@ -111,6 +112,20 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                 "Press " + scene.trigger() + " the moment your lungs are full.");
     }
 
+    /** The time on the form, asked for. */
+    List<Line> typed(List<Line> input) {
+        return Scene.stack(
+                List.of(title("as the form says")),
+                scene.strong("Time of trial " + (trial + 1)),
+                input,
+                scene.wrapped(
+                        Numbers.plain(step.shortest())
+                                + " to "
+                                + Numbers.plain(step.longest())
+                                + " s is plausible. Every pull on the form is typed, spoilt ones"
+                                + " too: they are struck out after it."));
+    }
+
     List<Line> tracing() {
         return Scene.stack(
                 targetAnd(List.of(title("the pull has ended")), right("DONE", "")),
@@ -123,6 +138,18 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
      * @param untraced why it did not, if an instrument is there
      */
     List<Line> holdAsked(Optional<String> untraced) {
+        if (scene.state().isFromPaper()) {
+            return Scene.stack(
+                    List.of(title("as the form says")),
+                    scene.strong(
+                            "Was the pull held at "
+                                    + step.target()
+                                    + within()
+                                    + " until the lungs were full?"),
+                    scene.wrapped(
+                            "[y] it was held. [n] it was not: the time is kept, but struck out, and"
+                                    + " the time of the trial done in its place is asked for."));
+        }
         return instructed(
                 targetAnd(List.of(title("the pull has ended")), right("HELD?", "")),
                 "Was the pull held at " + step.target() + within() + " until your lungs were full?",

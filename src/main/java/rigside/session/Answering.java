@@ -1,9 +1,10 @@
 package rigside.session;
 
+import rigside.protocol.Step;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rigside.protocol.Step;
 
 /** What a yes or a no leads to. */
 record Answering(State state, boolean yes) implements Activity.Cases<Response> {
@@ -40,11 +41,10 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
     @Override
     public Response holdAsked(Activity.HoldAsked activity) {
         Slot slot = new Slot.Trial(activity.place(), activity.trial());
-        Source source =
-                state.opening().orElseThrow().event().simulated() ? Source.SIMULATED : Source.TIMED;
         int number = state.captured().entries().size() + 1;
         List<Event> events = new ArrayList<>();
-        events.add(new Event.EntryCaptured(number, slot, Respond.time(activity.seconds()), source));
+        events.add(
+                new Event.EntryCaptured(number, slot, Respond.time(activity.seconds()), source()));
         if (yes) {
             new Judging(state)
                     .doubt(activity.place(), activity.seconds(), Optional.empty())
@@ -53,6 +53,13 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
             events.add(new Event.EntryVoided(number, "the pull was not held"));
         }
         return new Response.Happened(events);
+    }
+
+    private Source source() {
+        if (state.isFromPaper()) {
+            return Source.TYPED;
+        }
+        return state.opening().orElseThrow().event().simulated() ? Source.SIMULATED : Source.TIMED;
     }
 
     @Override

@@ -1,6 +1,10 @@
 package rigside.session;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Everything that can have happened in a session: the journal is a list of these. */
 public sealed interface Event {
@@ -122,6 +126,7 @@ public sealed interface Event {
      * @param simulated whether the rig is simulated: every value is then invented
      * @param speed how many seconds of session time pass in one second; 1 unless simulated
      * @param rigFolder the folder that paths in the rig file start from; empty without one
+     * @param paper the form it is entered from, when nothing in it is timed by the program
      */
     record SessionOpened(
             String programVersion,
@@ -132,9 +137,34 @@ public sealed interface Event {
             String rigText,
             boolean simulated,
             double speed,
-            String rigFolder)
+            String rigFolder,
+            Optional<Paper> paper)
             implements Event {
-        /** Without a rig file whose paths have to start somewhere. */
+        /** At the bench. */
+        public SessionOpened(
+                String programVersion,
+                String protocolName,
+                String protocolText,
+                long seed,
+                String rig,
+                String rigText,
+                boolean simulated,
+                double speed,
+                String rigFolder) {
+            this(
+                    programVersion,
+                    protocolName,
+                    protocolText,
+                    seed,
+                    rig,
+                    rigText,
+                    simulated,
+                    speed,
+                    rigFolder,
+                    Optional.empty());
+        }
+
+        /** At the bench, without a rig file whose paths have to start somewhere. */
         public SessionOpened(
                 String programVersion,
                 String protocolName,
@@ -159,6 +189,21 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.sessionOpened(this);
+        }
+    }
+
+    /**
+     * A form that was filled in by hand.
+     *
+     * @param on the day it was filled in, as far as it is known
+     */
+    record Paper(Optional<LocalDate> on) {
+        private static final DateTimeFormatter DAY =
+                DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+        /** In words: {@code entered from a paper form of 20 Nov 2026}. */
+        public String words() {
+            return "entered from a paper form" + on.map(day -> " of " + DAY.format(day)).orElse("");
         }
     }
 

@@ -30,6 +30,9 @@ record GoingOn(State state, long now) implements Activity.Cases<Response> {
 
     @Override
     public Response waiting(Activity.Waiting activity) {
+        if (state.isFromPaper()) {
+            return Response.of(new Event.CountdownFinished(activity.place()));
+        }
         return activity.startedAt().isEmpty()
                 ? Response.of(new Event.CountdownStarted(activity.place()))
                 : refused("it goes on by itself when the time is over");
@@ -37,6 +40,9 @@ record GoingOn(State state, long now) implements Activity.Cases<Response> {
 
     @Override
     public Response exercising(Activity.Exercising activity) {
+        if (state.isFromPaper()) {
+            return Response.of(new Event.ExerciseFinished(activity.place(), activity.exercise()));
+        }
         return activity.startedAt().isEmpty()
                 ? Response.of(new Event.ExerciseStarted(activity.place(), activity.exercise()))
                 : refused("it goes on by itself when the time is over");

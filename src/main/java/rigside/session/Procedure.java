@@ -1,13 +1,14 @@
 package rigside.session;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 
 /** What the protocol asks for next, given what has happened. */
 public final class Procedure {
@@ -48,6 +49,9 @@ public final class Procedure {
 
     /** Whether what waits to be started now is to start without a key. */
     static boolean startsByItself(State state) {
+        if (state.isFromPaper()) {
+            return false;
+        }
         Activity activity = state.activity();
         Optional<Place> waits = Optional.empty();
         if (activity instanceof Activity.Waiting waiting && waiting.startedAt().isEmpty()) {
@@ -228,7 +232,7 @@ public final class Procedure {
             if (read.isPresent()) {
                 return Optional.of(new Activity.GateMissed(place, at, read.get().number()));
             }
-            return state.course().progress(place) > at
+            return state.isFromPaper() || state.course().progress(place) > at
                     ? Optional.of(new Activity.Filling(slot))
                     : Optional.of(new Activity.Gating(place, at, OptionalLong.empty()));
         }
@@ -237,7 +241,11 @@ public final class Procedure {
             return entry.value() instanceof Value.Measured read && gate.isMetBy(read.quantity());
         }
 
+        /** On paper the time is there already: no lead-in, no rest. */
         private Activity trial(int trial, double restSeconds) {
+            if (state.isFromPaper()) {
+                return new Activity.Filling(new Slot.Trial(place, trial));
+            }
             OptionalLong since = state.doing().pulledAt();
             boolean rests = since.isPresent() && state.doing().restedSeconds() < restSeconds;
             return rests

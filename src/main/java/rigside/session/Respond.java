@@ -1,11 +1,12 @@
 package rigside.session;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What an input leads to: events, or a refusal in words. Every reason to refuse lives here and in
@@ -99,6 +100,12 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
                 new Event.TrialStopped(pulling.place(), pulling.trial(), seconds, traced));
     }
 
+    /** Whether it was held is asked before the time counts, as after a pull timed here. */
+    private static Event stoppedOnPaper(Slot.Trial trial, Value value) {
+        double seconds = ((Value.Measured) value).quantity().si();
+        return new Event.TrialStopped(trial.place(), trial.trial(), seconds);
+    }
+
     @Override
     public Response pullEnded(Input.PullEnded input) {
         return state.activity() instanceof Activity.Pulling pulling
@@ -144,6 +151,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         Slot slot = filling.slot();
         Typing.Meaning meaning = Typing.meaning(state, slot, input.text());
         if (meaning instanceof Typing.Meaning.Taken taken) {
+            if (slot instanceof Slot.Trial trial) {
+                return Response.of(stoppedOnPaper(trial, taken.value()));
+            }
             return Response.of(captured(slot, taken.value(), Source.TYPED));
         }
         if (meaning instanceof Typing.Meaning.Doubted doubted) {
@@ -269,6 +279,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     @Override
     public Response haltPressed(Input.HaltPressed input) {
+        if (state.isFromPaper()) {
+            return refused("nothing runs here that could be stopped");
+        }
         if (state.doing().halted().isPresent()) {
             return Response.nothing();
         }
@@ -326,7 +339,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
         List<Event> events = new ArrayList<>();
         events.add(new Event.SessionReopened(input.programVersion()));
         interruption().ifPresent(events::add);
-        if (state.course().open().isPresent() && state.doing().halted().isEmpty()) {
+        if (state.course().open().isPresent()
+                && state.doing().halted().isEmpty()
+                && !state.isFromPaper()) {
             events.add(new Event.Halted("the session was interrupted"));
         }
         return new Response.Happened(events);
@@ -381,6 +396,10 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     /** The value of a timed inhalation, in whole milliseconds: more digits would only pretend. */
     static Value time(double seconds) {
-        return new Value.Measured(new Quantity(Math.rint(seconds * 1000) / 1000, Unit.SECOND));
+        return new Value.Measured(new Quantity(wholeMilliseconds(seconds), Unit.SECOND));
+    }
+
+    static double wholeMilliseconds(double seconds) {
+        return Math.rint(seconds * 1000) / 1000;
     }
 }

@@ -1,9 +1,10 @@
 package rigside.session;
 
-import java.util.List;
-import java.util.Optional;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Where a session stands: the fold of its events. Never changes; two are equal when their parts
@@ -84,6 +85,11 @@ public final class State {
         return opening.map(opened -> opened.event().speed()).orElse(1.0);
     }
 
+    /** Whether a form filled in by hand is typed in: nothing is timed then. */
+    public boolean isFromPaper() {
+        return opening.flatMap(opened -> opened.event().paper()).isPresent();
+    }
+
     /** What is going on now. */
     public Activity activity() {
         Activity known = activity;
@@ -128,6 +134,7 @@ public final class State {
     public Optional<Slot.Gate> rereadable() {
         return activity() instanceof Activity.Filling filling
                         && filling.slot() instanceof Slot.Gate gate
+                        && !isFromPaper()
                 ? Optional.of(gate)
                 : Optional.empty();
     }

@@ -1,10 +1,5 @@
 package rigside.session;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import rigside.measure.Dimension;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
@@ -12,6 +7,12 @@ import rigside.measure.Unit;
 import rigside.protocol.Field;
 import rigside.protocol.Measure;
 import rigside.protocol.Step;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What typed text means for the gap that waits. */
 final class Typing {
@@ -108,8 +109,9 @@ final class Typing {
             }
             if (value.si() == 0 && detectionLimit(slot) == 0) {
                 return new Meaning.Refused(
-                        "a mask concentration of 0 gives no fit factor, since the protocol states no detection limit;"
-                                + " type the smallest value the counter shows, or leave it out with a reason");
+                        "a mask concentration of 0 gives no fit factor, since the protocol states"
+                            + " no detection limit; type the smallest value the counter shows, or"
+                            + " leave it out with a reason");
             }
             Optional<Quantity> ambient = lastAmbient(slot.place());
             if (ambient.isPresent() && value.si() > ambient.get().si() / 2) {
@@ -128,7 +130,20 @@ final class Typing {
 
         @Override
         public Meaning trial(Slot.Trial slot) {
-            return new Meaning.Refused("a trial is timed with the trigger key, not typed");
+            if (!state.isFromPaper()) {
+                return new Meaning.Refused("a trial is timed with the trigger key, not typed");
+            }
+            return quantity(text, Unit.SECOND)
+                    .match(
+                            value ->
+                                    Respond.wholeMilliseconds(value.si()) > 0
+                                            ? new Meaning.Taken(new Value.Measured(value))
+                                            : new Meaning.Refused(
+                                                    "'"
+                                                            + text
+                                                            + "' is no time of an inhalation; type"
+                                                            + " the seconds on the form, or leave"
+                                                            + " it out with a reason"));
         }
 
         @Override
@@ -292,7 +307,8 @@ final class Typing {
                     Optional.empty(),
                     "'"
                             + text
-                            + "' is too large or too small to be meant; see where its point stands");
+                            + "' is too large or too small to be meant; see where its point"
+                            + " stands");
         }
         return new Typed(Optional.of(new Quantity(value, typed.get()).in(unit)), "");
     }

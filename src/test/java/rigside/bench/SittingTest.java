@@ -7,13 +7,9 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
-import java.io.IOException;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
+
 import org.junit.jupiter.api.Test;
+
 import rigside.rig.Rig;
 import rigside.rig.SoundVolume;
 import rigside.runner.Ledger;
@@ -21,7 +17,15 @@ import rigside.runner.Runner;
 import rigside.runner.SessionTime;
 import rigside.screen.View;
 import rigside.session.Event;
+import rigside.session.Source;
 import rigside.session.Story;
+
+import java.io.IOException;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Whole sittings: the keys lie ready, and the last of them leaves. */
 class SittingTest {
@@ -44,6 +48,8 @@ class SittingTest {
                     remembered.add(volume);
                 }
             };
+
+    private Optional<Event.Paper> paper = Optional.empty();
 
     /** The keys come at once, and are meant as they come. */
     private double bounce;
@@ -76,7 +82,9 @@ class SittingTest {
                         "typed",
                         "",
                         false,
-                        1);
+                        1,
+                        "",
+                        paper);
         ZonedDateTime wall = ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
         Runner runner = Runner.open(kept, Rig.typed(), () -> wall, opening);
         SessionTime time = new SessionTime(System.nanoTime(), 0, 1);
@@ -104,6 +112,44 @@ class SittingTest {
         assertEquals(
                 List.of("SessionOpened", "CautionsAcknowledged", "EntryCaptured", "SessionLeft"),
                 happened());
+    }
+
+    /** Whatever the clock says: nothing is waited for. */
+    @Test
+    void aFormIsTypedInByItsKeysAlone() throws IOException {
+        paper = Optional.of(new Event.Paper(Optional.empty()));
+        keys.press(KeyType.Enter);
+        typed("W1", "21", "");
+        typed("", "", "", "", "");
+        typed("", "4000", "40", "", "40", "4000");
+        keys.type("1,2").press(KeyType.Enter).type("y").type("n");
+        keys.type("6.7").press(KeyType.Enter).type("n");
+        keys.type("6.7").press(KeyType.Enter).type("y");
+        typed("");
+        keys.press(LEAVE);
+        sit();
+        assertEquals(
+                List.of(1.2, 6.7, 6.7),
+                kept.events.stream()
+                        .filter(Event.TrialStopped.class::isInstance)
+                        .map(event -> ((Event.TrialStopped) event).seconds())
+                        .toList());
+        assertEquals(1, happened().stream().filter("VoidOffered"::equals).count());
+        assertEquals(1, happened().stream().filter("EntryVoided"::equals).count());
+        assertEquals(
+                List.of("DonningCompleted", "SessionLeft"),
+                happened().subList(happened().size() - 2, happened().size()));
+        assertTrue(
+                kept.events.stream()
+                        .filter(Event.EntryCaptured.class::isInstance)
+                        .allMatch(event -> ((Event.EntryCaptured) event).source() == Source.TYPED));
+    }
+
+    /** Lines, each finished with Enter. */
+    private void typed(String... lines) {
+        for (String line : lines) {
+            keys.type(line).press(KeyType.Enter);
+        }
     }
 
     @Test

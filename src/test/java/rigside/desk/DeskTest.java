@@ -36,6 +36,7 @@ class DeskTest {
                 Optional.empty(),
                 false,
                 true,
+                Optional.empty(),
                 1,
                 damage);
     }
@@ -160,7 +161,7 @@ class DeskTest {
                                 each ->
                                         each.startsWith(
                                                 "2 to 8 values per condition, in rounds of about"
-                                                    + " ")),
+                                                        + " ")),
                 detail.toString());
         assertTrue(
                 Items.of(good).detail().stream()

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,8 +14,6 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class ArchiveTest {
     private static final String WHOLE = Story.resource("/journal/whole-1/journal.jsonl");
@@ -33,6 +34,7 @@ class ArchiveTest {
                                 Optional.of(Story.START.plusMinutes(Story.batches().size() - 1)),
                                 true,
                                 false,
+                                Optional.empty(),
                                 1,
                                 List.of())),
                 Archive.list(sessions));

@@ -6,22 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Random;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+
 import rigside.session.Event;
 import rigside.session.Place;
 import rigside.session.Recorded;
@@ -29,6 +18,21 @@ import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.Stage;
 import rigside.session.Value;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 class WrittenFormTest {
     /**
@@ -65,6 +69,40 @@ class WrittenFormTest {
         String line = EventWriter.write(recorded, false);
         assertEquals(recorded, EventReader.read(Json.read(viaUtf8(line)).orElseThrow()));
         assertFalse(line.contains("\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({",", "2026-11-20,\"form-date\":\"2026-11-20\""})
+    void aSessionEnteredFromPaperReadsBackAsItWas(LocalDate on, String written) {
+        Event.SessionOpened opened =
+                new Event.SessionOpened(
+                        "0.1.0",
+                        "disc.yaml",
+                        "format: 1",
+                        7,
+                        "typed",
+                        "",
+                        false,
+                        1,
+                        "",
+                        Optional.of(new Event.Paper(Optional.ofNullable(on))));
+        Recorded recorded = new Recorded(1, Samples.recorded().get(0).wall(), 0, opened);
+        String line = EventWriter.write(recorded, false);
+        assertTrue(line.contains("\"from-paper\":true"), line);
+        assertTrue(written == null || line.contains(written), line);
+        assertEquals(recorded, EventReader.read(Json.read(line).orElseThrow()));
+    }
+
+    @Test
+    void aFormOfNoDayIsSaid() throws IOException {
+        String line =
+                approved().lines().findFirst().orElseThrow().replaceFirst("}$", "")
+                        + ",\"from-paper\":true,\"form-date\":\"yesterday\"}";
+        Unreadable said =
+                assertThrows(
+                        Unreadable.class, () -> EventReader.read(Json.read(line).orElseThrow()));
+        assertEquals(
+                "'form-date' is 'yesterday', must be a day like 2026-11-20", said.getMessage());
     }
 
     @Test
@@ -215,8 +253,8 @@ class WrittenFormTest {
     void aValueThatIsNotWhollyOneIsRefusedInWords(String number, String words) {
         String line =
                 "{\"n\":2,\"wall\":\"2026-11-25T09:16:20Z\",\"at\":0,\"event\":\"entry-doubted\","
-                        + "\"slot\":{\"kind\":\"field\",\"place\":{\"stage\":\"before\",\"step\":0},"
-                        + "\"id\":\"x\"},\"value\":{\"number\":"
+                    + "\"slot\":{\"kind\":\"field\",\"place\":{\"stage\":\"before\",\"step\":0},"
+                    + "\"id\":\"x\"},\"value\":{\"number\":"
                         + number
                         + "},\"why\":\"\"}";
         Unreadable refused =

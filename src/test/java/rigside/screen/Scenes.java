@@ -1,10 +1,5 @@
 package rigside.screen;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import rigside.analysis.Analysis;
 import rigside.analysis.Live;
 import rigside.analysis.Looks;
@@ -16,6 +11,12 @@ import rigside.session.Event;
 import rigside.session.Gated;
 import rigside.session.Input;
 import rigside.session.Story;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Sessions brought to every kind of activity, and what a tester looks at there. */
 final class Scenes {
@@ -60,6 +61,9 @@ final class Scenes {
         views.put("void-asked", step(firstPulling().pass(0.9).trigger().answer(true)));
         views.put("resting", later(firstExercised().inhaled(8.25), 11));
         views.put("observation", step(observed()));
+        views.put("paper-exercise", step(onPaper().purged()));
+        views.put("paper-trial", typed(step(onPaper().purged().exercised("40")), "8,2"));
+        views.put("paper-held", step(onPaper().purged().exercised("40").type("8.2")));
         views.put("donning-done", step(observed().type("3")));
         views.put("between-rounds", step(rounds(2)));
         views.put("recommended", step(settled()));
@@ -67,6 +71,10 @@ final class Scenes {
         views.put("closing", step(ended()));
         views.put("closed", step(ended().goOn()));
         return views;
+    }
+
+    private static Story onPaper() {
+        return Story.onPaper(Story.text("/session/small.yaml")).goOn().type("W1").type("21").goOn();
     }
 
     /** The other pages, and pictures with something asked or said. */
@@ -229,7 +237,8 @@ final class Scenes {
                         Story.text("/session/small.yaml")
                                 .replace(
                                         "    kind: fit-factor\n",
-                                        "    kind: fit-factor\n    required: {level: 93, rule: overall}\n"),
+                                        "    kind: fit-factor\n"
+                                                + "    required: {level: 93, rule: overall}\n"),
                         false);
         round(story, 0, 1.25);
         round(story, 1, 1.25);

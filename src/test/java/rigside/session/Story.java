@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A session told in inputs and seconds, for tests. */
 public final class Story {
@@ -27,6 +29,22 @@ public final class Story {
         return opened(
                 new Event.SessionOpened(
                         "test", resource, text(resource), 7, "typed", "", false, 1));
+    }
+
+    /** The same typed in from a form. */
+    public static Story onPaper(String text) {
+        return opened(
+                new Event.SessionOpened(
+                        "test",
+                        "form.yaml",
+                        text,
+                        7,
+                        "typed",
+                        "",
+                        false,
+                        1,
+                        "",
+                        Optional.of(new Event.Paper(Optional.of(LocalDate.of(2026, 1, 3))))));
     }
 
     public static Story opened(Event.SessionOpened opening) {
