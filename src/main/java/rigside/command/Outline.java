@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 
 import rigside.desk.ProtocolFile;
 import rigside.protocol.Protocol;
+import rigside.report.Form;
 import rigside.report.Page;
 
 import java.io.PrintWriter;
@@ -38,6 +39,13 @@ final class Outline implements Callable<Integer> {
     private boolean html;
 
     @Option(
+            names = "--form",
+            description =
+                    "print a form to be filled in by hand, in the order that --seed draws; 'rigside"
+                            + " enter' types it in later")
+    private boolean form;
+
+    @Option(
             names = "--seed",
             paramLabel = "NUMBER",
             description = "tells the order that a session with this seed draws for every round")
@@ -57,6 +65,12 @@ final class Outline implements Callable<Integer> {
                     spec.commandLine(),
                     "width '" + width + "' is not from " + NARROWEST + " to " + WIDEST);
         }
+        if (form && seed.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--form needs --seed NUMBER: it draws the order, and 'rigside enter' asks for"
+                            + " it");
+        }
         PrintWriter err = spec.commandLine().getErr();
         Optional<ProtocolFile> file = Protocols.sound(protocol, false, parent.folders(), err);
         if (file.isEmpty()) {
@@ -70,7 +84,9 @@ final class Outline implements Callable<Integer> {
     }
 
     private Page page(Protocol read) {
-        return rigside.report.Outline.of(
-                read, seed.map(OptionalLong::of).orElse(OptionalLong.empty()));
+        return form
+                ? Form.of(read, seed.orElseThrow())
+                : rigside.report.Outline.of(
+                        read, seed.map(OptionalLong::of).orElse(OptionalLong.empty()));
     }
 }

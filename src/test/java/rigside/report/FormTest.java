@@ -1,0 +1,62 @@
+package rigside.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+import rigside.protocol.Protocol;
+import rigside.session.Schedule;
+
+import java.util.List;
+
+class FormTest {
+    private static final Protocol DEMONSTRATION = Read.shipped("/demo/prefilter-disc.yaml");
+
+    @Test
+    void theDemonstrationsFormIsThis() {
+        Approved.matches("prefilter-disc-form.txt", Form.of(DEMONSTRATION, 7).text(80));
+    }
+
+    @Test
+    void asAPageItIsThis() {
+        Approved.matches("prefilter-disc-form.html", Form.of(DEMONSTRATION, 7).html());
+    }
+
+    /** What stands before the first round must not tell the order of any. */
+    @Test
+    void everyRoundHasAPageAndItsOrderStandsOnlyThere() {
+        List<Block.Part> pages =
+                Form.of(DEMONSTRATION, 7).blocks().stream()
+                        .filter(Block.Part.class::isInstance)
+                        .map(Block.Part.class::cast)
+                        .filter(part -> part.start() == Block.Start.NEW_PAGE)
+                        .filter(part -> part.title().startsWith("Round "))
+                        .toList();
+        assertEquals(8, pages.size());
+        for (int round = 1; round <= 8; round++) {
+            List<String> order = Schedule.order(DEMONSTRATION, 7, round);
+            List<String> titles =
+                    pages.get(round - 1).blocks().stream()
+                            .map(block -> ((Block.Part) block).title())
+                            .toList();
+            assertEquals("Round " + round, pages.get(round - 1).title());
+            assertEquals(
+                    List.of(
+                            "first: " + Outline.title(DEMONSTRATION, order.get(0)),
+                            "second: " + Outline.title(DEMONSTRATION, order.get(1))),
+                    titles);
+        }
+        String text = Form.of(DEMONSTRATION, 7).text(80);
+        assertFalse(text.substring(0, text.indexOf("Round 1")).contains("Half mask with disc"));
+    }
+
+    @Test
+    void itSaysWhatItIsAndHowToTypeItIn() {
+        String text = Form.of(DEMONSTRATION, 7).text(200);
+        assertTrue(text.contains("not a certified fit test"));
+        assertTrue(text.contains("rigside enter PROTOCOL --seed 7"));
+        DEMONSTRATION.cautions().forEach(caution -> assertTrue(text.contains(caution), caution));
+    }
+}
