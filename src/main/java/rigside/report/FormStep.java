@@ -28,7 +28,7 @@ record FormStep() implements Step.Cases<List<Block>> {
     private static final int LONGEST_SCALE = 11;
 
     static Block of(Step step, int number) {
-        List<Block> blocks = new ArrayList<>();
+        List<Block> blocks = new ArrayList<>(OutlineStep.when(step));
         if (!step.say().isBlank()) {
             blocks.add(new Block.Words(step.say()));
         }

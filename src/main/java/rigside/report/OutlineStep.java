@@ -22,6 +22,17 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
         if (!step.head().applies().conditions().isEmpty()) {
             blocks.add(new Block.Words("Only for: " + conditions(protocol, step) + "."));
         }
+        blocks.addAll(when(step));
+        if (!step.say().isBlank()) {
+            blocks.add(new Block.Words(step.say()));
+        }
+        blocks.addAll(step.match(new OutlineStep(protocol)));
+        return Part.of(number + ". " + step.title(), StepAside.of(step), blocks);
+    }
+
+    /** When the step is done at all, whatever the condition. */
+    static List<Block> when(Step step) {
+        List<Block> blocks = new ArrayList<>();
         if (step.head().applies().onlyAfterPuttingOn()) {
             blocks.add(new Block.Words("Only when the mask was just put on."));
         }
@@ -29,11 +40,7 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
                 .applies()
                 .onlyIf()
                 .forEach(each -> blocks.add(new Block.Words("Only if " + each.words() + ".")));
-        if (!step.say().isBlank()) {
-            blocks.add(new Block.Words(step.say()));
-        }
-        blocks.addAll(step.match(new OutlineStep(protocol)));
-        return Part.of(number + ". " + step.title(), StepAside.of(step), blocks);
+        return List.copyOf(blocks);
     }
 
     static String conditions(Protocol protocol, Step step) {

@@ -80,8 +80,15 @@ record OutlineTimes(Protocol protocol, List<List<Cell>> rows) {
     private String explained() {
         Plan plan = protocol.plan();
         String declared =
-                "Declared are countdowns, exercises, gates, lead-ins and rests: so long they run,"
-                        + " neither more nor less.";
+                (plan.maskStaysOn()
+                                ? "What is done only after putting the mask on comes once a round. "
+                                : "")
+                        + (protocol.donning().stream()
+                                        .anyMatch(step -> step.head().applies().depends())
+                                ? "What depends on an answer is counted as if it were done. "
+                                : "")
+                        + "Declared are countdowns, exercises, gates, lead-ins and rests: so long"
+                        + " they run, neither more nor less.";
         if (plan.donningSeconds().isPresent() && plan.trialSeconds().isPresent()) {
             return declared + " What donnings and trials take together is as the plan states it.";
         }
