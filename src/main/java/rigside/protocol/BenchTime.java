@@ -1,5 +1,8 @@
 package rigside.protocol;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import rigside.protocol.Step.Checklist;
 import rigside.protocol.Step.Countdown;
 import rigside.protocol.Step.Exercise;
@@ -9,9 +12,6 @@ import rigside.protocol.Step.Gates;
 import rigside.protocol.Step.Note;
 import rigside.protocol.Step.Observations;
 import rigside.protocol.Step.Trials;
-
-import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * How long things take at the bench, as far as a protocol tells. Times are in seconds. What has no
@@ -34,12 +34,15 @@ public final class BenchTime {
      * after putting it on comes once, with whichever condition is first.
      */
     public static double round(Protocol protocol) {
-        return round(protocol, id -> donning(protocol, id), BenchTime::withoutTrials);
+        double rests =
+                protocol.plan().trialSeconds().isPresent() ? 0 : restsBetweenSettings(protocol);
+        return rests + round(protocol, id -> donning(protocol, id), BenchTime::withoutTrials);
     }
 
     /** The same as far as the steps of a round themselves declare it. */
     public static double declaredRound(Protocol protocol) {
-        return round(protocol, id -> declared(protocol, id), BenchTime::declared);
+        return restsBetweenSettings(protocol)
+                + round(protocol, id -> declared(protocol, id), BenchTime::declared);
     }
 
     private static double round(
@@ -51,6 +54,32 @@ public final class BenchTime {
                                 donning.applyAsDouble(each.id())
                                         - left * puttingOn(protocol, each.id(), step))
                 .sum();
+    }
+
+    /**
+     * What is still to be rested in a round when the mask stays on and the trials of one setting
+     * follow those of another: the mean over the orders they can come in.
+     */
+    private static double restsBetweenSettings(Protocol protocol) {
+        if (!protocol.plan().maskStaysOn()) {
+            return 0;
+        }
+        double rests = 0;
+        for (Condition one : protocol.conditions()) {
+            List<Step> before = protocol.donningOf(one.id());
+            for (Condition two : protocol.conditions()) {
+                List<Step> after =
+                        protocol.donningOf(two.id()).stream()
+                                .filter(step -> !step.head().applies().onlyAfterPuttingOn())
+                                .toList();
+                List<Step> both = Stream.concat(before.stream(), after.stream()).toList();
+                rests +=
+                        one.equals(two)
+                                ? 0
+                                : restsBetween(both) - restsBetween(before) - restsBetween(after);
+            }
+        }
+        return rests / protocol.conditions().size();
     }
 
     private static double puttingOn(

@@ -9,7 +9,7 @@ import java.util.OptionalLong;
  * @param running a countdown, exercise, trial or question under way; empty when the procedure says
  *     what comes next
  * @param halted why everything stands still, if it does
- * @param pulledAt when the last pull of this donning ended
+ * @param pulledAt when the last pull ended since the mask was put on
  * @param restedSeconds the longest rest that was finished since then; 0 when none was
  * @param doubt why the time of what is running cannot be trusted, if it cannot
  */
@@ -51,9 +51,9 @@ public record Doing(
         return new Doing(running, halted, pulledAt, Math.max(restedSeconds, seconds), doubt);
     }
 
-    /** A donning begins or ends: what was pulled before does not matter any more. */
-    Doing fresh() {
+    /** A donning ends. */
+    Doing ended() {
         return new Doing(
-                Optional.empty(), Optional.empty(), OptionalLong.empty(), 0, Optional.empty());
+                Optional.empty(), Optional.empty(), pulledAt, restedSeconds, Optional.empty());
     }
 }

@@ -79,6 +79,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         return before.with(before.course().withCautionsRead());
     }
 
+    /** Where the mask stays on, the lungs still need their rest from the last pull before. */
     @Override
     public State donningStarted(Event.DonningStarted event) {
         Donning donning =
@@ -98,11 +99,12 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         if (before.protocol().condition(event.condition()).isEmpty()) {
             throw new DoesNotApply("the protocol has no condition '" + event.condition() + "'");
         }
+        boolean putOn = Schedule.isPutOn(before, donning);
         return before.with(
                         before.course()
                                 .at(Stage.DONNING)
                                 .with(Lists.plus(before.course().donnings(), donning)))
-                .with(before.doing().fresh());
+                .with(putOn ? Doing.START : before.doing());
     }
 
     @Override
@@ -123,7 +125,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                                 donning.number() == number
                                         && donning.outcome() == Donning.Outcome.OPEN,
                         donning -> donning.ended(how, why, at));
-        return before.with(before.course().with(donnings)).with(before.doing().fresh());
+        return before.with(before.course().with(donnings)).with(before.doing().ended());
     }
 
     /**

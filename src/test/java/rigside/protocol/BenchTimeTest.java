@@ -38,6 +38,23 @@ class BenchTimeTest {
                 BenchTime.round(protocol));
     }
 
+    /** After the last pull come the exercises of 75 s; the purge is done once. */
+    @Test
+    void whereTheMaskStaysOnItIsRestedBetweenSettingsToo() {
+        String text =
+                BASE.replace("plan:\n", "plan:\n  mask: stays-on\n")
+                        .replace("title: Purge\n", "title: Purge\n    only-after: putting-on\n")
+                        .replace("rest: 61 s", "rest: 100 s");
+        Protocol protocol = read(text);
+        double apart =
+                BenchTime.declared(protocol, "plain") + BenchTime.declared(protocol, "with-disc");
+        assertEquals(apart - 60 + (100 - 75), BenchTime.declaredRound(protocol));
+        Protocol slow = read(text.replace("rest: 100 s", "rest: 61 s"));
+        assertEquals(
+                BenchTime.declared(slow, "plain") + BenchTime.declared(slow, "with-disc") - 60,
+                BenchTime.declaredRound(slow));
+    }
+
     @ParameterizedTest
     @CsvSource({"0, 0 s", "45.4, 45 s", "89, 89 s", "91, 2 min", "1440, 24 min", "3900, 1 h 5 min"})
     void timesAreSaidAsPeopleSayThem(double seconds, String words) {

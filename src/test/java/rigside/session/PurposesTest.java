@@ -50,6 +50,29 @@ class PurposesTest {
                   - {id: grip, ask: Grip, unit: g, from: 0, to: 1000}
             """;
 
+    private static final String PULLS =
+            """
+            format: 1
+            title: Straps
+            question: Do straps matter?
+            cautions: [Stop when dizzy]
+            conditions:
+              - {id: usual, title: As usual, specimen: {piece: A, worn-before: 0}}
+              - {id: tight, title: Tighter, specimen: {piece: A, worn-before: 0}}
+            measures:
+              - {id: breath, title: Breath, kind: timed-inhalation, compare: ratio, meaningful: 10 %}
+            plan: {fewest: 2, most: 4, order: as-listed, mask: stays-on}
+            donning:
+              - step: trials
+                title: Pulls
+                feeds: breath
+                trials: 1
+                target: 100 Pa
+                rest: 60 s
+                shortest: 1 s
+                longest: 40 s
+            """;
+
     @Test
     void aCheckEndsWithItsLastStepAndNothingIsPutOn() {
         Story story = opened(CHECK).goOn().goOn().pass(10).type("4000");
@@ -106,6 +129,29 @@ class PurposesTest {
         assertTrue(Schedule.isPutOn(story.state(), next(story)));
         Donning second = story.state().course().donning(2).orElseThrow();
         assertFalse(Schedule.isPutOn(story.state(), second), "it was a setting all the same");
+    }
+
+    /** Full breaths in a row make dizzy, whatever the straps are set to. */
+    @Test
+    void theRestCountsOnIntoTheNextSettingButNotIntoTheNextPuttingOn() {
+        Story story = opened(PULLS).goOn().goOn();
+        assertInstanceOf(Activity.TrialReady.class, story.activity());
+        story.inhaled(5).goOn().pass(20).goOn();
+        assertInstanceOf(Activity.Resting.class, story.activity());
+        assertEquals(story.state(), Evolve.fold(story.journal()));
+        story.pass(41);
+        assertInstanceOf(Activity.TrialReady.class, story.activity());
+        story.inhaled(5).goOn();
+        assertTrue(Schedule.isPutOn(story.state(), next(story)));
+        story.goOn();
+        assertInstanceOf(Activity.TrialReady.class, story.activity());
+    }
+
+    @Test
+    void anAbandonedSettingLeavesNoRest() {
+        Story story = opened(PULLS).goOn().goOn().inhaled(5).goOn().goOn();
+        story.send(new Input.AbandonAsked("it slipped off")).goOn();
+        assertInstanceOf(Activity.TrialReady.class, story.activity());
     }
 
     private static Story opened(String text) {
