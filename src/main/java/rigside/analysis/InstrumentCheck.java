@@ -1,8 +1,13 @@
 package rigside.analysis;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import rigside.protocol.Gate;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Entry;
 import rigside.session.Place;
@@ -12,15 +17,10 @@ import rigside.session.Stage;
 import rigside.session.State;
 import rigside.session.Value;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-
 /**
  * What came of a session in which nothing is worn: which gates are met. Nothing of it is concealed.
  *
- * @param gates in the order of the procedure
+ * @param gates in the order of the procedure; those of steps that an answer led past left away
  * @param failedChecks items of checklists that were not so, those set right since among them
  */
 public record InstrumentCheck(List<Of> gates, List<String> failedChecks) {
@@ -66,7 +66,7 @@ public record InstrumentCheck(List<Of> gates, List<String> failedChecks) {
         }
         List<Of> gates = new ArrayList<>();
         List<Step> steps = Procedure.steps(state.protocol(), Stage.BEFORE);
-        for (int at = 0; at < steps.size(); at++) {
+        for (int at : Applicable.steps(state, Stage.BEFORE, 0)) {
             if (steps.get(at) instanceof Step.Gates step) {
                 for (int gate = 0; gate < step.gates().size(); gate++) {
                     Slot slot = new Slot.Gate(new Place(Stage.BEFORE, 0, at), gate);

@@ -106,6 +106,7 @@ public final class Procedure {
                             .map(
                                     open ->
                                             firstOpen(state, Stage.DONNING, open.number())
+                                                    .or(() -> openFact(state))
                                                     .orElse(
                                                             new Activity.DonningDone(
                                                                     open.number())))
@@ -124,6 +125,12 @@ public final class Procedure {
     /** A fact voided after the first donning is asked for again before the next one. */
     private static Activity betweenDonnings(State state) {
         return firstOpen(state, Stage.BEFORE, 0).orElseGet(() -> nextOrEnough(state));
+    }
+
+    /** A fact voided in a donning is asked for before its end: steps of it may depend on it. */
+    private static Optional<Activity> openFact(State state) {
+        return new Open(state, new Place(Stage.BEFORE, 0, 0))
+                .form(new Step.Form(Step.Head.of(FACTS, ""), state.protocol().facts()));
     }
 
     private static Activity nextOrEnough(State state) {

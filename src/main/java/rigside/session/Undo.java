@@ -10,9 +10,7 @@ final class Undo {
     /** The event that takes it back; empty when there is nothing, or it is taken back already. */
     static Optional<Event> of(State state) {
         List<Entry> entries =
-                state.captured().entries().stream()
-                        .filter(entry -> isHere(state, entry.slot()))
-                        .toList();
+                state.captured().entries().stream().filter(entry -> isHere(state, entry)).toList();
         Optional<Entry> entry = last(entries);
         Optional<Captured.LeftOut> left =
                 last(
@@ -25,6 +23,12 @@ final class Undo {
                 ? left.map(each -> new Event.LeaveOutWithdrawn(each.slot()))
                 : entry.filter(Entry::stands)
                         .map(each -> new Event.EntryVoided(each.number(), "undone"));
+    }
+
+    /** A fact voided in a donning is typed anew in it. */
+    private static boolean isHere(State state, Entry entry) {
+        return isHere(state, entry.slot())
+                || state.course().open().filter(each -> entry.at() > each.startedAt()).isPresent();
     }
 
     private static boolean isHere(State state, Slot slot) {

@@ -136,6 +136,23 @@ class GroupsTest {
         assertEquals(new Activity.DonningDone(1), story.activity());
     }
 
+    /** Steps of the donning may depend on it, so it is not left for the next one. */
+    @Test
+    void aFactStruckOutIsAskedForBeforeTheDonningEnds() {
+        Story story = atReadings().type("50").type("51").type("52").type("60");
+        assertEquals(new Activity.DonningDone(1), story.activity());
+        story.send(new Input.VoidAsked(1, "misread"));
+        Slot flow = new Slot.Field(new Place(Stage.BEFORE, 0, 0), "flow");
+        assertEquals(new Activity.Filling(flow), story.activity());
+        story.pass(1).type("16");
+        assertEquals(new Activity.DonningDone(1), story.activity());
+        story.send(new Input.UndoAsked());
+        assertEquals(new Activity.Filling(flow), story.activity(), "what was typed last");
+        story.type("61");
+        assertEquals(new Activity.DonningDone(1), story.activity());
+        assertEquals(story.state(), Evolve.fold(story.journal()));
+    }
+
     @Test
     void whatIsForOneConditionMayDependOnAnAnswerToo() {
         Story story = atReadings().type("50").type("51").type("52").type("60").goOn();
