@@ -177,6 +177,7 @@ final class EventReader {
             case "leave-out-withdrawn" -> new Event.LeaveOutWithdrawn(slot(in));
             case "item-left-out" ->
                     new Event.ItemLeftOut(place(in), in.integer("item"), in.text("reason"));
+            case "item-reopened" -> new Event.ItemReopened(place(in), in.integer("item"));
             case "exercise-left-out" ->
                     new Event.ExerciseLeftOut(place(in), in.integer("exercise"), in.text("reason"));
             case "exercise-reopened" ->

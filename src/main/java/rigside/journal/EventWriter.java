@@ -272,6 +272,11 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line itemReopened(Event.ItemReopened event) {
+        return start("item-reopened").put(event.place()).put("item", event.item());
+    }
+
+    @Override
     public Line exerciseLeftOut(Event.ExerciseLeftOut event) {
         return start("exercise-left-out")
                 .put(event.place())

@@ -1,5 +1,6 @@
 package rigside.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,7 +12,8 @@ import java.util.Optional;
  * @param looks the looks taken, in order
  * @param lookedAt the numbers of the donnings that made up the complete rounds at the last look
  * @param notes the free notes
- * @param failedChecks checklist items that were not so
+ * @param failedChecks checklist items that were not so, without those taken back
+ * @param answers what was answered to checks that let their list go on, taken back or not
  */
 public record Captured(
         List<Entry> entries,
@@ -19,9 +21,11 @@ public record Captured(
         List<Look> looks,
         List<Integer> lookedAt,
         List<Note> notes,
-        List<FailedCheck> failedChecks) {
+        List<FailedCheck> failedChecks,
+        List<Answer> answers) {
     static final Captured START =
-            new Captured(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new Captured(
+                    List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Captured {
         entries = List.copyOf(entries);
@@ -30,6 +34,7 @@ public record Captured(
         lookedAt = List.copyOf(lookedAt);
         notes = List.copyOf(notes);
         failedChecks = List.copyOf(failedChecks);
+        answers = List.copyOf(answers);
     }
 
     /**
@@ -49,6 +54,14 @@ public record Captured(
 
     /** A checklist item that was not so. */
     public record FailedCheck(Place place, int item, String text) {}
+
+    /**
+     * What was answered to a check that lets its list go on.
+     *
+     * @param afterEntry the number of the entry captured last before it; 0 if none was
+     * @param stands whether it was not taken back
+     */
+    public record Answer(Place place, int item, Checked how, int afterEntry, boolean stands) {}
 
     /** The entry that counts for a gap, if it is filled. */
     public Optional<Entry> standing(Slot slot) {
@@ -80,31 +93,82 @@ public record Captured(
     }
 
     Captured withEntries(List<Entry> changed) {
-        return new Captured(changed, leftOut, looks, lookedAt, notes, failedChecks);
+        return new Captured(changed, leftOut, looks, lookedAt, notes, failedChecks, answers);
     }
 
     Captured with(LeftOut left) {
         return new Captured(
-                entries, Lists.plus(leftOut, left), looks, lookedAt, notes, failedChecks);
+                entries, Lists.plus(leftOut, left), looks, lookedAt, notes, failedChecks, answers);
     }
 
     Captured without(Slot slot) {
         List<LeftOut> kept = leftOut.stream().filter(left -> !left.slot().equals(slot)).toList();
-        return new Captured(entries, kept, looks, lookedAt, notes, failedChecks);
+        return new Captured(entries, kept, looks, lookedAt, notes, failedChecks, answers);
     }
 
     Captured with(Look look, List<Integer> donnings) {
         return new Captured(
-                entries, leftOut, Lists.plus(looks, look), donnings, notes, failedChecks);
+                entries, leftOut, Lists.plus(looks, look), donnings, notes, failedChecks, answers);
     }
 
     Captured with(Note note) {
         return new Captured(
-                entries, leftOut, looks, lookedAt, Lists.plus(notes, note), failedChecks);
+                entries, leftOut, looks, lookedAt, Lists.plus(notes, note), failedChecks, answers);
     }
 
     Captured with(FailedCheck failed) {
         return new Captured(
-                entries, leftOut, looks, lookedAt, notes, Lists.plus(failedChecks, failed));
+                entries,
+                leftOut,
+                looks,
+                lookedAt,
+                notes,
+                Lists.plus(failedChecks, failed),
+                answers);
+    }
+
+    /** The answer to a check that lets its list go on. */
+    Optional<Answer> answer(Place place, int item) {
+        return answers.stream()
+                .filter(each -> each.stands() && each.place().equals(place) && each.item() == item)
+                .reduce((first, last) -> last);
+    }
+
+    Captured answered(Place place, int item, Checked how) {
+        Answer answer = new Answer(place, item, how, entries.size(), true);
+        return new Captured(
+                entries,
+                leftOut,
+                looks,
+                lookedAt,
+                notes,
+                failedChecks,
+                Lists.plus(answers, answer));
+    }
+
+    /** The last answer to a check taken back; a no among them is no failed check any more. */
+    Captured without(Answer answer) {
+        List<FailedCheck> kept = new ArrayList<>(failedChecks);
+        if (answer.how() != Checked.SO) {
+            for (int at = kept.size() - 1; at >= 0; at--) {
+                if (kept.get(at).place().equals(answer.place())
+                        && kept.get(at).item() == answer.item()) {
+                    kept.remove(at);
+                    break;
+                }
+            }
+        }
+        List<Answer> changed =
+                Lists.changed(
+                        answers,
+                        answer::equals,
+                        each ->
+                                new Answer(
+                                        each.place(),
+                                        each.item(),
+                                        each.how(),
+                                        each.afterEntry(),
+                                        false));
+        return new Captured(entries, leftOut, looks, lookedAt, notes, kept, changed);
     }
 }

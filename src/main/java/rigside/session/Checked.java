@@ -9,6 +9,15 @@ public enum Checked {
     /** Passed over with a reason: neither yes nor no. */
     LEFT_OUT;
 
+    /** The answer in a sentence. */
+    String said() {
+        return switch (this) {
+            case SO -> "a yes";
+            case NOT_SO -> "a no";
+            case LEFT_OUT -> "passed over";
+        };
+    }
+
     /** The answer as steps that depend on it name it; empty where there is none. */
     Optional<String> word() {
         return switch (this) {

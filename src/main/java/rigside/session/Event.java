@@ -84,6 +84,8 @@ public sealed interface Event {
 
         R itemLeftOut(ItemLeftOut event);
 
+        R itemReopened(ItemReopened event);
+
         R exerciseLeftOut(ExerciseLeftOut event);
 
         R exerciseReopened(ExerciseReopened event);
@@ -510,6 +512,14 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.itemLeftOut(this);
+        }
+    }
+
+    /** The answer to a check that lets its list go on is taken back, and it is asked again. */
+    record ItemReopened(Place place, int item) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.itemReopened(this);
         }
     }
 

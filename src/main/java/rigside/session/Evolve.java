@@ -148,28 +148,47 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     @Override
     public State itemConfirmed(Event.ItemConfirmed event) {
         fits().item(event.place(), event.item());
-        return before.with(checked(event.place(), event.item(), Checked.SO, event.item() + 1));
+        return answered(event.place(), event.item(), Checked.SO, event.item() + 1);
     }
 
     /** Unless it lets the list go on, a failed item leads through it from its first again. */
     @Override
     public State itemFailed(Event.ItemFailed event) {
-        Step.Checklist step = fits().item(event.place(), event.item());
-        boolean goesOn = step.items().get(event.item()).ifNot() == Step.Checklist.IfNot.GO_ON;
-        int done = goesOn ? event.item() + 1 : 0;
-        return before.with(checked(event.place(), event.item(), Checked.NOT_SO, done))
-                .with(before.captured().with(failed(event.place(), event.item(), "")));
+        int done = goesOn(event.place(), event.item()) ? event.item() + 1 : 0;
+        State answered = answered(event.place(), event.item(), Checked.NOT_SO, done);
+        return answered.with(answered.captured().with(failed(event.place(), event.item(), "")));
     }
 
     @Override
     public State itemLeftOut(Event.ItemLeftOut event) {
         fits().item(event.place(), event.item());
-        return before.with(checked(event.place(), event.item(), Checked.LEFT_OUT, event.item() + 1))
-                .with(before.captured().with(failed(event.place(), event.item(), event.reason())));
+        State answered = answered(event.place(), event.item(), Checked.LEFT_OUT, event.item() + 1);
+        return answered.with(
+                answered.captured().with(failed(event.place(), event.item(), event.reason())));
     }
 
-    private Course checked(Place place, int item, Checked how, int done) {
-        return before.course().with(place, item, how, done);
+    /** Taken back, it is kept as a note: a no is an outcome and never goes silently. */
+    @Override
+    public State itemReopened(Event.ItemReopened event) {
+        String text = fits().item(event.place(), event.item()).items().get(event.item()).text();
+        Captured.Answer answer =
+                before.captured()
+                        .answer(event.place(), event.item())
+                        .orElseThrow(() -> new DoesNotApply("the check is not answered"));
+        Course course = before.course();
+        int done = Math.min(course.progress(event.place()), event.item());
+        State noted = noted("taken back: " + answer.how().said() + " at \"" + text + "\"");
+        return noted.with(course.with(event.place(), done)).with(noted.captured().without(answer));
+    }
+
+    private State answered(Place place, int item, Checked how, int done) {
+        Captured captured = before.captured();
+        return before.with(before.course().with(place, item, how, done))
+                .with(goesOn(place, item) ? captured.answered(place, item, how) : captured);
+    }
+
+    private boolean goesOn(Place place, int item) {
+        return fits().item(place, item).items().get(item).ifNot() == Step.Checklist.IfNot.GO_ON;
     }
 
     private Captured.FailedCheck failed(Place place, int item, String reason) {

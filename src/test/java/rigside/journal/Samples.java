@@ -172,7 +172,8 @@ final class Samples {
                         List.of("lead-in", "go"),
                         List.of()),
                 new Event.GateReopened(BEFORE, 1),
-                new Event.TimeDoubted("the trigger repeats as if it were held down", true));
+                new Event.TimeDoubted("the trigger repeats as if it were held down", true),
+                new Event.ItemReopened(DONNING, 1));
     }
 
     /** Numbered, a second apart; in the hour that comes twice at the end of summer time. */

@@ -3,8 +3,10 @@ package rigside.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -94,6 +96,85 @@ class GroupsTest {
         Story story = atSealCheck("shaved").answer(false);
         assertEquals(Checked.NOT_SO, story.state().course().checked(place(0), 0).orElseThrow());
         assertTrue(story.state().course().checked(place(0), 1).isEmpty());
+    }
+
+    @Test
+    void aMistakenNoIsTakenBackAndCountedNoMore() {
+        Story story = atSealCheck("shaved").answer(false);
+        assertTrue(story.state().isUndoable());
+        story.send(new Input.UndoAsked());
+        assertEquals(new Activity.Checking(place(0), 0), story.activity());
+        assertEquals(List.of(), story.state().captured().failedChecks());
+        assertEquals(
+                List.of("taken back: a no at \"The seal holds when you breathe out\""),
+                story.state().captured().notes().stream().map(Captured.Note::text).toList());
+        assertFalse(story.state().isUndoable());
+        story.goOn().goOn();
+        assertEquals(List.of(0, 6, 7, 8, 9), steps(story));
+        assertEquals(story.state(), Evolve.fold(story.journal()));
+    }
+
+    /** An Enter too many hides the steps a no would have led to. */
+    @Test
+    void aMistakenYesIsTakenBackToo() {
+        Story story = atSealCheck("shaved").goOn().send(new Input.UndoAsked());
+        assertEquals(new Activity.Checking(place(0), 0), story.activity());
+        story.answer(false).goOn();
+        assertEquals(new Activity.Reading(place(1)), story.activity());
+    }
+
+    @Test
+    void anAnswerIsTakenBackFromTheStepsAfterIt() {
+        Story story = atSealCheck("shaved").answer(false).goOn().goOn();
+        assertEquals(new Activity.Checking(place(2), 0), story.activity());
+        story.send(new Input.UndoAsked());
+        assertEquals(new Activity.Checking(place(0), 0), story.activity());
+        story.goOn();
+        assertEquals(new Activity.Checking(place(0), 1), story.activity());
+        story.goOn();
+        assertEquals(
+                new Activity.Filling(new Slot.Field(place(FIRST_READING), "drop-read")),
+                story.activity());
+    }
+
+    @Test
+    void undoTakesBackTheLastOfAnswersAndEntriesAndOnlyThat() {
+        Story story = atReadings().type("50").send(new Input.UndoAsked());
+        assertEquals(List.of(new Event.EntryVoided(3, "undone")), story.last());
+        story.send(new Input.UndoAsked());
+        assertEquals(List.of(), story.last());
+        assertTrue(story.refusal().startsWith("there is nothing to undo"), story.refusal());
+    }
+
+    @Test
+    void aGapLeftOutAfterAnAnswerIsTheOneTakenBack() {
+        Story story = atReadings().send(new Input.LeaveOutAsked("the hose came off"));
+        story.send(new Input.UndoAsked());
+        Slot first = new Slot.Field(place(FIRST_READING), "drop-read");
+        assertEquals(List.of(new Event.LeaveOutWithdrawn(first)), story.last());
+        story.send(new Input.UndoAsked());
+        assertEquals(List.of(new Event.ItemReopened(place(0), 0)), story.last());
+    }
+
+    @Test
+    void theAnswerOfAnEarlierDonningIsNotTakenBack() {
+        Story story = atReadings().type("50").type("51").type("52").type("60").goOn().goOn();
+        assertEquals(2, story.state().course().open().orElseThrow().number());
+        assertFalse(story.state().isUndoable());
+    }
+
+    @Test
+    void onlyAnAnswerThatStandsIsTakenBack() {
+        Story story = atSealCheck("shaved");
+        Recorded reopened =
+                new Recorded(
+                        story.journal().size() + 1,
+                        story.journal().get(0).wall(),
+                        0,
+                        new Event.ItemReopened(place(0), 0));
+        List<Recorded> damaged = new ArrayList<>(story.journal());
+        damaged.add(reopened);
+        assertThrows(DoesNotApply.class, () -> Evolve.fold(damaged));
     }
 
     @Test
