@@ -6,6 +6,7 @@ import java.util.Optional;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
 import rigside.screen.SlotWords;
+import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Entry;
 import rigside.session.Procedure;
@@ -30,6 +31,7 @@ record GatesRead(State state) {
         captured.leftOut().stream()
                 .filter(left -> left.slot() instanceof Slot.Gate)
                 .filter(left -> captured.standing(left.slot()).isEmpty())
+                .filter(left -> Applicable.at(state, left.slot().place()))
                 .map(left -> where(left.slot()) + "not read, " + passedOver(left))
                 .forEach(lines::add);
         return List.copyOf(lines);

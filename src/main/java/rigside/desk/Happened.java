@@ -2,6 +2,7 @@ package rigside.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import rigside.screen.SlotWords;
 import rigside.session.Applicable;
@@ -11,8 +12,8 @@ import rigside.session.State;
 
 /**
  * What is worth knowing of a session beside its values, as lines under headings: failed checks,
- * what gates read, what was left out and why, notes. All of it the tester's own doing, so none of
- * it is concealed.
+ * what gates read, what was left out and why, what does not count any more, notes. All of it the
+ * tester's own doing, so none of it is concealed.
  */
 public final class Happened {
     private Happened() {}
@@ -39,11 +40,27 @@ public final class Happened {
                                                 + SlotWords.of(state, left.slot())
                                                 + ": "
                                                 + left.reason()));
+        section(lines, "Not counted", notCounted(state));
         section(
                 lines,
                 "Notes",
                 captured.notes().stream().map(note -> where(note.donning()) + note.text()));
         return List.copyOf(lines);
+    }
+
+    private static Stream<String> notCounted(State state) {
+        Set<Integer> noLonger = Applicable.noLonger(state);
+        return state.captured().entries().stream()
+                .filter(entry -> noLonger.contains(entry.number()))
+                .map(
+                        entry ->
+                                where(entry.slot().place().donning())
+                                        + "entry "
+                                        + entry.number()
+                                        + ", "
+                                        + SlotWords.of(state, entry.slot())
+                                        + ": "
+                                        + Applicable.NO_LONGER);
     }
 
     private static void section(List<String> lines, String heading, Stream<String> items) {

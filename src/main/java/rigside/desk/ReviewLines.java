@@ -1,18 +1,19 @@
 package rigside.desk;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import rigside.analysis.Shown;
 import rigside.protocol.Condition;
 import rigside.screen.SlotWords;
 import rigside.screen.TraceWords;
+import rigside.session.Applicable;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.State;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 
 /**
  * The lines of a review below what was found: what was asked, what happened, all entries. The seed
@@ -72,6 +73,7 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
 
     private List<String> entries() {
         List<String> lines = new ArrayList<>(List.of("", "Entries"));
+        Set<Integer> noLonger = Applicable.noLonger(state);
         for (Entry entry : state.captured().entries()) {
             int donning = entry.slot().place().donning();
             lines.add(
@@ -87,7 +89,10 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                                     .orElse("")
                             + entry.struck()
                                     .map(struck -> ", struck out: " + struck.reason())
-                                    .orElse(""));
+                                    .orElse(
+                                            noLonger.contains(entry.number())
+                                                    ? ", not counted: " + Applicable.NO_LONGER
+                                                    : ""));
         }
         return lines;
     }

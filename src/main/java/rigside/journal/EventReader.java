@@ -1,7 +1,11 @@
 package rigside.journal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.session.Event;
@@ -11,12 +15,6 @@ import rigside.session.Recorded;
 import rigside.session.Slot;
 import rigside.session.Stage;
 import rigside.session.Value;
-
-import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.time.ZonedDateTime;
-import java.util.List;
-import java.util.Optional;
 
 /** What a written line says; {@link EventWriter} is the way there. */
 final class EventReader {

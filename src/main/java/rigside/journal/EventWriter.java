@@ -1,12 +1,10 @@
 package rigside.journal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
+import java.time.format.DateTimeFormatter;
 import rigside.session.Event;
 import rigside.session.Look;
 import rigside.session.Recorded;
-
-import java.time.format.DateTimeFormatter;
 
 /**
  * The written form of every kind of event; {@link EventReader} is the way back. The words here are

@@ -2,18 +2,24 @@ package rigside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import rigside.session.Applicable;
 import rigside.session.Donning;
 import rigside.session.Entry;
 import rigside.session.Slot;
 import rigside.session.Source;
 
 /** All entries and donnings, one line each, to strike out what was wrong. */
-record EntriesPicture(Scene scene) {
+record EntriesPicture(Scene scene, Set<Integer> noLonger) {
     /** Columns before a line, for the sign at the chosen one. */
     private static final int SIGN = 2;
 
     static List<Line> of(Scene scene) {
         return new EntriesPicture(scene).lines();
+    }
+
+    EntriesPicture(Scene scene) {
+        this(scene, Applicable.noLonger(scene.state()));
     }
 
     private List<Line> lines() {
@@ -98,13 +104,20 @@ record EntriesPicture(Scene scene) {
                         .plus(SlotWords.of(scene.state(), entry.slot()))
                         .plus(Tone.QUIET, "  " + from(entry));
         return entry.struck()
-                .map(
-                        struck ->
-                                Line.of(String.format("  %4d  ", entry.number()))
-                                        .plus(Tone.WARN, "STRUCK OUT " + value)
-                                        .plus(": " + struck.reason() + "; ")
-                                        .plus(SlotWords.of(scene.state(), entry.slot())))
-                .orElse(line);
+                .map(struck -> marked(entry, "STRUCK OUT " + value, struck.reason()))
+                .orElseGet(
+                        () ->
+                                noLonger.contains(entry.number())
+                                        ? marked(
+                                                entry, "NOT COUNTED " + value, Applicable.NO_LONGER)
+                                        : line);
+    }
+
+    private Line marked(Entry entry, String mark, String why) {
+        return Line.of(String.format("  %4d  ", entry.number()))
+                .plus(Tone.WARN, mark)
+                .plus(": " + why + "; ")
+                .plus(SlotWords.of(scene.state(), entry.slot()));
     }
 
     /** What its pressure trace says, or where it is from. */

@@ -1,8 +1,13 @@
 package rigside.session;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import rigside.protocol.OnlyIf;
 import rigside.protocol.Step;
@@ -17,6 +22,29 @@ import rigside.protocol.Step;
 public record Applicable(boolean is, List<Entry> because) {
     public Applicable {
         because = List.copyOf(because);
+    }
+
+    /** What an entry is that is kept and does not count: its step was done and is not any more. */
+    public static final String NO_LONGER = "of a step that no longer applies";
+
+    /**
+     * The numbers of the entries that stand, though an answer changed since says that their step is
+     * not done. They are kept and count for nothing.
+     */
+    public static Set<Integer> noLonger(State state) {
+        Map<Place, List<Applicable>> parts = new HashMap<>();
+        Set<Integer> numbers = new TreeSet<>();
+        for (Entry entry : state.captured().entries()) {
+            Place place = entry.slot().place();
+            List<Applicable> part =
+                    parts.computeIfAbsent(
+                            new Place(place.stage(), place.donning(), 0),
+                            each -> of(state, place.stage(), place.donning()));
+            if (entry.stands() && !part.get(place.step()).is()) {
+                numbers.add(entry.number());
+            }
+        }
+        return Collections.unmodifiableSet(numbers);
     }
 
     /** Of each step of one part, by its position, as the session stands. */

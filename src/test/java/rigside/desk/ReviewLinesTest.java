@@ -66,4 +66,35 @@ class ReviewLinesTest {
         assertEquals(review.indexOf(check), review.lastIndexOf(check), review);
         assertTrue(review.contains("\nFailed checks\n  donning 1, " + check), review);
     }
+
+    @Test
+    void anEntryOfAStepThatNoLongerAppliesIsMarkedWhereverItStands() {
+        Story story = Story.of("/session/groups.yaml").goOn().type("60").type("shaved").goOn();
+        story.goOn().goOn().type("50").type("51").type("52").type("101").type("wet");
+        String before = review(story);
+        assertFalse(before.contains("no longer applies"), before);
+        story.send(new Input.VoidAsked(6, "misread"));
+        String review = review(story);
+        assertTrue(
+                review.contains(
+                        "\nNot counted\n  donning 1, entry 7, Why so much?: of a step that no longer"
+                                + " applies\n"),
+                review);
+        assertTrue(
+                review.contains("Why so much?: wet, not counted: of a step that no longer applies"),
+                review);
+    }
+
+    /** Kept as a note: an outcome never goes silently. */
+    @Test
+    void anAnswerTakenBackIsANote() {
+        Story story = Story.of("/session/groups.yaml").goOn().type("60").type("shaved").goOn();
+        String review = review(story.answer(false).send(new Input.UndoAsked()));
+        assertFalse(review.contains("Failed checks"), review);
+        assertTrue(
+                review.contains(
+                        "\nNotes\n  donning 1, taken back: a no at \"The seal holds when you breathe"
+                                + " out\"\n"),
+                review);
+    }
 }

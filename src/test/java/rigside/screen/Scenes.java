@@ -1,5 +1,10 @@
 package rigside.screen;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.analysis.Analysis;
 import rigside.analysis.Live;
 import rigside.analysis.Looks;
@@ -11,12 +16,6 @@ import rigside.session.Event;
 import rigside.session.Gated;
 import rigside.session.Input;
 import rigside.session.Story;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Sessions brought to every kind of activity, and what a tester looks at there. */
 final class Scenes {
@@ -38,6 +37,9 @@ final class Scenes {
         views.put("gate-missed", step(Gated.roomRead().type("430")));
         views.put("next-donning", step(Story.atFirstDonning()));
         views.put("checking", step(donning().goOn()));
+        views.put("checking-goes-on", step(Branched.atSealCheck()));
+        views.put("checking-after-no", step(Branched.atSealCheck().answer(false)));
+        views.put("checking-again", step(Branched.sealedAtSecond()));
         views.put("waiting-to-start", step(donning().goOn().goOn().goOn()));
         views.put("waiting", later(donning().goOn().goOn().goOn().goOn(), 3.4));
         views.put("exercise-to-start", step(firstPurged()));
@@ -93,6 +95,7 @@ final class Scenes {
         views.put("entries", page(mishaps(), View.Page.ENTRIES, 3));
         views.put("entries-of-facts", page(ended().type("all well"), View.Page.ENTRIES, 20));
         views.put("entries-concealed", page(firstExercised().inhaled(8.25), View.Page.ENTRIES));
+        views.put("entries-no-longer", page(Branched.answerStruckOut(), View.Page.ENTRIES));
         views.put("tally-flags", Reasons.in(page(rounds(3), View.Page.TALLY)));
         views.put("recommended-flags", Reasons.in(step(settled())));
         views.put("method", Reasons.in(page(settled(), View.Page.METHOD)));
