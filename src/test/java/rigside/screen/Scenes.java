@@ -240,8 +240,10 @@ final class Scenes {
                         Story.text("/session/small.yaml")
                                 .replace(
                                         "    kind: fit-factor\n",
-                                        "    kind: fit-factor\n"
-                                                + "    required: {level: 93, rule: overall}\n"),
+                                        """
+                                            kind: fit-factor
+                                            required: {level: 93, rule: overall}
+                                        """),
                         false);
         round(story, 0, 1.25);
         round(story, 1, 1.25);
