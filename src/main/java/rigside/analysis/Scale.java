@@ -9,18 +9,8 @@ enum Scale {
     /** The numbers themselves. */
     DIFFERENCE;
 
-    /**
-     * How a measure's values are summarised and compared. One that is only recorded goes by its
-     * kind: fit factors and times by ratios, the others by differences.
-     */
     static Scale of(Measure measure) {
-        return measure.compared()
-                .map(compared -> of(compared.scale()))
-                .orElse(
-                        measure.kind() instanceof Measure.FitFactor
-                                        || measure.kind() instanceof Measure.TimedInhalation
-                                ? RATIO
-                                : DIFFERENCE);
+        return of(measure.scale());
     }
 
     static Scale of(Measure.Compared.Scale scale) {

@@ -34,7 +34,7 @@ final class RehearsedJson {
 
     private static String comparison(Rehearsals.Comparison each, int sessions) {
         Truth truth = each.truth();
-        boolean ratio = truth.measure().compared().orElseThrow().scale() == Scale.RATIO;
+        boolean ratio = truth.measure().scale() == Scale.RATIO;
         return "{\"measure\":"
                 + AnalysisJson.text(truth.measure().id())
                 + ",\"condition\":"

@@ -10,6 +10,7 @@ import rigside.analysis.VerdictWords;
 import rigside.decide.Verdict;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Condition;
+import rigside.protocol.Measure;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Protocol;
 import rigside.rig.Wearer;
@@ -26,9 +27,30 @@ final class RehearsedText {
     /** What is true of the invented wearer. */
     static List<String> truths(Protocol protocol, Wearer wearer) {
         List<String> lines = new ArrayList<>();
-        lines.add("Every value is invented. Who answers: " + wearer.title() + ". In truth,");
+        lines.add("Every value is invented. Who answers: " + wearer.title() + ".");
         Truth.of(protocol, wearer).forEach(truth -> lines.add("- " + truth(protocol, truth)));
+        if (protocol.purpose() == Protocol.Purpose.REPEATABILITY) {
+            protocol.measures().forEach(each -> spread(protocol, wearer, each, lines));
+        }
+        if (lines.size() > 1) {
+            lines.set(0, lines.get(0) + " In truth,");
+        }
         return lines;
+    }
+
+    private static void spread(
+            Protocol protocol, Wearer wearer, Measure measure, List<String> lines) {
+        boolean ratio = measure.scale() == Compared.Scale.RATIO;
+        String unit = ratio ? "" : " " + measure.unit().symbol();
+        Truth.spread(protocol, wearer, measure, protocol.reference().id())
+                .ifPresent(
+                        size ->
+                                lines.add(
+                                        "- "
+                                                + measure.title()
+                                                + ": values spread by "
+                                                + spread(size, ratio)
+                                                + unit));
     }
 
     private static String truth(Protocol protocol, Truth truth) {
@@ -53,7 +75,7 @@ final class RehearsedText {
     }
 
     private static boolean isRatio(Truth truth) {
-        return truth.measure().compared().orElseThrow().scale() == Compared.Scale.RATIO;
+        return truth.measure().scale() == Compared.Scale.RATIO;
     }
 
     /** A ratio's as a percentage, or a factor where it is large. */

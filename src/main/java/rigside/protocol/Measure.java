@@ -48,6 +48,18 @@ public record Measure(
         return new Measure(id, title, kind, unit, resolution, Optional.of(other));
     }
 
+    /**
+     * How its values are summarised and compared. One that is only recorded goes by its kind: fit
+     * factors and times by ratios, the others by differences.
+     */
+    public Compared.Scale scale() {
+        return compared.map(Compared::scale)
+                .orElse(
+                        kind instanceof FitFactor || kind instanceof TimedInhalation
+                                ? Compared.Scale.RATIO
+                                : Compared.Scale.DIFFERENCE);
+    }
+
     /** Where the number comes from. */
     public sealed interface Kind {
         <R> R match(Cases<R> cases);

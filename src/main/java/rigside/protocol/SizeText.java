@@ -8,7 +8,7 @@ import rigside.yaml.Amount;
 import rigside.yaml.Document;
 import rigside.yaml.Value;
 
-/** Sizes of a compared measure, worded as in a protocol, outside a protocol. */
+/** Sizes of a measure, worded as in a protocol, outside a protocol. */
 public final class SizeText {
     /** Nothing changes. */
     public static final String NONE = "none";
@@ -23,11 +23,8 @@ public final class SizeText {
      * A change: {@code 15 %} is 15 % more, {@code -15 %} is 15 % less, {@code 0.5 times} half as
      * much, {@code 25 Pa} so much more, {@code none} no change. Of a ratio its natural log, of a
      * difference in the measure's unit.
-     *
-     * @param measure one that is compared
      */
     public static Document<Double> change(String text, Measure measure) {
-        Scale scale = measure.compared().orElseThrow().scale();
         return read(
                 "change",
                 text,
@@ -35,19 +32,19 @@ public final class SizeText {
                     if (value.orElse("").equals(NONE)) {
                         return value.map(none -> 0.0);
                     }
-                    return scale == Scale.RATIO ? factor(value) : difference(value, measure.unit());
+                    return measure.scale() == Scale.RATIO
+                            ? factor(value)
+                            : difference(value, measure.unit());
                 });
     }
 
     /**
      * A standard deviation of values, as {@code expected-spread} words it. Of a ratio that of its
      * natural log, of a difference in the measure's unit.
-     *
-     * @param measure one that is compared
      */
     public static Document<Double> spread(String text, Measure measure) {
-        Scale scale = measure.compared().orElseThrow().scale();
-        return read("spread", text, value -> BandText.spread(value, scale, measure.unit()));
+        return read(
+                "spread", text, value -> BandText.spread(value, measure.scale(), measure.unit()));
     }
 
     private interface Reader {

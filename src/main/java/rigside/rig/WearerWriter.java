@@ -14,6 +14,9 @@ import rigside.rig.Wearer.Scatter;
 public final class WearerWriter {
     private static final MathContext DIGITS = new MathContext(12);
 
+    /** A rig file lists one condition at least: where none is worn, how it is otherwise. */
+    private static final String NOTHING_WORN = "nothing-worn";
+
     private WearerWriter() {}
 
     /** The text; the wearer has at least one condition. */
@@ -32,6 +35,9 @@ public final class WearerWriter {
                 .append('\n')
                 .append("conditions:\n");
         new TreeMap<>(wearer.conditions()).forEach((id, each) -> condition(text, id, each));
+        if (wearer.conditions().isEmpty()) {
+            condition(text, NOTHING_WORN, wearer.otherwise());
+        }
         return text.toString();
     }
 

@@ -13,6 +13,9 @@ import rigside.yaml.Words;
 
 /** Reads what a rehearsal is to assume: {@code breathing=15%}, {@code with-disc.seal=2 times}. */
 public final class AssumedReader {
+    private static final String CHANGE = "change";
+    private static final String SPREAD = "spread";
+
     private final Protocol protocol;
     private final List<String> problems = new ArrayList<>();
 
@@ -42,8 +45,8 @@ public final class AssumedReader {
         AssumedReader reader = new AssumedReader(protocol);
         Assumed assumed =
                 new Assumed(
-                        reader.all("change", changes, SizeText::change),
-                        reader.all("spread", spreads, SizeText::spread));
+                        reader.all(CHANGE, changes, SizeText::change),
+                        reader.all(SPREAD, spreads, SizeText::spread));
         return new Read(assumed, reader.problems);
     }
 
@@ -54,18 +57,21 @@ public final class AssumedReader {
 
     private Optional<Assumed.Size> one(
             String kind, String text, BiFunction<String, Measure, Document<Double>> size) {
+        List<String> known = known(kind);
+        if (known.isEmpty()) {
+            return wrong("nothing of this protocol takes a " + kind, "leave out '--" + kind + "'");
+        }
         int equals = text.indexOf('=');
         if (equals < 0) {
             return wrong(
                     kind + " " + Words.quoted(text) + " has no '='",
-                    "write a measure and a size, such as "
-                            + Words.quoted(protocol.measures().get(0).id() + "=15%"));
+                    "write a measure and a size, such as " + Words.quoted(known.get(0) + "=15%"));
         }
         String name = text.substring(0, equals).strip();
         int dot = name.indexOf('.');
         Optional<String> condition =
                 dot < 0 ? Optional.empty() : Optional.of(name.substring(0, dot).strip());
-        Optional<Measure> measure = measure(name.substring(dot + 1).strip());
+        Optional<Measure> measure = measure(name.substring(dot + 1).strip(), known);
         if (!isCondition(kind, condition) || measure.isEmpty()) {
             return Optional.empty();
         }
@@ -83,7 +89,7 @@ public final class AssumedReader {
             wrong("no condition has the id " + Words.quoted(id.get()), suggestion(id.get(), known));
             return false;
         }
-        if (kind.equals("change") && id.get().equals(protocol.reference().id())) {
+        if (kind.equals(CHANGE) && id.get().equals(protocol.reference().id())) {
             wrong(
                     Words.quoted(id.get()) + " is the reference: changes are against it",
                     "name another condition, or none for all others");
@@ -92,32 +98,32 @@ public final class AssumedReader {
         return true;
     }
 
-    private Optional<Measure> measure(String id) {
-        List<String> known =
-                protocol.measures().stream()
-                        .filter(each -> each.compared().isPresent())
-                        .map(Measure::id)
-                        .toList();
+    /** Changes are against the reference; values spread whether they are compared or not. */
+    private List<String> known(String kind) {
+        return protocol.measures().stream()
+                .filter(each -> !(each.kind() instanceof Measure.Calculated))
+                .filter(each -> kind.equals(SPREAD) || each.compared().isPresent())
+                .map(Measure::id)
+                .toList();
+    }
+
+    private Optional<Measure> measure(String id, List<String> known) {
         Optional<Measure> measure = protocol.measure(id);
         if (measure.isEmpty()) {
-            wrong("no measure has the id " + Words.quoted(id), suggestion(id, known));
-            return Optional.empty();
-        }
-        if (measure.get().compared().isEmpty()) {
-            wrong(
-                    "the measure " + Words.quoted(id) + " is recorded, not compared",
-                    known.isEmpty() ? "leave it out" : suggestion("", known));
-            return Optional.empty();
+            return wrong("no measure has the id " + Words.quoted(id), suggestion(id, known));
         }
         if (measure.get().kind() instanceof Measure.Calculated) {
-            wrong(
+            return wrong(
                     "the measure "
                             + Words.quoted(id)
                             + " is calculated: nothing is invented for it",
                     "leave it out");
-            return Optional.empty();
         }
-        return measure;
+        return known.contains(id)
+                ? measure
+                : wrong(
+                        "the measure " + Words.quoted(id) + " is recorded, not compared",
+                        suggestion("", known));
     }
 
     private static String suggestion(String word, List<String> known) {

@@ -49,9 +49,9 @@ public final class AssumedWearer {
      */
     public static Wearer of(Protocol protocol, Optional<Wearer> told, Assumed assumed) {
         AssumedWearer made = new AssumedWearer(protocol, told, assumed);
-        return told.isPresent() && protocol.measures().stream().noneMatch(made::isAltered)
-                ? told.get()
-                : made.wearer();
+        boolean asTold =
+                told.isPresent() && protocol.measures().stream().noneMatch(made::isAltered);
+        return asTold || protocol.conditions().isEmpty() ? made.base : made.wearer();
     }
 
     private Wearer wearer() {
@@ -61,8 +61,7 @@ public final class AssumedWearer {
             Behaviour behaviour = told.isPresent() ? base.behaviour(condition.id()) : reference;
             for (Measure measure : protocol.measures()) {
                 if (isAltered(measure)) {
-                    Level level = level(condition.id(), measure, measure.compared().orElseThrow());
-                    behaviour = behaviour.with(measure.id(), level);
+                    behaviour = behaviour.with(measure.id(), level(condition.id(), measure));
                 }
             }
             conditions.put(condition.id(), behaviour);
@@ -77,36 +76,35 @@ public final class AssumedWearer {
     }
 
     private boolean isAltered(Measure measure) {
-        return measure.compared().isPresent()
-                && !(measure.kind() instanceof Measure.Calculated)
-                && (told.isEmpty()
-                        || assumed.mentions(measure.id())
-                        || (measure.kind() instanceof Measure.TypedNumber
-                                && !reference(measure).isPresent()));
+        if (measure.kind() instanceof Measure.Calculated) {
+            return false;
+        }
+        boolean isTold = told.isPresent() && reference(measure).isPresent();
+        return assumed.mentions(measure.id()) || (measure.compared().isPresent() && !isTold);
     }
 
     private Optional<Level> reference(Measure measure) {
         return toldOf(base.behaviour(protocol.reference().id()), measure);
     }
 
-    private Level level(String condition, Measure measure, Compared compared) {
+    private Level level(String condition, Measure measure) {
         Level like = reference(measure).orElseGet(() -> middle(measure));
         Level own = told.flatMap(file -> toldOf(file.behaviour(condition), measure)).orElse(like);
         OptionalDouble change = assumed.change(condition, measure.id());
         boolean isReference = condition.equals(protocol.reference().id());
         double median =
                 change.isPresent() && !isReference
-                        ? changed(like.median(), change.getAsDouble(), measure, compared)
+                        ? changed(like.median(), change.getAsDouble(), measure)
                         : own.median();
         Spreading spreading = Spreading.of(protocol, measure, condition);
         OptionalDouble asked = assumed.spread(condition, measure.id());
-        if (asked.isEmpty()
-                && told.isPresent()
-                && toldOf(told.get().behaviour(condition), measure).isPresent()) {
+        boolean known =
+                told.flatMap(file -> toldOf(file.behaviour(condition), measure)).isPresent();
+        if (asked.isEmpty() && (known || measure.compared().isEmpty())) {
             return new Level(median, own.between(), own.within(), own.scatter(), own.dimension());
         }
-        boolean ratio = compared.scale() == Compared.Scale.RATIO;
-        double spread = asked.orElseGet(() -> expected(compared));
+        boolean ratio = measure.scale() == Compared.Scale.RATIO;
+        double spread = asked.orElseGet(() -> expected(measure.compared().orElseThrow()));
         return spreading.level(
                 like,
                 median,
@@ -114,8 +112,8 @@ public final class AssumedWearer {
                 ratio ? Scatter.BY_FACTORS : Scatter.BY_AMOUNTS);
     }
 
-    private static double changed(double median, double change, Measure measure, Compared how) {
-        return how.scale() == Compared.Scale.RATIO
+    private static double changed(double median, double change, Measure measure) {
+        return measure.scale() == Compared.Scale.RATIO
                 ? median * Math.exp(change)
                 : median + MeasureOf.sizeSi(change, measure.unit());
     }

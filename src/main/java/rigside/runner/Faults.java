@@ -84,7 +84,7 @@ public final class Faults {
                             + Words.suggestion(word, Fault.all()));
             return Optional.empty();
         }
-        if (fault.get().needsSpot() && !canStrike(protocol, fault.get())) {
+        if (!canStrike(protocol, fault.get())) {
             problems.add(
                     "the fault '"
                             + word
@@ -113,7 +113,7 @@ public final class Faults {
     private static boolean canStrike(Protocol protocol, Fault fault) {
         return protocol.conditions().stream()
                 .map(Condition::id)
-                .anyMatch(id -> !fault.of(Spot.of(protocol, id)).isEmpty());
+                .anyMatch(id -> !fault.needsSpot() || !fault.of(Spot.of(protocol, id)).isEmpty());
     }
 
     /** Those asked for, with their donnings. */

@@ -3,6 +3,7 @@ package rigside.runner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.protocol.Measure.Compared.Scale;
@@ -48,6 +49,17 @@ public record Truth(
         return design == Plan.Design.ROUNDS ? both : both / Math.sqrt(2);
     }
 
+    /**
+     * Standard deviation of a donning's value, on the analysis scale, of a measure that is only
+     * recorded.
+     */
+    public static OptionalDouble spread(
+            Protocol protocol, Wearer wearer, Measure measure, String condition) {
+        return AssumedWearer.toldOf(wearer.behaviour(condition), measure).stream()
+                .mapToDouble(level -> spread(protocol, measure, condition, level))
+                .findFirst();
+    }
+
     private static Optional<Truth> of(
             Protocol protocol, Wearer wearer, Measure measure, String condition) {
         String first = protocol.reference().id();
@@ -56,7 +68,7 @@ public record Truth(
         if (reference.isEmpty() || other.isEmpty()) {
             return Optional.empty();
         }
-        boolean ratio = measure.compared().orElseThrow().scale() == Scale.RATIO;
+        boolean ratio = measure.scale() == Scale.RATIO;
         double one = reference.get().median();
         double two = other.get().median();
         return Optional.of(
@@ -73,7 +85,7 @@ public record Truth(
         double spread = Spreading.of(protocol, measure, condition).spread(level);
         double median = level.median();
         boolean byFactors = level.scatter() == Scatter.BY_FACTORS;
-        if (measure.compared().orElseThrow().scale() == Scale.RATIO) {
+        if (measure.scale() == Scale.RATIO) {
             return byFactors ? spread : spread / median;
         }
         return inUnit(byFactors ? spread * median : spread, measure);

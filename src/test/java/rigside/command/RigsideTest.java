@@ -156,6 +156,15 @@ class RigsideTest {
         assertTrue(out.toString().contains("to expect"), out.toString());
     }
 
+    @Test
+    void aSessionInWhichNothingIsWornIsRehearsedToo() {
+        String into = home.toString();
+        assertEquals(Exit.DONE, run("rehearse", "instrument-check", "--seed", "1", "--into", into));
+        assertTrue(out.toString().contains("All 3 gates are met"), out.toString());
+        assertEquals(Exit.PROBLEMS, run("rehearse", "instrument-check", "--fault", "ended-early"));
+        assertTrue(err.toString().contains("'ended-early' cannot happen"), err.toString());
+    }
+
     private Path rehearsed() throws IOException {
         try (Stream<Path> folders = Files.list(home)) {
             return folders.filter(each -> each.toString().contains("breathing-only"))

@@ -110,7 +110,7 @@ class AssumedTest {
     }
 
     private static List<double[]> pairs(MeasureResult result) {
-        boolean ratio = result.measure().compared().orElseThrow().scale() == Scale.RATIO;
+        boolean ratio = result.measure().scale() == Scale.RATIO;
         Map<Integer, double[]> pairs = new TreeMap<>();
         for (DonningValue each : result.values()) {
             double value = each.value().orElseThrow();
@@ -162,6 +162,48 @@ class AssumedTest {
         Truth seal = Truth.of(protocol(), same).get(0);
         assertEquals(Math.log(0.9), seal.change(), 1e-9);
         assertEquals(0, Truth.of(protocol(), same).get(1).change(), 1e-9);
+    }
+
+    /** Nothing is compared, yet it is the spread that such a study is about. */
+    @Test
+    void aSpreadIsAssumedOfWhatIsOnlyRecordedToo() {
+        Protocol study = shipped("/protocols/repeatability.yaml");
+        AssumedReader.Read read =
+                AssumedReader.read(study, List.of(), List.of("breathing=10%", "seal=2 times"));
+        assertEquals(List.of(), read.problems());
+        Wearer wearer = AssumedWearer.of(study, Optional.empty(), read.assumed());
+        double[] truths = {Math.log(2), Math.log(1.1)};
+        for (int at = 0; at < truths.length; at++) {
+            assertEquals(
+                    truths[at],
+                    Truth.spread(study, wearer, study.measures().get(at), "plain").orElseThrow(),
+                    1e-9);
+        }
+    }
+
+    @Test
+    void aSpreadOfOneConditionLeavesTheOthersAsTheyAre() throws IOException {
+        Assumed read =
+                AssumedReader.read(protocol(), List.of(), List.of("disc.flow=1 L/min")).assumed();
+        Wearer wearer = AssumedWearer.of(protocol(), Optional.empty(), read);
+        Truth flow = Truth.of(protocol(), wearer).get(3);
+        assertEquals(1, flow.spread(), 1e-9);
+        assertEquals(3, flow.reference(), 1e-9);
+    }
+
+    @Test
+    void whereNothingIsWornNothingIsAssumed() {
+        Protocol check = shipped("/protocols/instrument-check.yaml");
+        assertEquals(
+                List.of("nothing of this protocol takes a change\n    leave out '--change'"),
+                AssumedReader.read(check, List.of("seal"), List.of()).problems());
+        Wearer wearer = AssumedWearer.of(check, Optional.empty(), Assumed.NOTHING);
+        String text = WearerWriter.text(wearer);
+        assertEquals(List.of(), RigFile.read("rig", text, Path.of("")).problems());
+    }
+
+    private static Protocol shipped(String name) {
+        return ((Read.Good) ProtocolReader.read(name, Story.text(name))).protocol();
     }
 
     private static Assumed breathing(String size) throws IOException {
