@@ -1,11 +1,18 @@
 package rigside.command;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
 import rigside.analysis.ProtocolAdvice;
 import rigside.analysis.ProtocolAdvice.Counter;
 import rigside.desk.ProtocolFile;
@@ -17,15 +24,6 @@ import rigside.rig.RigFile;
 import rigside.rig.Signal;
 import rigside.yaml.Document;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-
 /** {@code rigside check FILE...}: says whether protocol files can be run, and what they are. */
 @Command(
         name = "check",
@@ -35,15 +33,15 @@ import java.util.concurrent.Callable;
 final class Check implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Protocol files.")
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "protocol files, and rig files")
     private final List<Path> files = new ArrayList<>();
 
     @Option(
             names = "--rig",
             paramLabel = "FILE",
             description =
-                    "The rig file of the instruments that are to be used: sample windows are then"
-                            + " held against how long the counter settles.")
+                    "the rig file of the instruments that are to be used: sample windows are then"
+                            + " held against how long the counter settles")
     private Path rig;
 
     @Override

@@ -1,7 +1,7 @@
 package rigside.command;
 
 import java.io.PrintWriter;
-import java.util.List;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -30,16 +30,16 @@ final class Explain implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "WORD",
-            description = "A page of the list, or a key of a protocol file.")
+            description = "a page of the list, or a key of a protocol file")
     private Optional<String> word = Optional.empty();
 
-    @Option(names = "--all", description = "Print all pages as one document.")
+    @Option(names = "--all", description = "print all pages as one document")
     private boolean all;
 
     @Option(
             names = "--file",
             description =
-                    "Print a whole protocol file that shows the element, to start your own from.")
+                    "print a whole protocol file that shows the element, to start your own from")
     private boolean file;
 
     @Override
@@ -69,12 +69,7 @@ final class Explain implements Callable<Integer> {
         return Pages.named(name)
                 .map(Page::text)
                 .or(() -> Optional.of(Pages.ofKey(name)).filter(told -> !told.isEmpty()))
-                .orElseThrow(
-                        () ->
-                                unknown(
-                                        "no page and no key is called ",
-                                        name,
-                                        Pages.all().stream().map(Page::name).toList()));
+                .orElseThrow(() -> unknown("no page and no key is called ", name, Pages.words()));
     }
 
     private String file(String name) {
@@ -92,9 +87,14 @@ final class Explain implements Callable<Integer> {
                                                 .toList()));
     }
 
-    private ParameterException unknown(String what, String name, List<String> known) {
+    private ParameterException unknown(String what, String name, Collection<String> known) {
         return new ParameterException(
                 spec.commandLine(),
-                what + Words.quoted(name) + "; " + Words.suggestion(name, known));
+                what
+                        + Words.quoted(name)
+                        + "; "
+                        + Words.nearest(name, known)
+                                .map(near -> "did you mean '" + near + "'?")
+                                .orElse("'rigside explain' lists the pages"));
     }
 }

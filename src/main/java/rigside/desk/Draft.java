@@ -1,5 +1,12 @@
 package rigside.desk;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import rigside.desk.DraftQuestion.Kind;
 import rigside.desk.DraftQuestion.Option;
 import rigside.protocol.BenchTime;
@@ -8,14 +15,6 @@ import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
 import rigside.yaml.Problem;
 import rigside.yaml.Quoted;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Where an interview stands. An answer is taken only if the file it leads to, with good answers in
@@ -177,6 +176,9 @@ record Draft(
         }
         if (answer.isEmpty() && !question.options().isEmpty()) {
             return Optional.of("nothing is ticked: Space ticks what is measured");
+        }
+        if (answer.isEmpty()) {
+            return Optional.of("nothing is typed yet; type an answer, then press Enter");
         }
         if (question.isWhole() && !answer.matches("\\d{1,5}")) {
             return Optional.of("a whole number is asked for, such as " + question.standIn());

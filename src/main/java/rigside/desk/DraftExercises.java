@@ -19,7 +19,7 @@ record DraftExercises(DraftAnswers answers) {
     private record Exercise(
             String title, String say, List<String> windows, boolean breathes, boolean shortList) {}
 
-    private static final List<String> USUAL = List.of("ambient: 0 to 10 s", "mask: 20 to 60 s");
+    private static final List<String> USUAL = List.of("ambient: 4 to 14 s", "mask: 20 to 60 s");
 
     private static final List<Exercise> ALL =
             List.of(
@@ -57,7 +57,7 @@ record DraftExercises(DraftAnswers answers) {
                     new Exercise(
                             "Bending over",
                             "Bend at the waist as if to touch your toes, come up, again.",
-                            List.of("ambient: 0 to 10 s", "mask: 20 to 48 s"),
+                            List.of("ambient: 4 to 14 s", "mask: 20 to 48 s"),
                             false,
                             false),
                     new Exercise(

@@ -1,5 +1,11 @@
 package rigside.desk;
 
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.protocol.BenchTime;
@@ -8,13 +14,6 @@ import rigside.protocol.Protocol;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.ProtocolItem;
 import rigside.screen.HomeView.SessionItem;
-
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 
 /** The lines of the home page. */
 final class Items {
@@ -42,6 +41,9 @@ final class Items {
         detail.add(protocol.question());
         protocol.conditions().forEach(condition -> detail.add("- " + condition.title()));
         detail.add(planned(protocol));
+        if (file.isOwn()) {
+            detail.add("file " + file.name());
+        }
         if (!protocol.about().isBlank()) {
             Stream.of(protocol.about().strip().split("\\n\\s*\\n", -1))
                     .map(paragraph -> paragraph.replaceAll("\\s*\\n\\s*", " "))

@@ -1,8 +1,10 @@
 package rigside.guide;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rigside.measure.Dimension;
@@ -13,6 +15,9 @@ import rigside.yaml.Element;
 /** All pages about protocol files: a few to read first, then one for each element. */
 public final class Pages {
     private static final String INDENT = "    ";
+
+    /** The column at which summaries stand in the list. */
+    private static final int LISTED_AT = 20;
 
     private Pages() {}
 
@@ -38,9 +43,21 @@ public final class Pages {
 
     /** Every page, each with its summary. */
     public static String list() {
-        return all().stream()
-                .map(page -> String.format("  %-18s%s\n", page.name(), shortened(page.summary())))
-                .collect(Collectors.joining());
+        return all().stream().map(Pages::listed).collect(Collectors.joining());
+    }
+
+    private static String listed(Page page) {
+        String summary = Wrapped.text(page.summary(), LISTED_AT);
+        return String.format("  %-18s", page.name()) + summary.substring(LISTED_AT);
+    }
+
+    /** Every page and every key that something is told of. */
+    public static Set<String> words() {
+        Set<String> words = new LinkedHashSet<>();
+        all().forEach(page -> words.add(page.name()));
+        ProtocolElements.all()
+                .forEach(element -> element.keys().forEach(key -> words.add(key.name())));
+        return words;
     }
 
     /** What is to be told of a key, wherever it may stand; empty if there is none of this name. */
@@ -79,12 +96,5 @@ public final class Pages {
                                                         ? ", or no unit"
                                                         : "")))
                 .collect(Collectors.joining());
-    }
-
-    private static String shortened(String summary) {
-        int most = Wrapped.WIDTH - 20;
-        return summary.length() <= most
-                ? summary
-                : summary.substring(0, summary.lastIndexOf(' ', most - 3)) + " ...";
     }
 }

@@ -17,7 +17,7 @@ final class ConditionReader {
                 fields -> {
                     fields.is(ConditionElements.CONDITION);
                     Value<String> id = known.conditions.declare(fields.required("id"));
-                    Value<String> title = fields.required("title").line();
+                    Value<String> title = known.conditions.title(fields.required("title"));
                     Value<Specimen> specimen = specimen(fields.required("specimen"));
                     Entry reading = fields.optional("particle-reading");
                     Value<ParticleReading> particles = reading.oneOf(ParticleReading.class);

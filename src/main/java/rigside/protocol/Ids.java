@@ -1,12 +1,12 @@
 package rigside.protocol;
 
-import rigside.yaml.Entry;
-import rigside.yaml.Value;
-import rigside.yaml.Words;
-
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.regex.Pattern;
+import rigside.yaml.Entry;
+import rigside.yaml.Value;
+import rigside.yaml.Words;
 
 /** The short words of one sort that a file declares and other parts of it refer to. */
 final class Ids {
@@ -14,6 +14,7 @@ final class Ids {
 
     private final String sort;
     private final Set<String> declared = new LinkedHashSet<>();
+    private final Set<String> titles = new HashSet<>();
     private int expected;
 
     /**
@@ -39,6 +40,19 @@ final class Ids {
                         word -> declared.add(word),
                         word -> "the id '" + word + "' is given to more than one " + sort,
                         "give each its own");
+    }
+
+    /** The title of a bearer: at the bench they are told apart by it alone. */
+    Value<String> title(Entry entry) {
+        return entry.line()
+                .must(
+                        words -> titles.add(words),
+                        words ->
+                                "the title "
+                                        + Words.quoted(words)
+                                        + " is given to more than one "
+                                        + sort,
+                        "give each its own; it is by their titles that they are told apart");
     }
 
     /** An id that was checked when it was declared elsewhere. */

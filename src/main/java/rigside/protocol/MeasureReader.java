@@ -35,7 +35,7 @@ final class MeasureReader {
         return entry.fields(
                 fields -> {
                     Value<String> id = known.measures.declare(fields.required("id"));
-                    Value<String> title = fields.required("title").line();
+                    Value<String> title = known.measures.title(fields.required("title"));
                     return fields.deciding("kind", "fit-factor")
                             .oneOf(MeasureKind.class)
                             .then(kind -> ofKind(fields, id, title, kind, known));

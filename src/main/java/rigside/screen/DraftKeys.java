@@ -2,7 +2,6 @@ package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,11 +63,13 @@ public final class DraftKeys {
                 }
             }
         }
-        keys.add(
-                key(
-                        isAnswered(view) ? "change the answers" : "back",
-                        DraftAction.BACK,
-                        Stroke.of(KeyType.ArrowLeft)));
+        if (isAnswered(view) || !view.answered().isEmpty()) {
+            keys.add(
+                    key(
+                            isAnswered(view) ? "change the answers" : "back",
+                            DraftAction.BACK,
+                            Stroke.of(KeyType.ArrowLeft)));
+        }
         keys.add(
                 key(
                         "leave",

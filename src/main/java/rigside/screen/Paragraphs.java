@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 /** Text to read: a line above indented ones is their heading; a blank one parts. */
 final class Paragraphs {
     private static final String INDENT = "  ";
+    private static final String ITEM = INDENT + "- ";
     private static final Pattern UNDERLINE = Pattern.compile("-{3,}|={3,}");
 
     private Paragraphs() {}
@@ -48,9 +49,11 @@ final class Paragraphs {
         if (text.isBlank()) {
             return List.of(Line.BLANK);
         }
-        return isIndented(text)
-                ? Wrap.hanging(Line.of(INDENT), Tone.PLAIN, text.strip(), columns)
-                : Wrap.lines(heads ? Tone.STRONG : Tone.PLAIN, text, columns);
+        return text.startsWith(ITEM)
+                ? Wrap.hanging(Line.of(ITEM), Tone.PLAIN, text.substring(ITEM.length()), columns)
+                : isIndented(text)
+                        ? Wrap.hanging(Line.of(INDENT), Tone.PLAIN, text.strip(), columns)
+                        : Wrap.lines(heads ? Tone.STRONG : Tone.PLAIN, text, columns);
     }
 
     private static boolean isIndented(String text) {

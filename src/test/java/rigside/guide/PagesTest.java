@@ -38,6 +38,15 @@ class PagesTest {
         assertTrue(names.size() > 25, () -> "only " + names.size() + " pages");
     }
 
+    @Test
+    void theListCutsNoSentenceAndFitsATerminal() {
+        String list = Pages.list();
+        assertFalse(list.contains("..."), list);
+        list.lines().forEach(line -> assertTrue(line.length() < WIDEST, line));
+        String words = list.replaceAll("\\s+", " ");
+        Pages.all().forEach(page -> assertTrue(words.contains(page.summary()), page::name));
+    }
+
     @ParameterizedTest
     @MethodSource("elements")
     void theExampleOfEveryElementIsAWholeFileWithNothingToMend(Element element) {
