@@ -2,16 +2,22 @@ package rigside.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text in lines of a width; words longer than a line are broken. */
 final class Wrapped {
+    /**
+     * Spaces between words, but no line ends between a box to tick, or a number, and what it is of.
+     */
+    private static final Pattern BETWEEN = Pattern.compile("(?<!\\[_\\]) +(?!%)");
+
     private Wrapped() {}
 
     /** Lines of the text made legible; none for an empty one. */
     static List<String> of(String raw, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : Legible.of(raw).split(" +", -1)) {
+        for (String word : BETWEEN.split(Legible.of(raw), -1)) {
             if (Legible.width(line.toString()) + 1 + Legible.width(word) > width
                     && line.length() > 0) {
                 lines.add(line.toString());

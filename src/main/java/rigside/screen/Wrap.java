@@ -2,9 +2,13 @@ package rigside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text broken into lines between words, by columns. */
 final class Wrap {
+    /** Spaces between words, but no line begins with the per cent sign of a number. */
+    private static final Pattern BETWEEN = Pattern.compile(" +(?!%)");
+
     private Wrap() {}
 
     /** The text in lines of at most {@code columns}; line ends in it are kept. */
@@ -36,7 +40,7 @@ final class Wrap {
     private static List<String> paragraph(String text, int columns) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split(" +", -1)) {
+        for (String word : BETWEEN.split(text.strip(), -1)) {
             String rest = word;
             if (!line.isEmpty() && Clean.width(line.toString()) + 1 + Clean.width(rest) > columns) {
                 lines.add(line.toString());
