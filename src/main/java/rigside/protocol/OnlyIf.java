@@ -14,11 +14,6 @@ import rigside.measure.Quantity;
  */
 public record OnlyIf(String answer, Test test, int back) {
 
-    /** As a file says it, in one line: {@code seal-holds is no}. */
-    public String words() {
-        return answer + " " + test.words();
-    }
-
     /** What an answer has to be. */
     public sealed interface Test {
         /** Whether a word, or a check's yes or no, is it. */

@@ -1,5 +1,7 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
@@ -7,9 +9,6 @@ import rigside.report.Block.Part;
 import rigside.report.Block.Start;
 import rigside.report.Block.Table;
 import rigside.session.Schedule;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A protocol as a form to be filled in by hand when the laptop stays in the bag. Every round has a
@@ -51,12 +50,12 @@ public final class Form {
                                                             Cell.Ticks.of(
                                                                     "read and understood")))))));
         }
-        blocks.add(Part.of("How to fill it in", "", List.of(how(seed))));
+        blocks.add(Part.of("How to fill it in", "", List.of(how(protocol, seed))));
         if (!protocol.facts().isEmpty()) {
             blocks.add(Part.of("About this session", "", FormStep.fields(protocol.facts())));
         }
         if (!protocol.before().isEmpty()) {
-            blocks.add(Part.of("Before the first donning", "", steps(protocol.before())));
+            blocks.add(Part.of(Outline.before(protocol), "", steps(protocol, protocol.before())));
         }
         if (!protocol.conditions().isEmpty()) {
             for (int round = 1; round <= PlannedRounds.of(protocol).most(); round++) {
@@ -66,29 +65,39 @@ public final class Form {
         }
         blocks.add(
                 new Part(
-                        "After the last donning",
+                        protocol.donning().isEmpty() ? "Afterwards" : "After the last donning",
                         "",
                         Start.NEW_PAGE,
-                        notes(steps(protocol.after()))));
+                        notes(steps(protocol, protocol.after()))));
         return new Page(protocol.title(), protocol.question(), blocks);
     }
 
-    private static Block how(long seed) {
-        return new Block.Points(
-                List.of(
-                        "Turn to the page of a round only when the round before is done: it names"
-                                + " the conditions in the order drawn.",
-                        "Write every reading down as it is read, in the unit printed; never rub"
-                                + " one out. Strike it through, write why, and write the new one"
-                                + " beside it.",
-                        "A pull that was not held is written down too, with 'no'; do it again in"
-                                + " the next line.",
-                        "A donning that is broken off is done again on a spare page at the end,"
-                                + " before the next one.",
-                        "Type it in later with 'rigside enter PROTOCOL --seed "
-                                + seed
-                                + " --on DAY'. Use the same protocol file: another one may draw"
-                                + " another order."));
+    private static Block how(Protocol protocol, long seed) {
+        List<String> points = new ArrayList<>();
+        points.add(
+                "Write every reading down as it is read, in the unit printed; never rub one out."
+                        + " Strike it through, write why, and write the new one beside it.");
+        if (!protocol.donning().isEmpty()) {
+            points.add(
+                    0,
+                    "Turn to the page of a round only when the round before is done: it names the"
+                            + " conditions in the order drawn.");
+            points.add(
+                    "A donning that is broken off is done again on a spare page at the end, before"
+                            + " the next one.");
+        }
+        if (protocol.donning().stream().anyMatch(Step.Trials.class::isInstance)) {
+            points.add(
+                    2,
+                    "A pull that was not held is written down too, with 'no'; do it again in the"
+                            + " next line.");
+        }
+        points.add(
+                "Type it in later with 'rigside enter PROTOCOL --seed "
+                        + seed
+                        + " --on DAY'. Use the same protocol file: another one may draw another"
+                        + " order.");
+        return new Block.Points(points);
     }
 
     private static Block round(Protocol protocol, long seed, int round) {
@@ -100,7 +109,7 @@ public final class Form {
                     Part.of(
                             OutlinePlan.ordinal(turn++) + ": " + worn.title(),
                             worn.specimen().piece(),
-                            donning(protocol.donningOf(id))));
+                            donning(protocol, protocol.donningOf(id))));
         }
         return new Part("Round " + round, "", Start.NEW_PAGE, donnings);
     }
@@ -120,7 +129,7 @@ public final class Form {
                                                     protocol.conditions().stream()
                                                             .map(Condition::title)
                                                             .toList())))));
-            blocks.addAll(donning(protocol.donning()));
+            blocks.addAll(donning(protocol, protocol.donning()));
         }
         return new Part(
                 "Spare donning",
@@ -129,8 +138,8 @@ public final class Form {
                 blocks);
     }
 
-    private static List<Block> donning(List<Step> steps) {
-        List<Block> blocks = new ArrayList<>(steps(steps));
+    private static List<Block> donning(Protocol protocol, List<Step> steps) {
+        List<Block> blocks = new ArrayList<>(steps(protocol, steps));
         blocks.add(
                 new Table(
                         List.of(),
@@ -149,10 +158,10 @@ public final class Form {
         return List.copyOf(all);
     }
 
-    private static List<Block> steps(List<Step> steps) {
+    private static List<Block> steps(Protocol protocol, List<Step> steps) {
         List<Block> blocks = new ArrayList<>();
         for (Step step : steps) {
-            blocks.add(FormStep.of(step, blocks.size() + 1));
+            blocks.add(FormStep.of(protocol, step, blocks.size() + 1));
         }
         return List.copyOf(blocks);
     }

@@ -1,18 +1,18 @@
 package rigside.report;
 
-import rigside.measure.Numbers;
-import rigside.measure.Unit;
-import rigside.protocol.Field;
-import rigside.protocol.Gate;
-import rigside.protocol.Step;
-import rigside.report.Block.Head;
-import rigside.report.Block.Part;
-import rigside.report.Block.Table;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import rigside.measure.Numbers;
+import rigside.measure.Unit;
+import rigside.protocol.Field;
+import rigside.protocol.Gate;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
+import rigside.report.Block.Head;
+import rigside.report.Block.Part;
+import rigside.report.Block.Table;
 
 /** What is written down of one step. */
 record FormStep() implements Step.Cases<List<Block>> {
@@ -27,8 +27,8 @@ record FormStep() implements Step.Cases<List<Block>> {
     /** From so many steps on a scale is written, not ticked. */
     private static final int LONGEST_SCALE = 11;
 
-    static Block of(Step step, int number) {
-        List<Block> blocks = new ArrayList<>(OutlineStep.when(step));
+    static Block of(Protocol protocol, Step step, int number) {
+        List<Block> blocks = new ArrayList<>(When.of(protocol, step));
         if (!step.say().isBlank()) {
             blocks.add(new Block.Words(step.say()));
         }

@@ -1,16 +1,15 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalLong;
 import rigside.protocol.Condition;
 import rigside.protocol.Field;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 import rigside.report.Block.Part;
 import rigside.report.Block.Table;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.OptionalLong;
 
 /** A whole protocol on one page. */
 public final class Outline {
@@ -40,10 +39,7 @@ public final class Outline {
         add(blocks, compares ? "Compared" : "Worn", conditions(protocol.conditions()));
         add(blocks, "Measured", OutlineMeasures.of(protocol));
         add(blocks, "Plan", OutlinePlan.of(protocol, seed));
-        add(
-                blocks,
-                protocol.donning().isEmpty() ? "Steps" : "Before the first donning",
-                steps(protocol, protocol.before()));
+        add(blocks, before(protocol), steps(protocol, protocol.before()));
         add(blocks, "One donning", steps(protocol, protocol.donning()));
         add(blocks, "After the last donning", steps(protocol, protocol.after()));
         add(blocks, "Time at the bench", OutlineTimes.of(protocol));
@@ -120,5 +116,10 @@ public final class Outline {
     /** The words the tester knows a condition by. */
     static String title(Protocol protocol, String condition) {
         return protocol.condition(condition).map(Condition::title).orElse(condition);
+    }
+
+    /** The heading of the steps that come first: all there are where nothing is worn. */
+    static String before(Protocol protocol) {
+        return protocol.donning().isEmpty() ? "Steps" : "Before the first donning";
     }
 }

@@ -1,5 +1,8 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import rigside.measure.Numbers;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
@@ -10,10 +13,6 @@ import rigside.report.Block.Head;
 import rigside.report.Block.Part;
 import rigside.report.Block.Table;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Collectors;
-
 /** One step of the procedure. */
 record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
 
@@ -22,25 +21,12 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
         if (!step.head().applies().conditions().isEmpty()) {
             blocks.add(new Block.Words("Only for: " + conditions(protocol, step) + "."));
         }
-        blocks.addAll(when(step));
+        blocks.addAll(When.of(protocol, step));
         if (!step.say().isBlank()) {
             blocks.add(new Block.Words(step.say()));
         }
         blocks.addAll(step.match(new OutlineStep(protocol)));
         return Part.of(number + ". " + step.title(), StepAside.of(step), blocks);
-    }
-
-    /** When the step is done at all, whatever the condition. */
-    static List<Block> when(Step step) {
-        List<Block> blocks = new ArrayList<>();
-        if (step.head().applies().onlyAfterPuttingOn()) {
-            blocks.add(new Block.Words("Only when the mask was just put on."));
-        }
-        step.head()
-                .applies()
-                .onlyIf()
-                .forEach(each -> blocks.add(new Block.Words("Only if " + each.words() + ".")));
-        return List.copyOf(blocks);
     }
 
     static String conditions(Protocol protocol, Step step) {

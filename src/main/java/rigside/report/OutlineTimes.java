@@ -1,5 +1,7 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
@@ -8,9 +10,6 @@ import rigside.protocol.Step;
 import rigside.report.Block.Head;
 import rigside.session.Procedure;
 import rigside.session.Stage;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Bench time: what the steps declare, and what is allowed for everything else. */
 record OutlineTimes(Protocol protocol, List<List<Cell>> rows) {
@@ -32,7 +31,7 @@ record OutlineTimes(Protocol protocol, List<List<Cell>> rows) {
     }
 
     private void fill() {
-        outside("Before the first donning", before());
+        outside(Outline.before(protocol), before());
         for (Condition each : protocol.conditions()) {
             double own = BenchTime.declared(protocol, each.id());
             row("Donning: " + each.title(), own, BenchTime.donning(protocol, each.id()));
@@ -94,7 +93,7 @@ record OutlineTimes(Protocol protocol, List<List<Cell>> rows) {
         }
         String allowed =
                 " Allowed are 8 s for a check, an answer, a note and the readings of an exercise,"
-                    + " and the middle of what is plausible for a pull: own judgement, no source.";
+                        + " and the middle of what is plausible for a pull: own judgement, no source.";
         return declared
                 + allowed
                 + (plan.donningSeconds().isPresent()

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
-
 import rigside.protocol.Protocol;
 import rigside.session.Schedule;
-
-import java.util.List;
 
 class FormTest {
     private static final Protocol DEMONSTRATION = Read.shipped("/demo/prefilter-disc.yaml");
@@ -58,5 +56,28 @@ class FormTest {
         assertTrue(text.contains("not a certified fit test"));
         assertTrue(text.contains("rigside enter PROTOCOL --seed 7"));
         DEMONSTRATION.cautions().forEach(caution -> assertTrue(text.contains(caution), caution));
+    }
+
+    /** Who fills it in sees no ids; a group's own condition is answered before the group. */
+    @Test
+    void aStepThatDependsOnAnAnswerNamesItAsItWasAsked() {
+        String text = Form.of(Read.shipped("/session/groups.yaml"), 7).text(200);
+        assertFalse(text.contains("seal-holds"), text);
+        assertTrue(text.contains("Only if 'The seal holds when you breathe out' is no."), text);
+        assertTrue(
+                text.contains(
+                        "Only if before this group of steps 'The seal holds when you breathe out'"
+                                + " is no."),
+                text);
+        assertTrue(text.contains("Only if 'Is the wearer shaved?' is stubble."), text);
+        assertTrue(text.contains("Only if 'Pressure drop at the end' is above 1 mbar."), text);
+    }
+
+    @Test
+    void whereNothingIsWornNothingIsSaidOfDonnings() {
+        String text = Form.of(Read.shipped("/protocols/instrument-check.yaml"), 7).text(80);
+        String form = text.substring(text.indexOf("How to fill it in"));
+        assertFalse(form.matches("(?s).*([Rr]ound is|donning|pull that).*"), form);
+        assertTrue(form.contains("rigside enter PROTOCOL --seed 7"), form);
     }
 }
