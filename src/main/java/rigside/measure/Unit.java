@@ -69,6 +69,11 @@ public enum Unit {
         return dimension;
     }
 
+    /** What an amount in this unit is, in words, for messages: "a pressure", "a percentage". */
+    public String words() {
+        return this == PERCENT ? "a percentage" : dimension.words();
+    }
+
     /** A value of this unit in the SI unit of its dimension. */
     public double toSi(double value) {
         return value * factor + offset;

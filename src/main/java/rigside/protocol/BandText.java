@@ -54,7 +54,10 @@ record BandText(double low, double high) {
                                 return Amount.read(text.map(same -> times.group(1)), "2 times")
                                         .must(
                                                 amount -> amount.unit().isEmpty(),
-                                                amount -> is(text) + ", must be a factor",
+                                                amount ->
+                                                        is(text)
+                                                                + QuantityText.given(amount)
+                                                                + ", must be a factor",
                                                 help)
                                         .map(Amount::number);
                             }
@@ -63,8 +66,8 @@ record BandText(double low, double high) {
                                             amount -> amount.unit().equals("%"),
                                             amount ->
                                                     is(text)
-                                                            + ", must be a percentage or a factor"
-                                                            + unitless(amount),
+                                                            + QuantityText.given(amount)
+                                                            + ", must be a percentage or a factor",
                                             help)
                                     .map(amount -> 1 + amount.number() / 100);
                         })
@@ -76,13 +79,6 @@ record BandText(double low, double high) {
                                                 ? ", too large"
                                                 : ", must be above 0 % or above 1 times"),
                         help);
-    }
-
-    private static String unitless(Amount amount) {
-        return Unit.of(amount.unit())
-                .filter(unit -> unit.dimension() != Dimension.NUMBER)
-                .map(unit -> ", not " + unit.dimension().words())
-                .orElse("");
     }
 
     private static Value<Double> size(Value<String> text, Unit unit) {

@@ -3,6 +3,7 @@ package rigside.protocol;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import rigside.measure.BareNumber;
 import rigside.measure.Unit;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
@@ -65,8 +66,8 @@ final class FieldReader {
     }
 
     private static Value<Field.Numeric> numeric(Fields fields, Value<Unit> unit) {
-        Value<Double> from = fields.optional("from").number();
-        Value<Double> to = fields.optional("to").number();
+        Value<Double> from = limit(fields.optional("from"), unit);
+        Value<Double> to = limit(fields.optional("to"), unit);
         return unit.then(
                 known ->
                         below(from, to)
@@ -78,6 +79,16 @@ final class FieldReader {
                                                 + ", not above 'from'",
                                         "write the lowest plausible value in 'from', the highest"
                                                 + " in 'to'"));
+    }
+
+    private static Value<Double> limit(Entry entry, Value<Unit> unit) {
+        return entry.number(
+                amount ->
+                        unit.toOptional()
+                                .flatMap(
+                                        known ->
+                                                BareNumber.cure(
+                                                        amount.number(), amount.unit(), known)));
     }
 
     private static boolean below(Value<Double> from, Value<Double> to) {

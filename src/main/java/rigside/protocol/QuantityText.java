@@ -7,6 +7,7 @@ import rigside.measure.Unit;
 import rigside.yaml.Amount;
 import rigside.yaml.Entry;
 import rigside.yaml.Value;
+import rigside.yaml.Words;
 
 /** Quantities as a protocol writes them: a number and its unit in one text, {@code 90 s}. */
 final class QuantityText {
@@ -41,12 +42,28 @@ final class QuantityText {
 
     /** A percentage, as a share: {@code 20 %} is 0.2. */
     static Value<Double> share(Value<String> text, String example) {
-        return quantity(text, Dimension.NUMBER)
+        return Amount.read(text, example)
+                .then(
+                        amount ->
+                                Unit.of(amount.unit()).isEmpty()
+                                        ? UnitText.after(text, amount.unit(), Dimension.NUMBER)
+                                                .map(unit -> amount)
+                                        : text.map(same -> amount))
                 .must(
-                        number -> number.unit() == Unit.PERCENT,
-                        number -> text.label() + " is '" + number + "', must be a percentage",
+                        amount -> amount.unit().equals(Unit.PERCENT.symbol()),
+                        amount ->
+                                text.label()
+                                        + " is "
+                                        + Words.quoted(text.get())
+                                        + given(amount)
+                                        + ", must be a percentage",
                         "write it with its sign, such as '" + example + "'")
-                .map(percentage -> Numbers.ofPercent(percentage.value()));
+                .map(percentage -> Numbers.ofPercent(percentage.number()));
+    }
+
+    /** ", a time": what an amount is, as a part of a message; empty where its unit is unknown. */
+    static String given(Amount amount) {
+        return Unit.of(amount.unit()).map(unit -> ", " + unit.words()).orElse("");
     }
 
     /**

@@ -1,16 +1,15 @@
 package rigside.protocol;
 
-import rigside.measure.Dimension;
-import rigside.measure.Unit;
-import rigside.yaml.Entry;
-import rigside.yaml.Value;
-import rigside.yaml.Words;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.yaml.Entry;
+import rigside.yaml.Value;
+import rigside.yaml.Words;
 
 /** Units as a protocol writes them, standing alone or after a number. */
 final class UnitText {
@@ -81,7 +80,7 @@ final class UnitText {
                                 + " is '"
                                 + known.symbol()
                                 + "', "
-                                + known.dimension().words()
+                                + known.words()
                                 + ", must be "
                                 + dimension.words(),
                 "write one of " + String.join(", ", Unit.symbols(dimension)));
@@ -103,7 +102,7 @@ final class UnitText {
                                         + " is "
                                         + Words.quoted(text.get())
                                         + ", "
-                                        + unit.dimension().words()
+                                        + unit.words()
                                         + ", must be "
                                         + dimension.words(),
                         symbol.isEmpty()

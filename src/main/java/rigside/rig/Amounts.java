@@ -1,5 +1,6 @@
 package rigside.rig;
 
+import rigside.measure.BareNumber;
 import rigside.measure.Dimension;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
@@ -55,7 +56,9 @@ final class Amounts {
                                 text.label()
                                         + " is '"
                                         + unit.symbol()
-                                        + "', must be "
+                                        + "', "
+                                        + unit.words()
+                                        + ", must be "
                                         + dimension.words(),
                         "write one of " + known);
     }
@@ -67,7 +70,8 @@ final class Amounts {
         return Amount.read(text, example)
                 .must(
                         amount -> amount.unit().equals("/s") || amount.unit().equals("/min"),
-                        amount -> text.label() + " is " + Words.quoted(text.get()),
+                        amount ->
+                                is(text, amount) + ", must be a rate, so often a second or minute",
                         help)
                 .map(amount -> amount.number() / (amount.unit().equals("/s") ? 1 : 60))
                 .must(
@@ -88,11 +92,25 @@ final class Amounts {
                 .orElseGet(
                         () ->
                                 text.wrong(
-                                        text.label()
-                                                + " is "
-                                                + Words.quoted(text.get())
-                                                + ", must be "
-                                                + dimension.words(),
-                                        help));
+                                        is(text, amount) + ", must be " + dimension.words(), help));
+    }
+
+    /** A number in the unit of its feed, without one of its own. */
+    static Value<Double> bare(Entry entry, Value<Unit> unit) {
+        return entry.number(
+                amount ->
+                        unit.toOptional()
+                                .flatMap(
+                                        known ->
+                                                BareNumber.cure(
+                                                        amount.number(), amount.unit(), known)));
+    }
+
+    /** What was given, and what it is where its unit is known. */
+    static String is(Value<String> text, Amount amount) {
+        return text.label()
+                + " is "
+                + Words.quoted(text.get())
+                + Unit.of(amount.unit()).map(unit -> ", " + unit.words()).orElse("");
     }
 }

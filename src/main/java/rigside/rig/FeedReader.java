@@ -90,9 +90,9 @@ final class FeedReader {
                         ? Amounts.unit(fields.required("unit"), sampled.get().dimension())
                         : fields.required("unit").line().map(any -> Unit.ONE);
         Value<Double> factor = fields.optional("scale").number();
-        Value<Double> offset = fields.optional("offset").number();
-        Value<Double> from = fields.optional("from").number();
-        Value<Double> to = fields.optional("to").number();
+        Value<Double> offset = Amounts.bare(fields.optional("offset"), unit);
+        Value<Double> from = Amounts.bare(fields.optional("from"), unit);
+        Value<Double> to = Amounts.bare(fields.optional("to"), unit);
         factor.must(
                 number -> number != 0,
                 number -> "'scale' is 0: every reading would be the same",

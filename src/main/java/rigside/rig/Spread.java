@@ -30,7 +30,13 @@ record Spread(double size, Scatter scatter) {
                                 amount.unit().equals("%")
                                         && amount.number() >= 0
                                         && amount.number() <= MOST_PERCENT,
-                        amount -> text.label() + " is " + Words.quoted(text.get()),
+                        amount ->
+                                amount.unit().equals("%")
+                                        ? text.label()
+                                                + " is "
+                                                + Words.quoted(text.get())
+                                                + ", must be from 0 to 900 %"
+                                        : Amounts.is(text, amount) + ", must be a percentage",
                         "write a percentage from 0 to 900 %, such as '20 %'")
                 .map(amount -> Math.log1p(amount.number() / 100));
     }
@@ -55,9 +61,10 @@ record Spread(double size, Scatter scatter) {
                                                                                                 == dimension)
                                                                         .isPresent(),
                                                 given ->
-                                                        text.label()
-                                                                + " is "
-                                                                + Words.quoted(text.get()),
+                                                        Amounts.is(text, given)
+                                                                + ", must be a percentage or "
+                                                                + dimension.words()
+                                                                + " from 0",
                                                 "write a percentage, such as '5 %', or "
                                                         + dimension.words()
                                                         + " from 0")

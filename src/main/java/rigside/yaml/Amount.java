@@ -1,5 +1,6 @@
 package rigside.yaml;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -58,6 +59,15 @@ public record Amount(double number, String unit) {
                     return Numeral.read(text.map(same -> parts.group(1)))
                             .map(number -> new Amount(number, unit));
                 });
+    }
+
+    /** The amount a text is; empty for anything else. */
+    static Optional<Amount> parse(String text) {
+        Matcher parts = NUMBER_FIRST.matcher(text);
+        return parts.matches() && parts.group(1).matches(NUMBER)
+                ? Optional.of(
+                        new Amount(Double.parseDouble(parts.group(1)), parts.group(2).strip()))
+                : Optional.empty();
     }
 
     private static String cure(String written, String example) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What stands behind a key or in a list, not yet typed; perhaps nothing. */
@@ -85,18 +86,28 @@ public final class Entry {
 
     /** A finite number, written without quotes. */
     public Value<Double> number() {
-        readings.note("a number", Shape.Numeric.class::isInstance);
-        return anyNumber();
+        return number(amount -> Optional.empty());
     }
 
-    private Value<Double> anyNumber() {
+    /**
+     * A finite number in a unit that is said elsewhere.
+     *
+     * @param bare what to write instead of a number with a unit of its own; empty for the usual
+     *     advice
+     */
+    public Value<Double> number(Function<Amount, Optional<String>> bare) {
+        readings.note("a number", Shape.Numeric.class::isInstance);
+        return anyNumber(bare);
+    }
+
+    private Value<Double> anyNumber(Function<Amount, Optional<String>> bare) {
         return scalar("a number")
                 .must(
                         Tree.Scalar::plain,
                         scalar ->
                                 spot.label() + " must be a number, not the text " + scalar.words(),
                         "write it without quotes")
-                .then(scalar -> Numeral.read(Value.of(spot, scalar.text())));
+                .then(scalar -> Numeral.read(Value.of(spot, scalar.text()), bare));
     }
 
     /** A whole number within limits, both included. */
@@ -107,7 +118,7 @@ public final class Entry {
                         shape instanceof Shape.Whole whole
                                 && whole.least() >= least
                                 && whole.most() <= most);
-        return anyNumber()
+        return anyNumber(amount -> Optional.empty())
                 .must(
                         number -> number == Math.rint(number),
                         number -> spot.label() + " must be a whole number, not '" + written() + "'",

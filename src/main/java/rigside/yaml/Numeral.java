@@ -1,5 +1,7 @@
 package rigside.yaml;
 
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,12 +30,21 @@ final class Numeral {
 
     /** The number the text is; a problem for anything else. */
     static Value<Double> read(Value<String> text) {
+        return read(text, amount -> Optional.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param bare what to write instead of an amount with a unit; empty for the usual advice
+     */
+    static Value<Double> read(Value<String> text, Function<Amount, Optional<String>> bare) {
         return text.then(
                 written -> {
                     if (written.length() > LONGEST || !STRICT.matcher(written).matches()) {
                         return text.wrong(
                                 text.label() + " must be a number, not " + Words.quoted(written),
-                                cure(written));
+                                Amount.parse(written).flatMap(bare).orElseGet(() -> cure(written)));
                     }
                     double number = Double.parseDouble(written);
                     return Math.abs(number) <= LARGEST

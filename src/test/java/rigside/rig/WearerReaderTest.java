@@ -38,9 +38,10 @@ class WearerReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "ambient: 3800 /cm3|ambient: 3800 Pa|must be a particle concentration",
+                "ambient: 3800 /cm3|ambient: 3800 Pa|'3800 Pa', a pressure, must be a particle concentration",
                 "ambient: 3800 /cm3|ambient: 0 /cm3|must be above 0",
-                "ambient-varies: 3 %|ambient-varies: 3|write a percentage",
+                "ambient-varies: 3 %|ambient-varies: 3|'3', a plain number, must be a percentage",
+                "ambient-varies: 3 %|ambient-varies: 950 %|'950 %', must be from 0 to 900 %",
                 "median: 6.1 s|median: 6.1|must be a time",
                 "title: |titel: |unknown key 'titel'",
                 "format: 1|format: 2|write a number from 1 to 1"
