@@ -1,12 +1,11 @@
 package rigside.analysis;
 
-import rigside.protocol.Measure;
-import rigside.protocol.Plan;
-import rigside.protocol.Protocol;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Measure;
+import rigside.protocol.Plan;
+import rigside.protocol.Protocol;
 
 /** What to think over in what is compared and how often. */
 final class DesignAdvice {
@@ -75,7 +74,8 @@ final class DesignAdvice {
         if (plan.order() == Plan.Order.AS_LISTED) {
             all.add(
                     "the conditions always come in the same order, so tiredness and the room count"
-                            + " as a difference; write 'order: balanced'");
+                            + " as a difference; write 'order: balanced', unless the question itself is"
+                            + " before and after");
         }
         if (plan.order() != Plan.Order.AS_LISTED
                 && protocol.conditions().size() > 1

@@ -71,7 +71,7 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
     @Override
     public DonningValue typedNumber(Measure.TypedNumber kind) {
         List<Part> parts =
-                sight.steps(Step.Form.class).stream()
+                sight.steps(Step.class).stream()
                         .filter(
                                 placed ->
                                         placed.step().fields().stream()

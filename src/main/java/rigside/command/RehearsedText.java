@@ -55,7 +55,8 @@ final class RehearsedText {
 
     private static String truth(Protocol protocol, Truth truth) {
         boolean ratio = isRatio(truth);
-        String unit = ratio ? "" : " " + truth.measure().unit().symbol();
+        String symbol = truth.measure().unit().symbol();
+        String unit = ratio || symbol.isEmpty() ? "" : " " + symbol;
         return truth.measure().title()
                 + ": "
                 + title(protocol, truth.condition())

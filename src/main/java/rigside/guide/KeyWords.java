@@ -98,9 +98,12 @@ final class KeyWords {
 
                 @Override
                 public String word(Shape.Word shape) {
-                    return shape.meanings().size() > MOST_WORDS
+                    if (shape.meanings().size() <= MOST_WORDS) {
+                        return String.join(" or ", shape.meanings().keySet());
+                    }
+                    return shape.meanings().values().stream().allMatch(String::isEmpty)
                             ? "a unit (see the page 'units')"
-                            : String.join(" or ", shape.meanings().keySet());
+                            : "one of the words below";
                 }
 
                 @Override

@@ -72,8 +72,10 @@ record CalculatedRules(Known known, List<Step> before, List<Step> steps) {
             text.of()
                     .wrong(
                             "there is only one value for " + article(how),
-                            "name more, ask it in a group with 'times', or write 'kind:"
-                                    + " typed-number'");
+                            "write 'kind: typed-number' with 'field: "
+                                    + ids.get(0)
+                                    + "' in the place of 'function' and 'of', ask it several times"
+                                    + " in a group with 'times', or name more");
         } else if (mustBeAskedOnce(how, of) && haveTrueZeros(how, of)) {
             dimension(text, how, of);
             isAskedForAll(text, of);
@@ -94,7 +96,9 @@ record CalculatedRules(Known known, List<Step> before, List<Step> steps) {
                                                         + "' is asked several times, and "
                                                         + article(how)
                                                         + " takes one value of each",
-                                        "ask it once, or use another function"))
+                                        "ask it once in a donning, outside of a group with"
+                                                + " 'times'; to repeat the reading compare the"
+                                                + " mean of each by itself"))
                 .toList()
                 .stream()
                 .allMatch(Value::isPresent);
@@ -210,15 +214,7 @@ record CalculatedRules(Known known, List<Step> before, List<Step> steps) {
     }
 
     private Optional<Unit> unit(String id) {
-        Field field = known.fields.get(id);
-        if (field == null) {
-            return Optional.empty();
-        }
-        Field.Answer answer = field.answer();
-        if (answer instanceof Field.Numeric number) {
-            return Optional.of(number.unit());
-        }
-        return answer instanceof Field.Scale ? Optional.of(Unit.ONE) : Optional.empty();
+        return Optional.ofNullable(known.fields.get(id)).flatMap(Field::unit);
     }
 
     /** How many values of all ids together a donning can bring. */

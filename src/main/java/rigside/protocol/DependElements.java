@@ -52,8 +52,14 @@ final class DependElements {
     static final Element USE =
             Element.of(
                     "group",
-                    "All steps of a group, in its place.",
-                    Key.required("step", new Shape.Itself("group"), "The word group."),
+                    "All steps of a group, in its place. With 'only-if' and 'times' what was"
+                            + " answered before the first of them decides for all; to stop as soon"
+                            + " as an answer is right, use the group several times, each with an"
+                            + " 'only-if' of its own.",
+                    Key.required(
+                            "step",
+                            new Shape.Itself("group"),
+                            "Says that the steps of a group stand here."),
                     Key.required("group", Lines.idOf("group"), "The group whose steps are done."),
                     Key.optional(
                             "times",

@@ -1,6 +1,7 @@
 package rigside.protocol;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.measure.Unit;
 
@@ -13,6 +14,14 @@ import rigside.measure.Unit;
  * @param optional whether it may be left empty
  */
 public record Field(String id, String ask, Answer answer, boolean optional) {
+
+    /** The unit of an answer that is a number, a plain one on a scale; empty for words. */
+    public Optional<Unit> unit() {
+        if (answer instanceof Numeric number) {
+            return Optional.of(number.unit());
+        }
+        return answer instanceof Scale ? Optional.of(Unit.ONE) : Optional.empty();
+    }
 
     /** What a field takes. */
     public sealed interface Answer {

@@ -41,8 +41,8 @@ final class MeasureElements {
             measure(
                     MeasureKind.FIT_FACTOR,
                     "How well the mask seals: the particle concentration of the room over that"
-                        + " inside the mask, over the exercises of a step 'exercises' that feeds"
-                        + " it. A higher value is a better seal.",
+                            + " inside the mask, over the exercises of a step 'exercises' that feeds"
+                            + " it. A higher value is a better seal.",
                     List.of(
                             Key.optional(
                                     "detection-limit",
@@ -89,9 +89,9 @@ final class MeasureElements {
             measure(
                             MeasureKind.PRESSURE_TRACE,
                             "The pressure inside the mask while breathing as in the exercises: the"
-                                + " median of the peaks of breathing in, over the exercises of a"
-                                + " step 'exercises' that feeds it. It is typed off a gauge, or"
-                                + " followed by an instrument.",
+                                    + " median of the peaks of breathing in, over the exercises of a"
+                                    + " step 'exercises' that feeds it. It is typed off a gauge, or"
+                                    + " followed by an instrument.",
                             List.of(
                                     unit(MeasureKind.PRESSURE_TRACE),
                                     resolution(MeasureKind.PRESSURE_TRACE),
@@ -108,22 +108,23 @@ final class MeasureElements {
             measure(
                     MeasureKind.TYPED_NUMBER,
                     "Any other number of a donning: what a balance, a thermometer or a stop watch"
-                            + " shows, typed into a field of a step 'form' under 'donning'.",
+                            + " shows, or comfort on a scale; typed into a field of a step 'form' or"
+                            + " 'observations' under 'donning'.",
                     List.of(
                             Key.required(
                                     "field",
                                     Lines.idOf("field"),
-                                    "The field, a number of the same kind of unit, that is always"
-                                            + " filled in."),
+                                    "The field, a number of the same kind of unit or a scale, that is"
+                                            + " asked once in a donning and always filled in."),
                             Key.required(
                                     "unit",
                                     Lines.unit(Dimension.values()),
-                                    "The unit it is shown in; 'none' for a plain number."),
+                                    "The unit it is shown in; 'none' for a plain number or a scale."),
                             Key.required(
                                     "resolution",
                                     Lines.aboveAny(),
-                                    "The smallest step the reading can show; spreads below it are"
-                                            + " rounding.")),
+                                    "The smallest step the reading can show, 1 for a scale; spreads"
+                                            + " below it are rounding.")),
                     compared("an amount in the measure's kind of unit", Dimension.values()));
 
     static final Element CALCULATED =
@@ -178,7 +179,12 @@ final class MeasureElements {
             MeasureKind kind, String about, List<Key> own, List<Key> compared) {
         List<Key> keys = new ArrayList<>();
         keys.add(Key.required("id", Lines.ID, "The short word steps refer to it by."));
-        keys.add(Key.required("title", Lines.ANY, "The words shown."));
+        keys.add(
+                Key.required(
+                        "title",
+                        Lines.ANY,
+                        "The words shown. Sentences put 'the' before them, so name a thing: 'Rise of"
+                                + " the temperature', not 'How warm it gets'."));
         keys.add(
                 Key.required(
                         "kind",
@@ -249,8 +255,8 @@ final class MeasureElements {
             case LARGEST -> "the largest value";
             case RANGE -> "the largest less the smallest";
             case SUM -> "all values together";
-            case DIFFERENCE -> "the first less the second";
-            case RATIO -> "the first divided by the second";
+            case DIFFERENCE -> "the first less the second; each is asked once";
+            case RATIO -> "the first divided by the second; each is asked once";
             case PRODUCT -> "all values multiplied; each is asked once";
         };
     }

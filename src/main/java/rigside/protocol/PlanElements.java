@@ -1,5 +1,7 @@
 package rigside.protocol;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import rigside.protocol.Plan.Order;
 import rigside.protocol.Plan.Until;
 import rigside.protocol.PlanReader.DesignWord;
@@ -8,9 +10,6 @@ import rigside.protocol.PlanReader.Replicates;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** How often, in which order, and what is concealed meanwhile. */
 final class PlanElements {
@@ -34,15 +33,16 @@ final class PlanElements {
             Element.of(
                     "plan",
                     "How many rounds you can afford, in which order conditions are worn, and what"
-                        + " is concealed. A round is one donning of each condition. The plan is"
-                        + " fixed before the first donning: that is what lets you look after every"
-                        + " round without being fooled. 'rigside plan FILE' tells what a plan can"
-                        + " be expected to bring.",
+                            + " is concealed. A round is one donning of each condition. The plan is"
+                            + " fixed before the first donning: that is what lets you look after every"
+                            + " round without being fooled. 'rigside plan FILE' tells what a plan can"
+                            + " be expected to bring.",
                     Key.sometimes(
                             "fewest",
                             new Shape.Whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS),
                             "where conditions are compared",
-                            "Rounds before the first verdict; 3 is a good number."),
+                            "Rounds before the first verdict; 3 is a good number. Where the design is"
+                                    + " independent, values of each condition."),
                     Key.required(
                             "most",
                             new Shape.Whole(Plan.LEAST_ROUNDS, Plan.MOST_ROUNDS),

@@ -33,6 +33,11 @@ public sealed interface Step {
         return List.of();
     }
 
+    /** What it asks the tester to enter, in order; only forms and observations do. */
+    default List<Field> fields() {
+        return List.of();
+    }
+
     /** Whether it begins without a key as soon as it comes up; only what is timed can. */
     default boolean startsByItself() {
         return false;

@@ -136,11 +136,7 @@ record OutlineMeasures(Protocol protocol) implements Measure.Kind.Cases<String> 
     private Optional<String> asked(String id) {
         List<Field> fields = new ArrayList<>(protocol.facts());
         for (Step step : protocol.donning()) {
-            if (step instanceof Step.Form form) {
-                fields.addAll(form.fields());
-            } else if (step instanceof Step.Observations seen) {
-                fields.addAll(seen.fields());
-            }
+            fields.addAll(step.fields());
         }
         return fields.stream().filter(field -> field.id().equals(id)).map(Field::ask).findFirst();
     }

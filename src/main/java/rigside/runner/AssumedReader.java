@@ -101,7 +101,7 @@ public final class AssumedReader {
     /** Changes are against the reference; values spread whether they are compared or not. */
     private List<String> known(String kind) {
         return protocol.measures().stream()
-                .filter(each -> !(each.kind() instanceof Measure.Calculated))
+                .filter(each -> AssumedWearer.isInvented(protocol, each))
                 .filter(each -> kind.equals(SPREAD) || each.compared().isPresent())
                 .map(Measure::id)
                 .toList();
@@ -112,11 +112,12 @@ public final class AssumedReader {
         if (measure.isEmpty()) {
             return wrong("no measure has the id " + Words.quoted(id), suggestion(id, known));
         }
-        if (measure.get().kind() instanceof Measure.Calculated) {
+        if (!AssumedWearer.isInvented(protocol, measure.get())) {
             return wrong(
                     "the measure "
                             + Words.quoted(id)
-                            + " is calculated: nothing is invented for it",
+                            + " is calculated, and no single field brings about what is compared:"
+                            + " nothing is invented for it",
                     "leave it out");
         }
         return known.contains(id)

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rigside.measure.Unit;
 import rigside.protocol.Condition;
 import rigside.protocol.Field;
 import rigside.protocol.Measure;
@@ -76,11 +77,19 @@ public final class AssumedWearer {
     }
 
     private boolean isAltered(Measure measure) {
-        if (measure.kind() instanceof Measure.Calculated) {
+        if (!isInvented(protocol, measure)) {
             return false;
         }
         boolean isTold = told.isPresent() && reference(measure).isPresent();
         return assumed.mentions(measure.id()) || (measure.compared().isPresent() && !isTold);
+    }
+
+    /** Whether a rehearsal can bring about what is asked of a measure. */
+    static boolean isInvented(Protocol protocol, Measure measure) {
+        boolean isTyped =
+                measure.kind() instanceof Measure.TypedNumber
+                        || measure.kind() instanceof Measure.Calculated;
+        return !isTyped || new MeasureOf(protocol).field(measure).isPresent();
     }
 
     private Optional<Level> reference(Measure measure) {
@@ -158,13 +167,15 @@ public final class AssumedWearer {
 
     /** A number in the middle of what its field takes. */
     private Level middle(Measure measure) {
-        Field.Numeric field =
-                MeasureOf.field(protocol, ((Measure.TypedNumber) measure.kind()).field())
-                        .orElseThrow();
-        double from = field.from().orElse(0);
-        double middle = field.to().isPresent() ? (from + field.to().getAsDouble()) / 2 : from;
-        double number = middle == 0 ? SOME_NUMBER : middle;
-        return new Level(field.unit().toSi(number), 0, 0, field.unit().dimension());
+        Field field = new MeasureOf(protocol).field(measure).orElseThrow();
+        Unit unit = field.unit().orElseThrow();
+        if (field.answer() instanceof Field.Scale scale) {
+            return new Level((scale.from() + scale.to()) / 2.0, 0, 0, unit.dimension());
+        }
+        Field.Numeric number = (Field.Numeric) field.answer();
+        double from = number.from().orElse(0);
+        double middle = number.to().isPresent() ? (from + number.to().getAsDouble()) / 2 : from;
+        return new Level(unit.toSi(middle == 0 ? SOME_NUMBER : middle), 0, 0, unit.dimension());
     }
 
     private double leastSpreadOfFit(Map<String, Behaviour> conditions) {

@@ -9,7 +9,7 @@ import rigside.runner.Spot.What;
 
 /** What can go wrong in a rehearsal when it is asked for. */
 public enum Fault {
-    FAILED_SEAL_CHECK("a check fails and ends the donning"),
+    FAILED_SEAL_CHECK("a check fails that ends the donning, or is kept as an outcome"),
     FEED_LOST("instruments fall silent for a donning; values are typed"),
     ODD_VALUE("one reading is five times too large"),
     NOT_HELD("the pull of a timed inhalation is not held"),

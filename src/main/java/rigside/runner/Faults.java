@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
 import rigside.yaml.Words;
@@ -18,9 +18,9 @@ import rigside.yaml.Words;
  */
 public final class Faults {
     /** Nothing goes wrong. */
-    static final Faults NONE = new Faults(condition -> List.of(), List.of(), 0);
+    static final Faults NONE = new Faults((condition, fault) -> List.of(), List.of(), 0);
 
-    private final Function<String, List<Spot>> spots;
+    private final BiFunction<String, Fault, List<Spot>> spots;
     private final List<At> asked;
     private final long seed;
     private final Set<At> happened = new LinkedHashSet<>();
@@ -37,7 +37,7 @@ public final class Faults {
         }
     }
 
-    private Faults(Function<String, List<Spot>> spots, List<At> asked, long seed) {
+    private Faults(BiFunction<String, Fault, List<Spot>> spots, List<At> asked, long seed) {
         this.spots = spots;
         this.asked = List.copyOf(asked);
         this.seed = seed;
@@ -57,7 +57,7 @@ public final class Faults {
             int drawn = 1 + random.nextInt(first);
             all.add(new At(each.fault(), each.donning().orElse(drawn)));
         }
-        return new Faults(condition -> Spot.of(protocol, condition), all, seed);
+        return new Faults((condition, fault) -> Spot.of(protocol, condition, fault), all, seed);
     }
 
     /**
@@ -113,7 +113,7 @@ public final class Faults {
     private static boolean canStrike(Protocol protocol, Fault fault) {
         return protocol.conditions().stream()
                 .map(Condition::id)
-                .anyMatch(id -> !fault.needsSpot() || !fault.of(Spot.of(protocol, id)).isEmpty());
+                .anyMatch(id -> !fault.needsSpot() || !Spot.of(protocol, id, fault).isEmpty());
     }
 
     /** Those asked for, with their donnings. */
@@ -150,7 +150,7 @@ public final class Faults {
      * @param condition the one worn in its donning
      */
     Optional<Spot> spot(At at, String condition) {
-        List<Spot> possible = at.fault().of(spots.apply(condition));
+        List<Spot> possible = spots.apply(condition, at.fault());
         if (possible.isEmpty()) {
             return Optional.empty();
         }

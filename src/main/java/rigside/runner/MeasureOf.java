@@ -34,32 +34,66 @@ record MeasureOf(Protocol protocol) implements MeasureAsked {
                             ? Optional.of(trials.measure())
                             : Optional.empty();
             case TYPED ->
-                    step instanceof Step.Form form && asked.exercise() < form.fields().size()
-                            ? typed(form.fields().get(asked.exercise()).id()).map(Measure::id)
+                    asked.exercise() < step.fields().size()
+                            ? typed(step.fields().get(asked.exercise()).id()).map(Measure::id)
                             : Optional.empty();
         };
     }
 
-    /** The measure that a typed field is the value of. */
+    /**
+     * The measure that a typed field is the value of, or else the first one calculated from it that
+     * a rehearsal brings about by it.
+     */
     Optional<Measure> typed(String field) {
-        return protocol.measures().stream()
-                .filter(
-                        measure ->
-                                measure.kind() instanceof Measure.TypedNumber typed
-                                        && typed.field().equals(field))
-                .findFirst();
+        Optional<Measure> typed =
+                protocol.measures().stream()
+                        .filter(
+                                measure ->
+                                        measure.kind() instanceof Measure.TypedNumber number
+                                                && number.field().equals(field))
+                        .findFirst();
+        return typed.isPresent()
+                ? typed
+                : protocol.measures().stream()
+                        .filter(measure -> lever(measure).equals(Optional.of(field)))
+                        .findFirst();
     }
 
-    /** The number field of a form in a donning; empty for any other id. */
-    static Optional<Field.Numeric> field(Protocol protocol, String id) {
-        return protocol.donning().stream()
-                .filter(Step.Form.class::isInstance)
-                .flatMap(step -> ((Step.Form) step).fields().stream())
-                .filter(field -> field.id().equals(id))
-                .map(Field::answer)
-                .filter(Field.Numeric.class::isInstance)
-                .map(Field.Numeric.class::cast)
-                .findFirst();
+    /** The field by which a rehearsal brings a measure's value about; empty if there is none. */
+    Optional<Field> field(Measure measure) {
+        Optional<String> id =
+                measure.kind() instanceof Measure.TypedNumber typed
+                        ? Optional.of(typed.field())
+                        : lever(measure);
+        return id.filter(each -> typed(each).equals(Optional.of(measure)))
+                .flatMap(
+                        each ->
+                                protocol.donning().stream()
+                                        .flatMap(step -> step.fields().stream())
+                                        .filter(field -> field.id().equals(each))
+                                        .findFirst());
+    }
+
+    /**
+     * Of a calculated measure the field that changes it by just as much as itself is changed, the
+     * others being as they are: by the same factor on the scale of ratios, by the same amount on
+     * that of differences.
+     */
+    private static Optional<String> lever(Measure measure) {
+        if (!(measure.kind() instanceof Measure.Calculated calculated)) {
+            return Optional.empty();
+        }
+        boolean isRatio = measure.scale() == Measure.Compared.Scale.RATIO;
+        boolean isAlone = calculated.of().stream().distinct().count() == 1;
+        boolean moves =
+                switch (calculated.function()) {
+                    case RATIO, PRODUCT -> isRatio && !isAlone;
+                    case DIFFERENCE -> !isRatio && !isAlone;
+                    case MEAN, MEDIAN, SMALLEST, LARGEST -> isAlone;
+                    case GEOMETRIC_MEAN, SUM -> isRatio && isAlone;
+                    case RANGE -> false;
+                };
+        return moves ? Optional.of(calculated.of().get(0)) : Optional.empty();
     }
 
     /** A size in a unit as one in SI: a unit's zero does not enter. */

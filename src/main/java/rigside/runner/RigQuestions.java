@@ -1,7 +1,6 @@
 package rigside.runner;
 
 import java.util.Optional;
-import rigside.protocol.Field;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
 import rigside.rig.Asked;
@@ -28,10 +27,10 @@ final class RigQuestions {
     /** The question for the number that is typed in a form of a donning, if it may be read off. */
     static Optional<Asked> typed(State state, Slot.Field slot) {
         Optional<Donning> open = state.course().open();
-        if (open.isEmpty() || !(Procedure.step(state, slot.place()) instanceof Step.Form form)) {
+        if (open.isEmpty()) {
             return Optional.empty();
         }
-        int position = form.fields().stream().map(Field::id).toList().indexOf(slot.id());
+        int position = Procedure.step(state, slot.place()).asks().indexOf(slot.id());
         return Optional.of(
                 new Asked(
                         Kind.TYPED,

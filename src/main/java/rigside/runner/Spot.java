@@ -25,8 +25,26 @@ record Spot(int step, int position, What what) {
         FIELD
     }
 
-    /** All of a donning of a condition, in order. */
-    static List<Spot> of(Protocol protocol, String condition) {
+    /**
+     * Where a fault can strike in a donning of a condition, in order: of steps that depend on no
+     * answer, since those are sure to be done, or else of all.
+     */
+    static List<Spot> of(Protocol protocol, String condition, Fault fault) {
+        List<Spot> all = fault.of(of(protocol, condition));
+        List<Spot> sure =
+                all.stream()
+                        .filter(
+                                spot ->
+                                        !protocol.donning()
+                                                .get(spot.step())
+                                                .head()
+                                                .applies()
+                                                .depends())
+                        .toList();
+        return sure.isEmpty() ? all : sure;
+    }
+
+    private static List<Spot> of(Protocol protocol, String condition) {
         List<Spot> spots = new ArrayList<>();
         List<Step> steps = protocol.donning();
         for (int at = 0; at < steps.size(); at++) {
@@ -38,12 +56,13 @@ record Spot(int step, int position, What what) {
     }
 
     private record InStep(Protocol protocol, int step) implements Step.Cases<List<Spot>> {
-        /** Checks that end the donning when they fail, or all if there is none. */
+        /** Checks that end the donning when they fail, and those that are kept as an outcome. */
         @Override
         public List<Spot> checklist(Step.Checklist list) {
             List<Spot> checks = new ArrayList<>();
             for (int item = 0; item < list.items().size(); item++) {
-                if (list.items().get(item).ifNot() == Step.Checklist.IfNot.ABANDON) {
+                Step.Checklist.IfNot ifNot = list.items().get(item).ifNot();
+                if (ifNot == Step.Checklist.IfNot.ABANDON || ifNot == Step.Checklist.IfNot.GO_ON) {
                     checks.add(new Spot(step, item, What.CHECK));
                 }
             }
@@ -52,9 +71,13 @@ record Spot(int step, int position, What what) {
 
         @Override
         public List<Spot> form(Step.Form form) {
+            return fields(form);
+        }
+
+        private List<Spot> fields(Step asking) {
             List<Spot> fields = new ArrayList<>();
-            for (int at = 0; at < form.fields().size(); at++) {
-                Field field = form.fields().get(at);
+            for (int at = 0; at < asking.fields().size(); at++) {
+                Field field = asking.fields().get(at);
                 if (new MeasureOf(protocol).typed(field.id()).isPresent()) {
                     fields.add(new Spot(step, at, What.FIELD));
                 }
@@ -94,7 +117,7 @@ record Spot(int step, int position, What what) {
 
         @Override
         public List<Spot> observations(Step.Observations observations) {
-            return List.of();
+            return fields(observations);
         }
 
         @Override

@@ -43,15 +43,23 @@ record Written(State state, Function<Asked, OptionalDouble> eyes) {
         Field.Answer answer = Procedure.field(state, slot).answer();
         OptionalDouble si = seen(RigQuestions.typed(state, slot));
         Optional<Measure> measure = new MeasureOf(state.protocol()).typed(slot.id());
-        return answer instanceof Field.Numeric numeric && si.isPresent() && measure.isPresent()
-                ? read(measure.get(), si.getAsDouble(), numeric.unit())
-                : answer.match(new Plausible());
+        if (si.isEmpty() || measure.isEmpty()) {
+            return answer.match(new Plausible());
+        }
+        return answer instanceof Field.Scale scale
+                ? onScale(scale, si.getAsDouble())
+                : read(measure.get(), si.getAsDouble(), ((Field.Numeric) answer).unit());
+    }
+
+    /** The nearest number of a scale. */
+    private static String onScale(Field.Scale scale, double value) {
+        return String.valueOf(Math.max(scale.from(), Math.min(scale.to(), (int) Math.rint(value))));
     }
 
     /** As finely as the measure is read, in the unit it is typed in. */
     private static String read(Measure measure, double si, Unit unit) {
         double value = measure.unit().fromSi(si);
-        if (!(measure.resolution() > 0)) {
+        if (!(measure.resolution() > 0) || measure.unit().dimension() != unit.dimension()) {
             return Numbers.plain(unit.fromSi(si));
         }
         BigDecimal step = BigDecimal.valueOf(measure.resolution());

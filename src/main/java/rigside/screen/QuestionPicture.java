@@ -1,5 +1,7 @@
 package rigside.screen;
 
+import java.util.List;
+import java.util.Optional;
 import rigside.measure.Numbers;
 import rigside.measure.Unit;
 import rigside.protocol.Field;
@@ -10,9 +12,6 @@ import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.Value;
-
-import java.util.List;
-import java.util.Optional;
 
 /** A gap that waits to be filled, and the questions about what was put there. */
 record QuestionPicture(Scene scene, Slot slot) {
@@ -61,10 +60,7 @@ record QuestionPicture(Scene scene, Slot slot) {
 
     private Line progress(Field field) {
         Step step = Procedure.step(scene.state(), slot.place());
-        List<Field> fields =
-                step instanceof Step.Form form
-                        ? form.fields()
-                        : ((Step.Observations) step).fields();
+        List<Field> fields = step.fields();
         return Line.of(
                 Tone.QUIET, "question " + (fields.indexOf(field) + 1) + " of " + fields.size());
     }

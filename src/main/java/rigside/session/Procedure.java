@@ -1,14 +1,13 @@
 package rigside.session;
 
-import rigside.protocol.Field;
-import rigside.protocol.Gate;
-import rigside.protocol.Protocol;
-import rigside.protocol.Step;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import rigside.protocol.Field;
+import rigside.protocol.Gate;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
 
 /** What the protocol asks for next, given what has happened. */
 public final class Procedure {
@@ -70,12 +69,7 @@ public final class Procedure {
      * @throws DoesNotApply if the protocol has no such field there
      */
     public static Field field(State state, Slot.Field slot) {
-        Step step = step(state, slot.place());
-        List<Field> fields =
-                step instanceof Step.Form form
-                        ? form.fields()
-                        : step instanceof Step.Observations seen ? seen.fields() : List.of();
-        return fields.stream()
+        return step(state, slot.place()).fields().stream()
                 .filter(field -> field.id().equals(slot.id()))
                 .findFirst()
                 .orElseThrow(

@@ -35,6 +35,7 @@ class AssumedTest {
     private static final ZonedDateTime MORNING =
             ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
     private static final String FILE = "/rehearsal/four-measures.yaml";
+    private static final String LEVERS = "/rehearsal/levers.yaml";
     private static final int SESSIONS = 15;
 
     /** The distance from the truth that is allowed, in standard errors of normal samples. */
@@ -43,6 +44,7 @@ class AssumedTest {
     @Test
     void askedChangesAndSpreadsComeOut() throws IOException {
         assertComesOut(
+                FILE,
                 List.of("seal=2 times", "breathing=15%", "peak=-20 Pa", "flow=6 L/min"),
                 List.of(
                         "seal=1.5 times",
@@ -60,6 +62,7 @@ class AssumedTest {
     @Test
     void askedForNothingNothingDiffersAndValuesSpreadAsExpected() throws IOException {
         assertComesOut(
+                FILE,
                 List.of(),
                 List.of(),
                 Map.of(
@@ -69,21 +72,52 @@ class AssumedTest {
                         "flow", new double[] {0, 3, 3}));
     }
 
+    @Test
+    void whatIsCalculatedOrOnAScaleComesOutToo() throws IOException {
+        assertComesOut(
+                LEVERS,
+                List.of("resistance=20%", "rise=-1.5 degC", "suction=4 mmH2O", "comfort=15"),
+                List.of("suction=2 mmH2O"),
+                Map.of(
+                        "resistance", new double[] {Math.log(1.2), Math.log(1.06), Math.log(1.06)},
+                        "rise", new double[] {-1.5, 0.5, 0.5},
+                        "suction", new double[] {4, 2, 2},
+                        "comfort", new double[] {15, 6, 6}));
+    }
+
+    @Test
+    void aRangeIsBroughtAboutByNoSingleField() throws IOException {
+        String text =
+                Story.text(LEVERS)
+                        .replace("function: median, of: suction", "function: range, of: suction");
+        Protocol protocol = ((Read.Good) ProtocolReader.read("range.yaml", text)).protocol();
+        AssumedReader.Read read =
+                AssumedReader.read(protocol, List.of("suction=4 mmH2O"), List.of());
+        assertEquals(1, read.problems().size(), read.problems().toString());
+        assertTrue(read.problems().get(0).contains("no single field"), read.problems().get(0));
+        Wearer wearer =
+                AssumedWearer.of(
+                        protocol,
+                        Optional.empty(),
+                        AssumedReader.read(protocol, List.of(), List.of()).assumed());
+        assertEquals(3, Truth.of(protocol, wearer).size(), "nothing is told of the range");
+    }
+
     /**
      * The mean change within rounds and the spread of values, over all rounds of all sessions,
      * within {@value #ERRORS} standard errors: of a mean sd / sqrt(n), of a standard deviation sd /
      * sqrt(2 (n - 1)).
      */
     private static void assertComesOut(
-            List<String> changes, List<String> spreads, Map<String, double[]> truths)
+            String file, List<String> changes, List<String> spreads, Map<String, double[]> truths)
             throws IOException {
-        Protocol protocol = protocol();
+        Protocol protocol = protocol(file);
         AssumedReader.Read read = AssumedReader.read(protocol, changes, spreads);
         assertEquals(List.of(), read.problems());
         Wearer wearer = AssumedWearer.of(protocol, Optional.empty(), read.assumed());
         Map<String, List<double[]>> rounds = new TreeMap<>();
         for (int seed = 1; seed <= SESSIONS; seed++) {
-            for (MeasureResult each : Analysis.of(session(wearer, seed)).measures()) {
+            for (MeasureResult each : Analysis.of(session(file, wearer, seed)).measures()) {
                 rounds.computeIfAbsent(each.measure().id(), id -> new ArrayList<>())
                         .addAll(pairs(each));
             }
@@ -246,19 +280,28 @@ class AssumedTest {
     }
 
     static Protocol protocol() throws IOException {
-        return ((Read.Good) ProtocolReader.read("four.yaml", Story.text(FILE))).protocol();
+        return protocol(FILE);
     }
 
-    private static State session(Wearer wearer, long seed) throws IOException {
-        Event.SessionOpened opening = opening(wearer, seed);
+    private static Protocol protocol(String file) throws IOException {
+        return ((Read.Good) ProtocolReader.read("four.yaml", Story.text(file))).protocol();
+    }
+
+    private static State session(String file, Wearer wearer, long seed) throws IOException {
+        Event.SessionOpened opening = opening(file, wearer, seed);
         return Rehearsal.run(
-                (events, wall, at) -> {}, Rigs.of(opening, protocol()), MORNING, opening);
+                (events, wall, at) -> {}, Rigs.of(opening, protocol(file)), MORNING, opening);
     }
 
     static Event.SessionOpened opening(Wearer wearer, long seed) throws IOException {
+        return opening(FILE, wearer, seed);
+    }
+
+    private static Event.SessionOpened opening(String file, Wearer wearer, long seed)
+            throws IOException {
         String text = WearerWriter.text(wearer);
         assertTrue(RigFile.read("rig", text, Path.of("")).problems().isEmpty());
         return new Event.SessionOpened(
-                "test", "four.yaml", Story.text(FILE), seed, wearer.title(), text, true, 1);
+                "test", "four.yaml", Story.text(file), seed, wearer.title(), text, true, 1);
     }
 }
