@@ -3,6 +3,7 @@ package rigside.protocol;
 import java.util.List;
 import rigside.measure.Ambient;
 import rigside.measure.Dimension;
+import rigside.measure.Unit;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;
@@ -38,6 +39,20 @@ final class GateElements {
                     help(GatesReader.AMBIENT_HELP));
 
     static final Shape ANY = new Shape.OneOf("gate", "gate", List.of(ZERO, AMBIENT), List.of());
+
+    static final Element GATES =
+            AnyStep.element(
+                    "gates",
+                    "What the particle counter has to read before a test is worth its time. A gate"
+                            + " that is not met says so, and is read again, or passed over with a"
+                            + " reason that is kept. Not under 'after'.",
+                    AnyStep.SAY,
+                    Key.optional(
+                            "unit",
+                            Lines.unit(Dimension.CONCENTRATION),
+                            Unit.PER_CUBIC_CENTIMETRE.symbol(),
+                            "The unit concentrations are typed in."),
+                    Key.required("gates", new Shape.Items(ANY, 1), "What is read, in order."));
 
     private GateElements() {}
 

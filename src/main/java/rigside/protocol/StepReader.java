@@ -130,7 +130,7 @@ final class StepReader {
 
     /** A failed check leads back to the first one unless the file says otherwise. */
     private static Value<Step.Checklist.Item> check(Fields fields, Where where, Known known) {
-        fields.is(StepElements.CHECK);
+        fields.is(CheckElements.CHECK);
         Value<String> id = known.id(fields.optional("id"));
         Value<String> text = fields.required("check").text();
         Value<IfNot> ifNot =
