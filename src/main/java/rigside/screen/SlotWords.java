@@ -1,8 +1,13 @@
 package rigside.screen;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
+import rigside.session.Donning;
 import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.State;
@@ -26,7 +31,10 @@ public record SlotWords(State state) implements Slot.Cases<String> {
 
     @Override
     public String field(Slot.Field slot) {
-        return Procedure.field(state, slot).ask();
+        List<Integer> asking = alike(slot, step -> step.asks().contains(slot.id()));
+        String which =
+                " (" + (asking.indexOf(slot.place().step()) + 1) + " of " + asking.size() + ")";
+        return Procedure.field(state, slot).ask() + (asking.size() > 1 ? which : "");
     }
 
     @Override
@@ -48,13 +56,13 @@ public record SlotWords(State state) implements Slot.Cases<String> {
 
     @Override
     public String trial(Slot.Trial slot) {
-        return "time of trial " + (slot.trial() + 1);
+        return "time of trial " + (slot.trial() + 1) + of(slot, Step.Trials.class);
     }
 
     @Override
     public String gate(Slot.Gate slot) {
         Step.Gates step = (Step.Gates) Procedure.step(state, slot.place());
-        return gate(step.gates().get(slot.gate()).kind());
+        return gate(step.gates().get(slot.gate()).kind()) + of(slot, Step.Gates.class);
     }
 
     static String gate(Gate.Kind kind) {
@@ -70,5 +78,27 @@ public record SlotWords(State state) implements Slot.Cases<String> {
 
     private Step.Exercises exercises(Slot slot) {
         return (Step.Exercises) Procedure.step(state, slot.place());
+    }
+
+    /** The step's title where there are more steps of its kind. */
+    private String of(Slot slot, Class<? extends Step> kind) {
+        return alike(slot, kind::isInstance).size() > 1
+                ? ", " + Procedure.step(state, slot.place()).title()
+                : "";
+    }
+
+    /** The positions of the steps of the slot's part, for what is worn, that are alike. */
+    private List<Integer> alike(Slot slot, Predicate<Step> alike) {
+        List<Step> steps = Procedure.steps(state.protocol(), slot.place().stage());
+        Optional<Donning> worn = state.course().donning(slot.place().donning());
+        return IntStream.range(0, steps.size())
+                .filter(
+                        at ->
+                                worn.stream()
+                                        .allMatch(
+                                                each -> steps.get(at).appliesTo(each.condition())))
+                .filter(at -> alike.test(steps.get(at)))
+                .boxed()
+                .toList();
     }
 }
