@@ -11,6 +11,7 @@ import rigside.measure.Ambient;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
+import rigside.protocol.Exercise;
 import rigside.protocol.Gate;
 import rigside.protocol.Measure;
 import rigside.protocol.Protocol;
@@ -33,7 +34,7 @@ record AirAdvice(Protocol protocol) {
                 : Optional.empty();
     }
 
-    private Optional<String> of(Measure.FitFactor fit, double level, Step.Exercise shortest) {
+    private Optional<String> of(Measure.FitFactor fit, double level, Exercise shortest) {
         double seconds = seconds(shortest);
         double fewest = Ambient.fewestFor(level, fit.sampleFlow() * seconds);
         boolean asked =
@@ -58,7 +59,7 @@ record AirAdvice(Protocol protocol) {
     }
 
     /** The exercise whose mask is sampled for the shortest time: it decides. */
-    private Optional<Step.Exercise> shortest(String measure) {
+    private Optional<Exercise> shortest(String measure) {
         return steps().filter(Step.Exercises.class::isInstance)
                 .map(Step.Exercises.class::cast)
                 .filter(step -> step.fitFactor().equals(Optional.of(measure)))
@@ -67,7 +68,7 @@ record AirAdvice(Protocol protocol) {
                 .min(Comparator.comparingDouble(AirAdvice::seconds));
     }
 
-    private static double seconds(Step.Exercise exercise) {
+    private static double seconds(Exercise exercise) {
         return exercise.mask().map(window -> window.to() - window.from()).orElseThrow();
     }
 

@@ -9,8 +9,10 @@ import rigside.measure.Ambient;
 import rigside.measure.Counted;
 import rigside.measure.FitFactors;
 import rigside.measure.Penetration;
+import rigside.protocol.Exercise;
 import rigside.protocol.Measure;
 import rigside.protocol.Step;
+import rigside.protocol.Window;
 import rigside.session.Place;
 import rigside.session.Slot;
 
@@ -82,7 +84,7 @@ record ExerciseFit(
             List<Timed> ambient = new ArrayList<>();
             double start = 0;
             for (int at = 0; at < step.exercises().size(); at++) {
-                List<Step.Window> windows = step.exercises().get(at).ambient();
+                List<Window> windows = step.exercises().get(at).ambient();
                 for (int window = 0; window < windows.size(); window++) {
                     timed(start, windows.get(window), new Slot.Ambient(place, at, window))
                             .ifPresent(ambient::add);
@@ -92,7 +94,7 @@ record ExerciseFit(
             List<ExerciseFit> all = new ArrayList<>();
             start = 0;
             for (int at = 0; at < step.exercises().size(); at++) {
-                Step.Exercise exercise = step.exercises().get(at);
+                Exercise exercise = step.exercises().get(at);
                 if (exercise.mask().isPresent()) {
                     Slot slot = new Slot.Mask(place, at);
                     all.add(fit(at, slot, timed(start, exercise.mask().get(), slot), ambient));
@@ -127,7 +129,7 @@ record ExerciseFit(
         }
 
         /** A concentration with its time, reckoned as if every exercise took its length. */
-        private Optional<Timed> timed(double start, Step.Window window, Slot slot) {
+        private Optional<Timed> timed(double start, Window window, Slot slot) {
             return read.apply(slot)
                     .filter(each -> each.concentration() >= 0 && Scale.holds(each.concentration()))
                     .map(

@@ -8,6 +8,7 @@ import rigside.measure.Counted;
 import rigside.measure.FitFactors;
 import rigside.measure.Penetration;
 import rigside.measure.Quantity;
+import rigside.protocol.Exercise;
 import rigside.protocol.Measure;
 import rigside.protocol.Step;
 import rigside.session.Slot;
@@ -63,7 +64,7 @@ final class FitFactorValue {
     }
 
     private void add(Sight.Placed<Step.Exercises> placed) {
-        List<Step.Exercise> exercises = placed.step().exercises();
+        List<Exercise> exercises = placed.step().exercises();
         for (int at = 0; at < exercises.size(); at++) {
             for (int window = 0; window < exercises.get(at).ambient().size(); window++) {
                 slots.add(new Slot.Ambient(placed.place(), at, window));
@@ -76,7 +77,7 @@ final class FitFactorValue {
         }
     }
 
-    private void add(Step.Exercise exercise, ExerciseFit fit) {
+    private void add(Exercise exercise, ExerciseFit fit) {
         if (exercise.counted()) {
             counted.add(fit.penetration());
             counts.add(fit.counted());

@@ -1,14 +1,13 @@
 package rigside.analysis;
 
-import rigside.protocol.Protocol;
-import rigside.protocol.Step;
-import rigside.protocol.Step.Exercise;
-import rigside.protocol.Step.Window;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Exercise;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
+import rigside.protocol.Window;
 
 /**
  * What to think over in the sample windows: after the tube of a counter was switched, the air of

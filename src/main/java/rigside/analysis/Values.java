@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import rigside.measure.PressureTrace;
 import rigside.measure.Quantity;
 import rigside.measure.TimedInhalation;
+import rigside.protocol.Exercise;
 import rigside.protocol.Measure;
 import rigside.protocol.Step;
 import rigside.session.Donning;
@@ -56,7 +57,7 @@ record Values(Sight sight, Measure measure) implements Measure.Kind.Cases<Donnin
         List<Part> parts = new ArrayList<>();
         for (Sight.Placed<Step.Exercises> placed : sight.steps(Step.Exercises.class)) {
             if (placed.step().pressureTrace().equals(Optional.of(measure.id()))) {
-                List<Step.Exercise> exercises = placed.step().exercises();
+                List<Exercise> exercises = placed.step().exercises();
                 for (int at = 0; at < exercises.size(); at++) {
                     if (exercises.get(at).pressure().isPresent()) {
                         Slot slot = new Slot.Pressure(placed.place(), at);

@@ -5,7 +5,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rigside.protocol.Step.Checklist;
 import rigside.protocol.Step.Countdown;
-import rigside.protocol.Step.Exercise;
 import rigside.protocol.Step.Exercises;
 import rigside.protocol.Step.Form;
 import rigside.protocol.Step.Gates;

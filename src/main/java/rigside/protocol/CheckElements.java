@@ -1,6 +1,5 @@
 package rigside.protocol;
 
-import rigside.protocol.Step.Checklist.IfNot;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 import rigside.yaml.Shape;

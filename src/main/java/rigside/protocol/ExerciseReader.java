@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import rigside.measure.Dimension;
-import rigside.protocol.Step.Exercise;
-import rigside.protocol.Step.Window;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;
 import rigside.yaml.Value;

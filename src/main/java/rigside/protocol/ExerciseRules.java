@@ -2,7 +2,6 @@ package rigside.protocol;
 
 import java.util.List;
 import java.util.Optional;
-import rigside.protocol.Step.Exercise;
 import rigside.yaml.Entry;
 
 /** What the exercises of a step must sample, given the measures they feed. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
-import rigside.protocol.Step.Exercise;
 import rigside.protocol.Step.Exercises.Entering;
 import rigside.yaml.Entry;
 import rigside.yaml.Fields;

@@ -79,7 +79,7 @@ final class OnlyIfRules {
                         word -> "a check is answered with yes or no, not " + Words.quoted(word),
                         "write yes or no")
                 .must(
-                        word -> !word.equals("no") || check.ifNot() == Step.Checklist.IfNot.GO_ON,
+                        word -> !word.equals("no") || check.ifNot() == IfNot.GO_ON,
                         word -> "no step comes after a no to the check '" + id + "'",
                         "write 'if-not: go-on' at that check, so that the steps go on after a no")
                 .map(word -> new OnlyIf.Is(word));

@@ -115,23 +115,6 @@ public sealed interface Step {
          * @param ifNot where a no leads
          */
         public record Item(Optional<String> id, String text, IfNot ifNot) {}
-
-        /** Where a failed item leads. */
-        public enum IfNot {
-            /** The whole checklist from its first item. */
-            REPEAT,
-            /** The donning is abandoned, with a reason, and done again. */
-            ABANDON,
-            /** The session ends. */
-            STOP,
-            /** The next item: the no is an outcome like any other, and other steps may need it. */
-            GO_ON;
-
-            /** Whether the donning going on is over then. */
-            public boolean endsDonning() {
-                return this == ABANDON || this == STOP;
-            }
-        }
     }
 
     /**
@@ -215,49 +198,6 @@ public sealed interface Step {
         public enum Entering {
             AFTER_EACH,
             AT_END
-        }
-    }
-
-    /**
-     * One timed activity.
-     *
-     * @param title its name
-     * @param say what to do and say
-     * @param seconds its length
-     * @param counted whether it enters the overall value
-     * @param ambient when ambient air is sampled, in time order; may be empty
-     * @param mask when the air in the mask is sampled
-     * @param pressure when the mask pressure is read
-     */
-    record Exercise(
-            String title,
-            String say,
-            double seconds,
-            boolean counted,
-            List<Window> ambient,
-            Optional<Window> mask,
-            Optional<Window> pressure) {
-        public Exercise {
-            ambient = List.copyOf(ambient);
-        }
-    }
-
-    /**
-     * A sample window within an exercise, in seconds from its start.
-     *
-     * @param from its start, 0 or more
-     * @param to its end, after {@code from}
-     */
-    record Window(double from, double to) {
-        public Window {
-            if (!(from >= 0 && to > from)) {
-                throw new IllegalArgumentException(
-                        "window "
-                                + from
-                                + " to "
-                                + to
-                                + " s, must begin at 0 or later and end after");
-            }
         }
     }
 

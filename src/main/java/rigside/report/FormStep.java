@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 import rigside.measure.Numbers;
 import rigside.measure.Unit;
+import rigside.protocol.Exercise;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+import rigside.protocol.Window;
 import rigside.report.Block.Head;
 import rigside.report.Block.Part;
 import rigside.report.Block.Table;
@@ -126,7 +128,7 @@ record FormStep() implements Step.Cases<List<Block>> {
     @Override
     public List<Block> exercises(Step.Exercises step) {
         List<List<Cell>> rows = new ArrayList<>();
-        for (Step.Exercise each : step.exercises()) {
+        for (Exercise each : step.exercises()) {
             String named = each.title() + ", " + Lengths.of(each.seconds());
             List<List<Cell>> own = readings(step, each);
             for (List<Cell> reading : own) {
@@ -150,7 +152,7 @@ record FormStep() implements Step.Cases<List<Block>> {
     }
 
     /** In the order in which they are typed in later: by the time they begin. */
-    private static List<List<Cell>> readings(Step.Exercises step, Step.Exercise exercise) {
+    private static List<List<Cell>> readings(Step.Exercises step, Exercise exercise) {
         record Timed(double from, List<Cell> cells) {}
         List<Timed> timed = new ArrayList<>();
         exercise.ambient()
@@ -175,7 +177,7 @@ record FormStep() implements Step.Cases<List<Block>> {
                 .toList();
     }
 
-    private static List<Cell> read(String what, Step.Window window, Unit unit) {
+    private static List<Cell> read(String what, Window window, Unit unit) {
         return List.of(
                 Cell.of(what + ", " + OutlineStep.window(window)),
                 new Cell.Blank(NUMBER, unit.symbol()));

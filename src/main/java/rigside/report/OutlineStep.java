@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import rigside.measure.Numbers;
+import rigside.protocol.Exercise;
 import rigside.protocol.Field;
 import rigside.protocol.Gate;
+import rigside.protocol.IfNot;
 import rigside.protocol.Measure;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
+import rigside.protocol.Window;
 import rigside.report.Block.Head;
 import rigside.report.Block.Part;
 import rigside.report.Block.Table;
@@ -44,7 +47,7 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
                                 .toList()));
     }
 
-    static String ifNot(Step.Checklist.IfNot ifNot) {
+    static String ifNot(IfNot ifNot) {
         return switch (ifNot) {
             case REPEAT -> "if not: the whole checklist again";
             case ABANDON -> "if not: the donning is abandoned and done again";
@@ -83,7 +86,7 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
     }
 
     /** Only the columns that hold something. */
-    private static Table exercises(List<Step.Exercise> exercises) {
+    private static Table exercises(List<Exercise> exercises) {
         List<Column> columns =
                 List.of(
                         new Column(new Head("Exercise", false), OutlineStep::named),
@@ -100,7 +103,7 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
                         new Column(
                                 new Head("Pressure", false),
                                 each -> each.pressure().map(OutlineStep::window).orElse("")),
-                        new Column(new Head("What to do", false), Step.Exercise::say));
+                        new Column(new Head("What to do", false), Exercise::say));
         List<Column> filled =
                 columns.stream()
                         .filter(
@@ -120,18 +123,18 @@ record OutlineStep(Protocol protocol) implements Step.Cases<List<Block>> {
     }
 
     /** A column of the table of exercises. */
-    private record Column(Head head, java.util.function.Function<Step.Exercise, String> cell) {
-        String says(Step.Exercise exercise) {
+    private record Column(Head head, java.util.function.Function<Exercise, String> cell) {
+        String says(Exercise exercise) {
             return cell.apply(exercise);
         }
     }
 
-    private static String named(Step.Exercise exercise) {
+    private static String named(Exercise exercise) {
         return exercise.counted() ? exercise.title() : exercise.title() + " (not counted)";
     }
 
     /** {@code 10 to 30 s}. */
-    static String window(Step.Window window) {
+    static String window(Window window) {
         return Numbers.plain(window.from()) + " to " + Numbers.plain(window.to()) + " s";
     }
 

@@ -2,7 +2,9 @@ package rigside.runner;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigside.protocol.Exercise;
 import rigside.protocol.Field;
+import rigside.protocol.IfNot;
 import rigside.protocol.Protocol;
 import rigside.protocol.Step;
 
@@ -61,8 +63,8 @@ record Spot(int step, int position, What what) {
         public List<Spot> checklist(Step.Checklist list) {
             List<Spot> checks = new ArrayList<>();
             for (int item = 0; item < list.items().size(); item++) {
-                Step.Checklist.IfNot ifNot = list.items().get(item).ifNot();
-                if (ifNot == Step.Checklist.IfNot.ABANDON || ifNot == Step.Checklist.IfNot.GO_ON) {
+                IfNot ifNot = list.items().get(item).ifNot();
+                if (ifNot == IfNot.ABANDON || ifNot == IfNot.GO_ON) {
                     checks.add(new Spot(step, item, What.CHECK));
                 }
             }
@@ -94,7 +96,7 @@ record Spot(int step, int position, What what) {
         public List<Spot> exercises(Step.Exercises exercises) {
             List<Spot> spots = new ArrayList<>();
             for (int at = 0; at < exercises.exercises().size(); at++) {
-                Step.Exercise exercise = exercises.exercises().get(at);
+                Exercise exercise = exercises.exercises().get(at);
                 spots.add(new Spot(step, at, What.EXERCISE));
                 if (exercise.mask().isPresent()) {
                     spots.add(new Spot(step, at, What.MASK));

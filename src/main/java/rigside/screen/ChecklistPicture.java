@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigside.protocol.IfNot;
 import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Checked;
@@ -78,7 +79,7 @@ final class ChecklistPicture {
                 scene.signs().cut());
     }
 
-    private static String ifNot(Step.Checklist.IfNot where) {
+    private static String ifNot(IfNot where) {
         return switch (where) {
             case REPEAT -> "put it right, then all of this list again";
             case ABANDON -> "the mask comes off, this donning is abandoned and done again";

@@ -3,12 +3,10 @@ package rigside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Exercise;
 import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Place;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A timed exercise: before it starts the list of all, while it runs the clock and the sample tube.
@@ -136,7 +134,7 @@ record ExercisePicture(Scene scene, Place place, Step.Exercises step, int at) {
                 lines.air(step.ambientMayMove()).stream().toList());
     }
 
-    private Step.Exercise exercise() {
+    private Exercise exercise() {
         return step.exercises().get(at);
     }
 

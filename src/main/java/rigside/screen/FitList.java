@@ -8,6 +8,7 @@ import rigside.analysis.DonningValue;
 import rigside.analysis.Level;
 import rigside.analysis.Part;
 import rigside.protocol.Step;
+import rigside.protocol.Window;
 import rigside.session.Place;
 import rigside.session.Slot;
 
@@ -125,10 +126,10 @@ final class FitList {
      */
     static boolean mayChange(Scene scene, Place place, int at) {
         Step.Exercises step = scene.step(place, Step.Exercises.class);
-        double from = step.exercises().get(at).mask().map(Step.Window::from).orElse(0.0);
+        double from = step.exercises().get(at).mask().map(Window::from).orElse(0.0);
         List<Slot> after = new ArrayList<>();
         for (int exercise = at; exercise < step.exercises().size(); exercise++) {
-            List<Step.Window> windows = step.exercises().get(exercise).ambient();
+            List<Window> windows = step.exercises().get(exercise).ambient();
             for (int window = 0; window < windows.size(); window++) {
                 if (exercise > at || windows.get(window).from() >= from) {
                     after.add(new Slot.Ambient(place, exercise, window));

@@ -5,7 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import rigside.protocol.Step;
+import rigside.protocol.Exercise;
+import rigside.protocol.Window;
 
 /** When an exercise samples what, as a line of letters over a line of elapsed time. */
 final class Windows {
@@ -13,7 +14,7 @@ final class Windows {
 
     private Windows() {}
 
-    private record Kind(char letter, String words, Step.Window window) {
+    private record Kind(char letter, String words, Window window) {
         /** The pressure is a gauge's, not a counter's. */
         boolean isOfTube() {
             return letter != PRESSURE;
@@ -29,7 +30,7 @@ final class Windows {
     }
 
     /** What the sample tube is on now, in words; empty when nothing is sampled. */
-    static String tube(Step.Exercise exercise, double elapsed) {
+    static String tube(Exercise exercise, double elapsed) {
         return kinds(exercise).stream()
                 .filter(kind -> kind.isOfTube() && kind.isOpen(elapsed))
                 .map(Kind::shouted)
@@ -38,7 +39,7 @@ final class Windows {
     }
 
     /** What it has to be on next in this exercise, and when: the hand on it wants to know. */
-    static Optional<String> next(Step.Exercise exercise, double elapsed) {
+    static Optional<String> next(Exercise exercise, double elapsed) {
         String now = tube(exercise, elapsed);
         return kinds(exercise).stream()
                 .filter(kind -> kind.isOfTube() && kind.window().from() > elapsed)
@@ -53,12 +54,12 @@ final class Windows {
     }
 
     /** Whether the breath's pressure is read now. */
-    static boolean readsPressure(Step.Exercise exercise, double elapsed) {
+    static boolean readsPressure(Exercise exercise, double elapsed) {
         return kinds(exercise).stream().anyMatch(kind -> !kind.isOfTube() && kind.isOpen(elapsed));
     }
 
     /** The pressure has a line of its own: it may be read while a counter samples. */
-    static List<Line> lines(Step.Exercise exercise, double elapsed, int columns, Glyphs signs) {
+    static List<Line> lines(Exercise exercise, double elapsed, int columns, Glyphs signs) {
         List<Line> lines = new ArrayList<>();
         for (boolean tube : List.of(true, false)) {
             List<Kind> kinds =
@@ -86,7 +87,7 @@ final class Windows {
     }
 
     /** What the letters stand for. */
-    static Optional<String> legend(Step.Exercise exercise) {
+    static Optional<String> legend(Exercise exercise) {
         List<String> words =
                 kinds(exercise).stream()
                         .map(kind -> kind.letter() + " = " + kind.words())
@@ -99,7 +100,7 @@ final class Windows {
         return (int) Math.round(Math.max(0, Math.min(1, seconds / length)) * columns);
     }
 
-    private static List<Kind> kinds(Step.Exercise exercise) {
+    private static List<Kind> kinds(Exercise exercise) {
         List<Kind> kinds = new ArrayList<>();
         exercise.ambient().forEach(window -> kinds.add(new Kind('a', "ambient", window)));
         exercise.mask().ifPresent(window -> kinds.add(new Kind('m', "mask", window)));

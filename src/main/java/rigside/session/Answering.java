@@ -1,10 +1,10 @@
 package rigside.session;
 
-import rigside.protocol.Step;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.IfNot;
+import rigside.protocol.Step;
 
 /** What a yes or a no leads to. */
 record Answering(State state, boolean yes) implements Activity.Cases<Response> {
@@ -31,7 +31,7 @@ record Answering(State state, boolean yes) implements Activity.Cases<Response> {
             open.ifPresent(
                     donning -> events.add(new Event.DonningAbandoned(donning.number(), reason)));
         }
-        if (item.ifNot() == Step.Checklist.IfNot.STOP) {
+        if (item.ifNot() == IfNot.STOP) {
             events.add(new Event.Halted(reason));
         }
         return new Response.Happened(events);

@@ -3,10 +3,10 @@ package rigside.session;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import rigside.protocol.IfNot;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
-import rigside.protocol.Step;
 
 /**
  * The one reducer: what an event makes of the state before it.
@@ -188,7 +188,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
     }
 
     private boolean goesOn(Place place, int item) {
-        return fits().item(place, item).items().get(item).ifNot() == Step.Checklist.IfNot.GO_ON;
+        return fits().item(place, item).items().get(item).ifNot() == IfNot.GO_ON;
     }
 
     private Captured.FailedCheck failed(Place place, int item, String reason) {

@@ -3,6 +3,7 @@ package rigside.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import rigside.protocol.Exercise;
 import rigside.protocol.Field;
 import rigside.protocol.Step;
 
@@ -70,7 +71,7 @@ record Slots(Place place) implements Step.Cases<List<Slot>> {
     }
 
     /** An exercise's windows by the time they open. */
-    private List<Slot> windows(int exercise, Step.Exercise what) {
+    private List<Slot> windows(int exercise, Exercise what) {
         record Timed(double from, Slot slot) {}
         List<Timed> timed = new ArrayList<>();
         for (int window = 0; window < what.ambient().size(); window++) {

@@ -1,10 +1,10 @@
 package rigside.session;
 
-import rigside.protocol.Protocol;
-import rigside.protocol.Step;
-
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.IfNot;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
 
 /**
  * Where a session stands: the fold of its events. Never changes; two are equal when their parts
@@ -153,7 +153,7 @@ public final class State {
      */
     public boolean isPassable(Activity.Checking checking) {
         Step.Checklist step = (Step.Checklist) Procedure.step(this, checking.place());
-        boolean stops = step.items().get(checking.item()).ifNot() == Step.Checklist.IfNot.STOP;
+        boolean stops = step.items().get(checking.item()).ifNot() == IfNot.STOP;
         return !stops && checking.place().stage() != Stage.DONNING;
     }
 

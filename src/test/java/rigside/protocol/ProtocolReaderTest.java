@@ -28,8 +28,6 @@ import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Measure.Level;
-import rigside.protocol.Step.Exercise;
-import rigside.protocol.Step.Window;
 import rigside.yaml.Problem;
 
 class ProtocolReaderTest {

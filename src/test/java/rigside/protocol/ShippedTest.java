@@ -3,17 +3,15 @@ package rigside.protocol;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import rigside.yaml.Problem;
-
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import rigside.yaml.Problem;
 
 class ShippedTest {
     @ParameterizedTest
@@ -77,7 +75,7 @@ class ShippedTest {
         assertEquals(published.size(), step.exercises().size());
         for (int at = 0; at < published.size(); at++) {
             String[] row = published.get(at);
-            Step.Exercise exercise = step.exercises().get(at);
+            Exercise exercise = step.exercises().get(at);
             assertEquals(row[1], exercise.title());
             assertEquals(Double.parseDouble(row[2]), exercise.seconds(), row[1]);
             assertEquals(row[5].equals("yes"), exercise.counted(), row[1]);
@@ -91,7 +89,7 @@ class ShippedTest {
         }
     }
 
-    private static double length(List<Step.Window> windows) {
+    private static double length(List<Window> windows) {
         return windows.stream().mapToDouble(window -> window.to() - window.from()).sum();
     }
 
