@@ -2,15 +2,11 @@ package rigside.bench;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import rigside.rig.Cue;
-import rigside.rig.Signal;
 import rigside.runner.Result;
 import rigside.runner.Runner;
 import rigside.runner.SessionTime;
-import rigside.screen.Drawing;
-import rigside.screen.SessionScreen;
 import rigside.screen.View;
 import rigside.session.Activity;
 import rigside.session.Input;
@@ -37,9 +33,7 @@ final class Sitting {
     private final ClockWatch clocks = new ClockWatch(System.nanoTime(), System.currentTimeMillis());
     private final HeldTrigger held = new HeldTrigger();
     private boolean warned;
-
-    /** What is on the screen, if that is known. */
-    private Optional<Drawing> drawn = Optional.empty();
+    private final Painting painting;
 
     private Sitting(
             Console console,
@@ -49,6 +43,7 @@ final class Sitting {
             Signals signals,
             Ui ui) {
         this.console = console;
+        this.painting = new Painting(console);
         this.runner = runner;
         this.time = time;
         this.settings = settings;
@@ -112,7 +107,8 @@ final class Sitting {
     private boolean isMoving() {
         State state = runner.state();
         return isTimed(state)
-                || (state.activity() instanceof Activity.TrialReady && gauge().isPresent());
+                || (state.activity() instanceof Activity.TrialReady
+                        && Painting.gauge(runner).isPresent());
     }
 
     /** Whether the session goes on by itself. */
@@ -138,34 +134,12 @@ final class Sitting {
 
     private View view(long nanos) {
         long now = Math.max(latest, time.of(nanos));
-        View view =
-                ui.view(runner.state(), runner.shown(), now, settings.style())
-                        .with(gauge())
-                        .with(runner.live(now));
-        return view.with(SessionScreen.seen(view, console.size()));
-    }
-
-    /** Suction is what the tester feels: the pressure with its sign turned round. */
-    private Optional<View.Gauge> gauge() {
-        return runner.now(Signal.PRESSURE)
-                .map(now -> now.si().stream().map(pressure -> -pressure).boxed().findFirst())
-                .map(suction -> suction.map(OptionalDouble::of).orElse(OptionalDouble.empty()))
-                .map(View.Gauge::new);
+        return painting.sized(Painting.view(runner, ui, now, settings.style()));
     }
 
     private void draw() {
         View view = view(System.nanoTime());
-        Drawing next = SessionScreen.of(view, console.size());
-        if (console.isStale()) {
-            drawn = Optional.empty();
-            console.draw(graphics -> SessionScreen.draw(graphics, view));
-        } else if (!drawn.equals(Optional.of(next))) {
-            Optional<Drawing> there = drawn;
-            drawn = Optional.of(next);
-            there.ifPresentOrElse(
-                    before -> console.drawOver(graphics -> next.over(before, graphics)),
-                    () -> console.draw(next::on));
-        }
+        painting.draw(view);
     }
 
     /** Whether the session is left. */

@@ -2,7 +2,6 @@ package rigside.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -19,16 +18,17 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
+import rigside.bench.Playing;
+import rigside.bench.Settings;
 import rigside.bench.Wall;
+import rigside.desk.Choice;
 import rigside.desk.Openings;
 import rigside.desk.ProtocolFile;
 import rigside.desk.RigOnDisk;
-import rigside.journal.Journal;
 import rigside.journal.NotOpened;
 import rigside.protocol.Protocol;
 import rigside.rig.RigFile;
 import rigside.runner.Faults;
-import rigside.runner.JournalLedger;
 import rigside.runner.Rehearsal;
 import rigside.runner.Rehearsals;
 import rigside.runner.Rigs;
@@ -81,6 +81,19 @@ final class Rehearse implements Callable<Integer> {
                             + " nothing of them is kept")
     private Optional<Integer> times = Optional.empty();
 
+    @Option(
+            names = "--screens",
+            description =
+                    "played by itself in the screens of a session before the analysis is printed;"
+                            + " q or Esc stops it")
+    private boolean screens;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "TIMES",
+            description = "with --screens: how much faster time runs than at the bench (20)")
+    private Optional<Double> speed = Optional.empty();
+
     @Option(names = "--json", description = "print JSON instead of sentences")
     private boolean json;
 
@@ -104,6 +117,7 @@ final class Rehearse implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         checkOptions();
+        checkScreens();
         Optional<Plan> plan = plan();
         if (plan.isEmpty()) {
             return Exit.PROBLEMS;
@@ -133,6 +147,22 @@ final class Rehearse implements Callable<Integer> {
         }
     }
 
+    private void checkScreens() {
+        if (screens && times.isPresent()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--screens plays one session and --times many: leave out one of them");
+        }
+        if (speed.isPresent() && !screens) {
+            throw new ParameterException(
+                    spec.commandLine(), "--speed goes with --screens only: nobody waits without");
+        }
+        if (!(times() > 0 && times() <= Choice.FASTEST)) {
+            throw new ParameterException(
+                    spec.commandLine(), "speed '" + times() + "' is not above 0 and at most 1000");
+        }
+    }
+
     /** Empty when something is wrong; it was printed then. */
     private Optional<Plan> plan() {
         Optional<RigOnDisk> named =
@@ -158,28 +188,47 @@ final class Rehearse implements Callable<Integer> {
     }
 
     private int once(Plan plan, long seed) throws IOException, NotOpened {
-        Openings.Rehearsed opened = plan.opened(seed);
         Faults faults = plan.faults(seed);
-        ZonedDateTime start = Wall.now();
-        Path folder = into.isPresent() ? into.get() : Files.createTempDirectory("rehearsed-");
-        try (Journal journal = Journal.create(folder, opened.opening().protocolName(), start)) {
-            Tester tester = new Tester(Rigs.of(opened.opening(), plan.protocol()), faults);
-            State state =
-                    Rehearsal.run(new JournalLedger(journal), tester, start, opened.opening());
-            List<String> told =
-                    new ArrayList<>(RehearsedText.truths(plan.protocol(), opened.wearer()));
-            told.add(0, "A rehearsal with seed " + seed + ", kept in " + journal.folder());
-            told.addAll(RehearsedText.faults(faults));
-            PrintWriter aside = json ? err() : out();
-            told.forEach(aside::println);
-            Shown shown = Shown.of(state, Analysis.of(state));
-            out().print(
-                            json
-                                    ? AnalysisJson.of(state, shown)
-                                    : "\n" + AnalysisText.of(state, shown));
-            out().flush();
+        RehearsedOnce once =
+                new RehearsedOnce(into, plan.protocol(), plan.opened(seed), faults, Wall.now());
+        if (!screens) {
+            return tell(once, once.play(Rehearse::playOut), faults);
         }
-        return missed(faults);
+        Settings settings = rigside.settings();
+        List<RehearsedOnce.Played> played = new ArrayList<>();
+        int exit =
+                AtTerminal.run(
+                        spec,
+                        console -> {
+                            played.add(
+                                    once.play(
+                                            rehearsal ->
+                                                    Playing.run(
+                                                            console, rehearsal, times(),
+                                                            settings)));
+                            return Exit.DONE;
+                        });
+        return played.isEmpty() ? exit : tell(once, played.get(0), faults);
+    }
+
+    private static void playOut(Rehearsal rehearsal) throws IOException {
+        while (!rehearsal.isOver()) {
+            rehearsal.next();
+        }
+    }
+
+    private int tell(RehearsedOnce once, RehearsedOnce.Played played, Faults faults) {
+        PrintWriter aside = json ? err() : out();
+        once.told(played).forEach(aside::println);
+        State state = played.state();
+        Shown shown = Shown.of(state, Analysis.of(state));
+        out().print(json ? AnalysisJson.of(state, shown) : "\n" + AnalysisText.of(state, shown));
+        out().flush();
+        return played.isWhole() ? missed(faults) : Exit.DONE;
+    }
+
+    private double times() {
+        return speed.orElse(Playing.USUAL_SPEED);
     }
 
     private int missed(Faults faults) {

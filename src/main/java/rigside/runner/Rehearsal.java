@@ -17,8 +17,6 @@ import rigside.session.State;
  * Tester}. The same protocol, rig and seed give the same events at the same session times.
  */
 public final class Rehearsal {
-    private Rehearsal() {}
-
     private static final long TICK_NANOS = 50_000_000L;
 
     /** How long the rehearsed tester takes for anything that is not timed. */
@@ -26,6 +24,21 @@ public final class Rehearsal {
 
     /** Longer than any session: a week of ticks. */
     private static final long LONGEST_NANOS = 7L * 24 * 3600 * 1_000_000_000L;
+
+    private final Tester tester;
+    private final Runner runner;
+    private long at;
+    private boolean still;
+    private Optional<Input> key = Optional.empty();
+    private long due;
+
+    private Rehearsal(
+            Ledger ledger, Tester tester, ZonedDateTime start, Event.SessionOpened opening)
+            throws IOException {
+        this.tester = tester;
+        this.runner = Runner.open(ledger, tester.rig(), () -> start.plusNanos(at), opening);
+        choose();
+    }
 
     /**
      * Runs a session to its close.
@@ -50,23 +63,77 @@ public final class Rehearsal {
     public static State run(
             Ledger ledger, Tester tester, ZonedDateTime start, Event.SessionOpened opening)
             throws IOException {
-        long[] at = {0};
-        Runner runner = Runner.open(ledger, tester.rig(), () -> start.plusNanos(at[0]), opening);
-        boolean still = false;
-        while (!runner.state().course().closed()) {
-            Optional<Input> key = tester.key(runner.state(), at[0]);
-            at[0] = key.isPresent() ? pressed(key.get(), at[0]) : passed(runner, at[0], still);
-            List<Cue> cues = new ArrayList<>(key.isPresent() ? List.of() : runner.timed(at[0]));
-            Result result = key.isPresent() ? runner.accept(key.get(), at[0]) : runner.tick(at[0]);
-            refuse(result, at[0]);
-            still = key.isEmpty();
-            if (result instanceof Result.Done done) {
-                still &= done.events().isEmpty();
-                cues.addAll(done.cues());
-                runner.cued(cues, "rehearsed", at[0]);
-            }
+        Rehearsal rehearsal = begin(ledger, tester, start, opening);
+        while (!rehearsal.isOver()) {
+            rehearsal.next();
         }
-        return runner.state();
+        return rehearsal.runner.state();
+    }
+
+    /** The same, to be played step by step. */
+    public static Rehearsal begin(
+            Ledger ledger, Tester tester, ZonedDateTime start, Event.SessionOpened opening)
+            throws IOException {
+        return new Rehearsal(ledger, tester, start, opening);
+    }
+
+    /** The session, to be looked at; only the rehearsal tells it anything. */
+    public Runner runner() {
+        return runner;
+    }
+
+    /** Whether the session has come to its close. */
+    public boolean isOver() {
+        return runner.state().course().closed();
+    }
+
+    /** The key that the tester presses next; empty while time has to pass. */
+    public Optional<Input> key() {
+        return key;
+    }
+
+    /** The session time of the next step. */
+    public long due() {
+        return due;
+    }
+
+    /**
+     * The next step: the key, or what time brings.
+     *
+     * @return what came of it, with all cues
+     */
+    public Result.Done next() throws IOException {
+        return step(due);
+    }
+
+    /**
+     * Lets time pass that leads to nothing, so that gauges move; the session stays what it is
+     * without that.
+     *
+     * @param now session time
+     */
+    public void pass(long now) throws IOException {
+        long tick = now / TICK_NANOS * TICK_NANOS;
+        if (key.isEmpty() && still && tick > at && tick < due) {
+            step(tick);
+        }
+    }
+
+    private Result.Done step(long time) throws IOException {
+        at = time;
+        List<Cue> cues = new ArrayList<>(key.isPresent() ? List.of() : runner.timed(at));
+        Result result = key.isPresent() ? runner.accept(key.get(), at) : runner.tick(at);
+        Result.Done done = done(result);
+        still = key.isEmpty() && done.events().isEmpty();
+        cues.addAll(done.cues());
+        runner.cued(cues, "rehearsed", at);
+        choose();
+        return new Result.Done(done.events(), cues);
+    }
+
+    private void choose() {
+        key = isOver() ? Optional.empty() : tester.key(runner.state(), at);
+        due = key.isPresent() ? pressed(key.get(), at) : passed(runner, at, still);
     }
 
     private static long pressed(Input key, long at) {
@@ -83,7 +150,7 @@ public final class Rehearsal {
         return Math.max(at + TICK_NANOS, due * TICK_NANOS);
     }
 
-    private static void refuse(Result result, long at) throws IOException {
+    private Result.Done done(Result result) throws IOException {
         if (result instanceof Result.NotKept notKept) {
             throw new IOException(notKept.why());
         }
@@ -93,5 +160,6 @@ public final class Rehearsal {
         if (at > LONGEST_NANOS) {
             throw new IllegalStateException("the rehearsal does not come to its end");
         }
+        return (Result.Done) result;
     }
 }

@@ -1,5 +1,9 @@
 package rigside.screen;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import rigside.measure.Numbers;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
@@ -13,17 +17,15 @@ import rigside.session.Place;
 import rigside.session.Procedure;
 import rigside.session.State;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-
 /**
  * The top of every picture of a session: what it is, where it stands, how far the part has come.
  */
 record Header(View view, int columns) {
     /** So many characters of names leave room for the title. */
     private static final int MOST_NAMES = 30;
+
+    /** It presses its own keys, whatever the bottom lines offer: but for one. */
+    private static final String REHEARSED = "[rehearsal: invented values; q stops] ";
 
     static List<Line> of(View view, int columns) {
         Header header = new Header(view, columns);
@@ -35,7 +37,9 @@ record Header(View view, int columns) {
         String notice =
                 failing(view.state())
                         + (opened.paper().isPresent() ? "[entered from paper] " : "")
-                        + notice(opened.simulated(), opened.speed());
+                        + (view.rehearsed()
+                                ? REHEARSED
+                                : notice(opened.simulated(), opened.speed()));
         return strip(view.state().protocol().title(), notice, columns, view.glyphs());
     }
 

@@ -37,13 +37,19 @@ final class TooSmall {
     static List<Line> ofSession(View view, TerminalSize size) {
         boolean timed = StepKeys.isTimed(view.state().activity());
         String works =
-                "[Esc] stops, "
-                        + (timed ? "[" + view.style().trigger().label() + "] times the pull, " : "")
-                        + (timed ? "[Ctrl-Q]" : "[q]")
-                        + " leaves; nothing else works until there is room.";
+                view.rehearsed()
+                        ? "A rehearsal, every value invented: [q] stops it."
+                        : works(view, timed);
         List<Line> lines = new ArrayList<>(lines(size));
         lines.addAll(Wrap.lines(works, size.getColumns()));
         return List.copyOf(lines);
+    }
+
+    private static String works(View view, boolean timed) {
+        return "[Esc] stops, "
+                + (timed ? "[" + view.style().trigger().label() + "] times the pull, " : "")
+                + (timed ? "[Ctrl-Q]" : "[q]")
+                + " leaves; nothing else works until there is room.";
     }
 
     static List<Line> lines(TerminalSize size) {

@@ -23,6 +23,7 @@ import rigside.session.State;
  * @param seen how much of what is looked at there is room for; see {@link SessionScreen#seen}
  * @param gauge what the gauge on the mask reads now; empty when no instrument follows it
  * @param live what particle counters give of what is under way
+ * @param rehearsed whether it is a rehearsal, which presses its own keys
  */
 public record View(
         State state,
@@ -36,7 +37,8 @@ public record View(
         Style style,
         Seen seen,
         Optional<Gauge> gauge,
-        Live live) {
+        Live live,
+        boolean rehearsed) {
 
     /** A view of which everything is seen, without instruments. */
     public View(
@@ -61,7 +63,8 @@ public record View(
                 style,
                 Seen.ALL,
                 Optional.empty(),
-                Live.NONE);
+                Live.NONE,
+                false);
     }
 
     /**
@@ -176,22 +179,29 @@ public record View(
     /** The same with another room. */
     public View with(Seen room) {
         return new View(
-                state, shown, now, page, selected, prompt, typed, message, style, room, gauge,
-                live);
+                state, shown, now, page, selected, prompt, typed, message, style, room, gauge, live,
+                rehearsed);
     }
 
     /** The same with what the gauge reads. */
     public View with(Optional<Gauge> reads) {
         return new View(
-                state, shown, now, page, selected, prompt, typed, message, style, seen, reads,
-                live);
+                state, shown, now, page, selected, prompt, typed, message, style, seen, reads, live,
+                rehearsed);
     }
 
     /** The same with what particle counters give. */
     public View with(Live given) {
         return new View(
                 state, shown, now, page, selected, prompt, typed, message, style, seen, gauge,
-                given);
+                given, rehearsed);
+    }
+
+    /** The same of a rehearsal. */
+    public View ofRehearsal() {
+        return new View(
+                state, shown, now, page, selected, prompt, typed, message, style, seen, gauge, live,
+                true);
     }
 
     /** Seconds of session time since {@code then}. */

@@ -262,6 +262,7 @@ class ConcealedFramesTest {
                 view.style(),
                 view.seen(),
                 view.gauge(),
-                view.live());
+                view.live(),
+                view.rehearsed());
     }
 }

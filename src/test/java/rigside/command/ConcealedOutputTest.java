@@ -44,7 +44,13 @@ class ConcealedOutputTest {
                     Map.entry("feed", List.of("feed J --seconds 1")),
                     Map.entry("outline", List.of("outline J", "outline J --html --seed 7")),
                     Map.entry("plan", List.of("plan J")),
-                    Map.entry("rehearse", List.of("rehearse J --seed 7 --into S")),
+                    Map.entry(
+                            "rehearse",
+                            List.of(
+                                    "rehearse J --seed 7 --into S",
+                                    "rehearse J --seed 7 --into S --screens --speed 100",
+                                    "rehearse J --seed 7 --times 2 --json",
+                                    "rehearse J --change a=1% --spread a=1% --fault odd-value")),
                     Map.entry("resume", List.of("resume S")),
                     Map.entry("run", List.of("run J", "run J --simulated")),
                     Map.entry("schema", List.of("schema")),
