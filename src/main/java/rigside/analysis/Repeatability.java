@@ -1,16 +1,15 @@
 package rigside.analysis;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.decide.ExactLimits;
 import rigside.decide.Limits;
 import rigside.decide.Summary;
 import rigside.decide.VarianceParts;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How far one measure spreads when one condition is put on again and again: what a method can tell
@@ -27,6 +26,7 @@ import java.util.OptionalDouble;
  *     donnings of several trials
  * @param trialsPerDonning on average; 0 without trials
  * @param later what the spread means for later comparisons; empty with it
+ * @param bounded whether some values are only known as "at least"
  * @param untold why the spread is not told although there are values, in words; empty otherwise
  */
 public record Repeatability(
@@ -39,6 +39,7 @@ public record Repeatability(
         Optional<VarianceParts> parts,
         double trialsPerDonning,
         List<LaterPlan> later,
+        boolean bounded,
         Optional<String> untold) {
 
     /** A spread below this many times what rounding alone gives is not told by the values. */
@@ -94,6 +95,7 @@ public record Repeatability(
                                                 plan.confidence())
                                         .high())
                         : List.of(),
+                counting.stream().anyMatch(DonningValue::bounded),
                 untold);
     }
 

@@ -1,11 +1,10 @@
 package rigside.analysis;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.decide.Limits;
 import rigside.decide.VarianceParts;
 import rigside.measure.Unit;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** How far one condition spreads, in plain words. */
 record RepeatabilityWords(Repeatability of) {
@@ -38,9 +37,8 @@ record RepeatabilityWords(Repeatability of) {
     }
 
     private String mean() {
-        boolean bounded = of.untold().filter(why -> why.contains("at least")).isPresent();
         return (isRatio() ? "Geometric mean " : "Mean ")
-                + (bounded ? "at least " : "")
+                + (of.bounded() ? "at least " : "")
                 + withUnit(Digits.three(of.mean().orElseThrow()))
                 + " over "
                 + Phrases.count(of.n(), "donning", "donnings")
