@@ -3,6 +3,7 @@ package rigside.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
@@ -32,8 +33,7 @@ final class DesignAdvice {
 
     private Optional<String> settling(Measure measure) {
         String name = "'" + measure.title() + "'";
-        Optional<PlanTerms> terms =
-                PlanTerms.of(protocol, measure, measure.compared().orElseThrow().expectedSpread());
+        Optional<PlanTerms> terms = PlanTerms.of(protocol, measure, OptionalDouble.empty());
         if (terms.isEmpty()) {
             return Optional.of(
                     name

@@ -57,7 +57,7 @@ record OutlineTimes(Protocol protocol, List<List<Cell>> rows) {
     }
 
     private void rounds(int count, double declared, double round) {
-        row(count + " rounds", count * declared, count * round);
+        row(count + (count == 1 ? " round" : " rounds"), count * declared, count * round);
     }
 
     private void outside(String title, List<Step> steps) {

@@ -3,17 +3,16 @@ package rigside.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import rigside.analysis.ProtocolAdvice.Counter;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
-
-import java.util.List;
-import java.util.Optional;
 
 class ProtocolAdviceTest {
     private static final String SOUND =
@@ -85,6 +84,23 @@ class ProtocolAdviceTest {
         List<String> advice = advice(text);
         assertEquals(1, advice.size(), advice.toString());
         assertEquals(begins, advice.get(0).substring(0, begins.length()));
+    }
+
+    /** The expected spread is that of one donning's value, as {@code rigside plan} takes it. */
+    @Test
+    void theChanceToSettleIsThatOfThePlan() {
+        Protocol protocol = protocol(SOUND.replace("expected-spread: 3%", "expected-spread: 6%"));
+        PlanTerms terms =
+                PlanTerms.of(
+                                protocol,
+                                protocol.measure("breathing").orElseThrow(),
+                                OptionalDouble.empty())
+                        .orElseThrow();
+        double settled = 1 - PlanTable.of(terms, 0.8, 1).outcomes().get(0).unsettled();
+        assertEquals(0.456, settled, 0.01, "below a half");
+        assertTrue(
+                DesignAdvice.settling(protocol).get(0).contains("only " + Digits.chance(settled)),
+                DesignAdvice.settling(protocol).toString());
     }
 
     /**
