@@ -99,7 +99,7 @@ record Method(
                         + " is shared equally by "
                         + Phrases.all(setting.sharing(), "comparisons")
                         + " (Bonferroni), "
-                        + Phrases.confidence(setting.alpha())
+                        + Phrases.error(setting.alpha())
                         + " each."
                 : "The error of " + error + " is for this comparison alone.";
     }
@@ -149,7 +149,7 @@ record Method(
         if (struck) {
             method.add(
                     "What was struck out after a look is analysed both ways, left out and taken"
-                        + " back in, all of it and piece by piece; a verdict needs all to agree.");
+                            + " back in, all of it and piece by piece; a verdict needs all to agree.");
         }
         if (comparisons.stream().anyMatch(Comparison::atResolution)) {
             method.add(

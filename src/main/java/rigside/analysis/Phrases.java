@@ -39,6 +39,15 @@ final class Phrases {
                 + " %";
     }
 
+    /** A chance of error as a percentage of three digits at most. */
+    static String error(double share) {
+        return BigDecimal.valueOf(100 * share)
+                        .round(new MathContext(3))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " %";
+    }
+
     /** 1 round, 2 rounds. */
     static String count(int number, String one, String more) {
         return number + " " + (number == 1 ? one : more);

@@ -51,7 +51,7 @@ final class PlanAdvice {
                         + ": it lies on the edge, and no honest plan settles it often");
         all.add(
                 "whatever the truth, a wrong claim comes in at most about "
-                        + Phrases.confidence(wrong())
+                        + Phrases.error(wrong())
                         + " of such comparisons");
         cheapest.map(this::cheapest).ifPresent(all::add);
         all.addAll(cautions());
