@@ -125,10 +125,27 @@ class ShownTest {
     @Test
     void whatTheTesterTypedIsNoSecretButATimeIs() {
         Bench bench = Bench.plain();
-        bench.start(1, "bare").exercises(20).trial(0, 12);
-        List<Boolean> out =
-                bench.state().captured().entries().stream().map(bench.shown()::isOut).toList();
-        assertEquals(List.of(true, true, true, true, false), out);
+        bench.start(1, "bare").exercises(20).take(trial(bench, Source.TIMED));
+        assertEquals(List.of(true, true, true, true, false), out(bench));
+    }
+
+    @Test
+    void aTimeReadOffAFormOfPaperIsNoSecretEither() {
+        Bench bench = Bench.plain();
+        bench.start(1, "bare").exercises(20).take(trial(bench, Source.TYPED));
+        assertEquals(List.of(true, true, true, true, true), out(bench));
+    }
+
+    private static Event trial(Bench bench, Source source) {
+        return new Event.EntryCaptured(
+                bench.state().captured().entries().size() + 1,
+                new Slot.Trial(new Place(Stage.DONNING, 1, 2), 0),
+                new Value.Measured(new Quantity(12, Unit.SECOND)),
+                source);
+    }
+
+    private static List<Boolean> out(Bench bench) {
+        return bench.state().captured().entries().stream().map(bench.shown()::isOut).toList();
     }
 
     @Test
