@@ -183,8 +183,8 @@ class DraftTest {
             value = {
                 "title           |    | nothing is typed yet; type an answer, then press Enter",
                 "condition-2     | Condition 1 | is given to more than one condition",
-                "seal-meaningful | 3  | 'meaningful' is '3', must be a percentage or a factor",
-                "seal-meaningful | 10 Pa | not a pressure",
+                "seal-meaningful | 3  | 'meaningful' is '3', a plain number, must be a percentage or a factor",
+                "seal-meaningful | 10 Pa | 'meaningful' is '10 Pa', a pressure, must be a percentage or a factor",
                 "seal-spread     | 1 times | must be above 0 % or above 1 times",
                 "detection-limit | 0.02 Pa | a pressure, must be",
                 "target          | 100 | write its unit too",
