@@ -44,11 +44,21 @@ record Written(State state, Function<Asked, OptionalDouble> eyes) {
         OptionalDouble si = seen(RigQuestions.typed(state, slot));
         Optional<Measure> measure = new MeasureOf(state.protocol()).typed(slot.id());
         if (si.isEmpty() || measure.isEmpty()) {
-            return answer.match(new Plausible());
+            return plausible(slot, answer);
         }
         return answer instanceof Field.Scale scale
                 ? onScale(scale, si.getAsDouble())
                 : read(measure.get(), si.getAsDouble(), ((Field.Numeric) answer).unit());
+    }
+
+    private String plausible(Slot.Field slot, Field.Answer answer) {
+        Varied varied = new Varied(state);
+        if (varied.is(slot) && answer instanceof Field.Numeric numeric) {
+            return Numbers.plain(varied.number(slot, numeric));
+        }
+        return varied.is(slot) && answer instanceof Field.Scale scale
+                ? String.valueOf(varied.number(slot, scale))
+                : answer.match(new Plausible());
     }
 
     /** The nearest number of a scale. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -101,6 +102,24 @@ class AssumedTest {
                         Optional.empty(),
                         AssumedReader.read(protocol, List.of(), List.of()).assumed());
         assertEquals(3, Truth.of(protocol, wearer).size(), "nothing is told of the range");
+    }
+
+    @Test
+    void theFieldsOfARangeVaryAllTheSame() throws IOException {
+        String text =
+                Story.text(LEVERS)
+                        .replace("function: median, of: suction", "function: range, of: suction");
+        Rehearsed first = Rehearsed.withoutDifference("range.yaml", text, 3);
+        Rehearsed again = Rehearsed.withoutDifference("range.yaml", text, 3);
+        List<Double> ranges =
+                Analysis.of(first.end()).measures().stream()
+                        .filter(each -> each.measure().id().equals("suction"))
+                        .flatMap(each -> pairs(each).stream())
+                        .flatMap(pair -> Arrays.stream(pair).boxed())
+                        .distinct()
+                        .toList();
+        assertTrue(ranges.size() > 2, ranges.toString());
+        assertEquals(first.end(), again.end());
     }
 
     /**
