@@ -137,7 +137,10 @@ final class RehearsedText {
                         + " rounds and "
                         + BenchTime.words(all.meanSeconds())
                         + " each on average, from the opening to the close.");
-        lines.add("To expect: by the plan, as 'rigside plan' reckons it; +- one standard error.");
+        if (!all.comparisons().isEmpty()) {
+            lines.add(
+                    "To expect: by the plan, as 'rigside plan' reckons it; +- one standard error.");
+        }
         return lines;
     }
 
