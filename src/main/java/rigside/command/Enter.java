@@ -1,5 +1,10 @@
 package rigside.command;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -7,18 +12,14 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-
 import rigside.bench.Bench;
 import rigside.bench.Settings;
 import rigside.bench.Wall;
 import rigside.desk.Openings;
 import rigside.desk.ProtocolFile;
+import rigside.journal.Archive;
 import rigside.protocol.Protocol;
 import rigside.session.Event;
-
-import java.time.LocalDate;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** {@code rigside enter PROTOCOL}: a form that was filled in by hand, typed in. */
 @Command(
@@ -61,17 +62,36 @@ final class Enter implements Callable<Integer> {
             return Exit.PROBLEMS;
         }
         Protocol read = file.get().protocol().orElseThrow();
+        Event.SessionOpened form =
+                Openings.ofPaper(file.get(), new Event.Paper(on), seed, settings.version());
+        Path sessions = rigside.folders().sessions();
+        Optional<Path> begun = halfTyped(sessions, form);
+        if (begun.isPresent()) {
+            String name = begun.get().getFileName().toString();
+            spec.commandLine()
+                    .getErr()
+                    .println(
+                            "rigside: this form is half typed in, as the session "
+                                    + name
+                                    + "\n    'rigside resume "
+                                    + name
+                                    + "' goes on with it");
+            return Exit.PROBLEMS;
+        }
         return AtTerminal.run(
                 spec,
                 console -> {
-                    Bench.begin(
-                            console,
-                            rigside.folders().sessions(),
-                            Openings.ofPaper(
-                                    file.get(), new Event.Paper(on), seed, settings.version()),
-                            read,
-                            settings);
+                    Bench.begin(console, sessions, form, read, settings);
                     return Exit.DONE;
                 });
+    }
+
+    /** A folder that cannot be read is said when the session is to be kept in it. */
+    private static Optional<Path> halfTyped(Path sessions, Event.SessionOpened form) {
+        try {
+            return Archive.halfTyped(sessions, form);
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
     }
 }

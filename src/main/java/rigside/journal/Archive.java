@@ -7,7 +7,10 @@ import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import rigside.session.Event;
+import rigside.session.State;
 
 /** All sessions below one folder. */
 public final class Archive {
@@ -34,6 +37,33 @@ public final class Archive {
                                     .reversed())
                     .toList();
         }
+    }
+
+    /**
+     * The folder of the session that a form was begun to be typed in to, and not typed in whole:
+     * begun anew, the form would be there twice.
+     *
+     * @param form the first event of what is to be typed in
+     * @throws IOException if the folder of all sessions cannot be read
+     */
+    public static Optional<Path> halfTyped(Path sessions, Event.SessionOpened form)
+            throws IOException {
+        return list(sessions).stream()
+                .filter(listed -> listed.isResumable() && listed.paper().isPresent())
+                .map(Listed::folder)
+                .filter(folder -> isOf(form, JournalReader.read(folder).state()))
+                .findFirst();
+    }
+
+    private static boolean isOf(Event.SessionOpened form, State state) {
+        return state.opening()
+                .map(State.Opening::event)
+                .filter(
+                        begun ->
+                                begun.seed() == form.seed()
+                                        && begun.paper().equals(form.paper())
+                                        && begun.protocolText().equals(form.protocolText()))
+                .isPresent();
     }
 
     private static boolean mayHoldASession(Path path) {

@@ -24,11 +24,15 @@ final class HelpPicture {
 
     static List<Line> session(Scene scene) {
         String trigger = scene.view().style().trigger().label();
-        List<String> keys =
+        List<String> keys = new ArrayList<>(List.of("Enter|go on, or take what is typed"));
+        keys.addAll(
+                scene.state().isFromPaper()
+                        ? List.of("Esc|back from a page such as this one")
+                        : List.of(
+                                trigger + "|the trigger: starts and stops timing",
+                                "Esc|stop at once, everything stands still; works in every step"));
+        keys.addAll(
                 List.of(
-                        "Enter|go on, or take what is typed",
-                        trigger + "|the trigger: starts and stops timing",
-                        "Esc|stop at once, everything stands still; works in every step",
                         "y  n|answer yes or no",
                         "u|undo the last entry of this donning; it is kept as struck out",
                         "Ctrl-U|clear what is typed; with nothing typed it is undo",
@@ -42,7 +46,7 @@ final class HelpPicture {
                         "m|more rounds although enough is known",
                         "s|sound off or on; on this page - and + make it softer and louder",
                         "q, Ctrl-C|leave; the session is resumed where it stood",
-                        "Ctrl-letter|the same as the letter, also while text is typed");
+                        "Ctrl-letter|the same as the letter, also while text is typed"));
         return pages(scene.columns(), keys);
     }
 

@@ -1,11 +1,9 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyType;
-
-import rigside.session.Activity;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.session.Activity;
 
 /** The keys of a prompt, and of the pages beside the step. */
 record PageKeys(View view) {
@@ -63,9 +61,12 @@ record PageKeys(View view) {
         return List.copyOf(keys);
     }
 
-    /** Enter goes back, and so does the key that led here. */
+    /** Enter goes back, and so does the key that led here; Esc where there is nothing to stop. */
     private Key back(Lettered letters) {
         List<Stroke> strokes = new ArrayList<>(List.of(Stroke.of(KeyType.Enter)));
+        if (view.state().isFromPaper()) {
+            strokes.add(Stroke.of(KeyType.Escape));
+        }
         strokes.addAll(
                 switch (view.page()) {
                     case STEP, UNKEPT -> List.of();

@@ -4,16 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigside.session.Event;
 
 class ArchiveTest {
     private static final String WHOLE = Story.resource("/journal/whole-1/journal.jsonl");
@@ -50,6 +51,31 @@ class ArchiveTest {
             assertTrue(listed.isResumable());
             assertEquals(0, listed.completeRounds());
         }
+    }
+
+    @Test
+    void aFormThatIsHalfTypedInIsFoundByItsProtocolItsSeedAndItsDay() throws Exception {
+        Event.SessionOpened form = form(7, 20);
+        try (Journal journal = Journal.create(sessions, "bench.yaml", Story.START)) {
+            journal.append(List.of(form), Story.stamp(0));
+            assertEquals(Optional.of(journal.folder()), Archive.halfTyped(sessions, form));
+        }
+        assertEquals(Optional.empty(), Archive.halfTyped(sessions, form(8, 20)));
+        assertEquals(Optional.empty(), Archive.halfTyped(sessions, form(7, 21)));
+    }
+
+    private static Event.SessionOpened form(long seed, int day) {
+        return new Event.SessionOpened(
+                "1",
+                "bench.yaml",
+                Story.opened().protocolText(),
+                seed,
+                "typed",
+                "",
+                false,
+                1,
+                "",
+                Optional.of(new Event.Paper(Optional.of(LocalDate.of(2026, 11, day)))));
     }
 
     @Test

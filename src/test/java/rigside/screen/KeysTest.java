@@ -139,6 +139,27 @@ final class KeysTest {
     }
 
     @Test
+    void escLeadsBackFromAPageWhereThereIsNothingToStop() {
+        View step = ALL.get("paper-trial");
+        for (View.Page page : EnumSet.of(View.Page.HELP, View.Page.TALLY, View.Page.ENTRIES)) {
+            View read =
+                    new View(
+                            step.state(),
+                            step.shown(),
+                            step.now(),
+                            page,
+                            0,
+                            Optional.empty(),
+                            "",
+                            Optional.empty(),
+                            step.style());
+            assertEquals(
+                    Optional.of(Action.STEP_PAGE),
+                    Keys.action(read, new KeyStroke(KeyType.Escape)));
+        }
+    }
+
+    @Test
     void aStrayLetterCannotEndAPull() {
         for (char each = 'a'; each <= 'z'; each++) {
             KeyStroke press = new KeyStroke(each, false, false);
