@@ -2,6 +2,7 @@ package rigside.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,10 +13,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import rigside.analysis.ProtocolAdvice;
 import rigside.analysis.ProtocolAdvice.Counter;
 import rigside.desk.ProtocolFile;
+import rigside.desk.Shelf;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
@@ -32,8 +35,12 @@ import rigside.yaml.Document;
                         + " wrong, and of a protocol that is sound what to think over.")
 final class Check implements Callable<Integer> {
     @Spec private CommandSpec spec;
+    @ParentCommand private Rigside rigside;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "protocol files, and rig files")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "protocol files or their names, such as breathing-only, and rig files")
     private final List<Path> files = new ArrayList<>();
 
     @Option(
@@ -78,7 +85,7 @@ final class Check implements Callable<Integer> {
     }
 
     private Optional<Protocol> protocol(Path file, Optional<Counter> counter) throws IOException {
-        Read read = ProtocolReader.read(file.toString(), bytes(file));
+        Read read = ProtocolReader.read(file.toString(), text(file));
         if (read instanceof Read.Good good) {
             say(file + ": ok, " + summary(good.protocol()));
             ProtocolAdvice.of(good.protocol(), counter)
@@ -116,6 +123,17 @@ final class Check implements Callable<Integer> {
         }
         int feeds = attached.instruments().feeds().size();
         return feeds + (feeds == 1 ? " instrument" : " instruments");
+    }
+
+    /** A file, or else the protocol of that name. */
+    private byte[] text(Path file) throws IOException {
+        Optional<ProtocolFile> named =
+                Files.exists(file)
+                        ? Optional.empty()
+                        : Shelf.find(file.toString(), rigside.folders().protocols());
+        return named.isPresent()
+                ? named.get().text().getBytes(StandardCharsets.UTF_8)
+                : bytes(file);
     }
 
     /** The file, or of one that is too large just enough to show that it is. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import rigside.desk.Folders;
 import rigside.desk.ProtocolFile;
 import rigside.desk.Shelf;
+import rigside.yaml.Words;
 
 /** Finds the protocol named on the command line. */
 final class Protocols {
@@ -24,11 +25,16 @@ final class Protocols {
         try {
             Optional<ProtocolFile> file = Shelf.find(word, folders.protocols());
             if (file.isEmpty()) {
+                List<String> names = Shelf.names(folders.protocols());
                 err.println(
                         "rigside: there is no protocol '"
                                 + word
-                                + "'\n    name a file, or one of "
-                                + String.join(", ", Shelf.names(folders.protocols())));
+                                + "'\n    "
+                                + Words.nearest(word, names)
+                                        .map(near -> "did you mean '" + near + "'?")
+                                        .orElse(
+                                                "name a file, or one of "
+                                                        + String.join(", ", names)));
                 return Optional.empty();
             }
             List<String> problems = new ArrayList<>(file.get().problems());

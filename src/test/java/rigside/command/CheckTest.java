@@ -4,19 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import picocli.CommandLine;
-
-import rigside.yaml.Document;
-
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigside.yaml.Document;
 
 class CheckTest {
     private static final String CLEAN =
@@ -163,10 +161,12 @@ class CheckTest {
     }
 
     private int check(String... words) {
-        return new CommandLine(new Check())
+        List<String> line = new ArrayList<>(List.of("check", "--home", folder.toString()));
+        line.addAll(List.of(words));
+        return Rigside.commandLine()
                 .setOut(new PrintWriter(out, true))
                 .setErr(new PrintWriter(err, true))
-                .execute(words);
+                .execute(line.toArray(new String[0]));
     }
 
     private static String lines(StringWriter writer) {

@@ -100,6 +100,21 @@ class RigsideTest {
     }
 
     @Test
+    void aProtocolWhoseNameIsMisspeltIsGuessed() {
+        assertEquals(Exit.PROBLEMS, run("run", "breathing-onyl", "--home", home.toString()));
+        assertEquals(
+                "rigside: there is no protocol 'breathing-onyl'\n"
+                        + "    did you mean 'breathing-only'?\n",
+                err.toString().replace(System.lineSeparator(), "\n"));
+    }
+
+    @Test
+    void aProtocolThatComesWithTheProgramIsCheckedByItsName() {
+        assertEquals(Exit.DONE, run("check", "breathing-only", "--home", home.toString()));
+        assertTrue(out.toString().startsWith("breathing-only: ok, "), out.toString());
+    }
+
+    @Test
     void aFaultIsToldWithoutAStackTrace() {
         assertEquals(Exit.FAULT, run("fault"));
         assertEquals(
