@@ -103,8 +103,10 @@ class RigsideTest {
     void aProtocolWhoseNameIsMisspeltIsGuessed() {
         assertEquals(Exit.PROBLEMS, run("run", "breathing-onyl", "--home", home.toString()));
         assertEquals(
-                "rigside: there is no protocol 'breathing-onyl'\n"
-                        + "    did you mean 'breathing-only'?\n",
+                """
+                rigside: there is no protocol 'breathing-onyl'
+                    did you mean 'breathing-only'?
+                """,
                 err.toString().replace(System.lineSeparator(), "\n"));
     }
 
