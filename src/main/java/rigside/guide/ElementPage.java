@@ -3,6 +3,7 @@ package rigside.guide;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import rigside.protocol.ProtocolElements;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 
@@ -77,7 +78,7 @@ final class ElementPage {
                 .flatMap(
                         outer ->
                                 outer.keys().stream()
-                                        .filter(key -> key.shape().elements().contains(element))
+                                        .filter(key -> holds(key, element))
                                         .map(
                                                 key ->
                                                         "'"
@@ -86,6 +87,11 @@ final class ElementPage {
                                                                 + outer.name()
                                                                 + "'"))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static boolean holds(Key key, Element element) {
+        return key.shape().elements().stream()
+                .anyMatch(each -> ProtocolElements.isSameKind(each, element));
     }
 
     /** The first sentence of what it is for, for a list. */

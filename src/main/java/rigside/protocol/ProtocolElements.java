@@ -16,9 +16,9 @@ public final class ProtocolElements {
             Element.of(
                             "protocol",
                             "The whole file: what is compared, what is measured, which difference"
-                                + " would matter, how many rounds you can afford, and every step of"
-                                + " a donning, which is putting the mask on once and all that is"
-                                + " done until it comes off.",
+                                    + " would matter, how many rounds you can afford, and every step of"
+                                    + " a donning, which is putting the mask on once and all that is"
+                                    + " done until it comes off.",
                             Key.required(
                                     "format",
                                     new Shape.Whole(ProtocolReader.FORMAT, ProtocolReader.FORMAT),
@@ -51,9 +51,9 @@ public final class ProtocolElements {
                                                     1),
                                             UNLESS,
                                             "What is compared; the first is the reference. One"
-                                                + " alone is repeated to see how far its values"
-                                                + " spread: its measures are then not compared, and"
-                                                + " the plan says only 'most' rounds.")
+                                                    + " alone is repeated to see how far its values"
+                                                    + " spread: its measures are then not compared, and"
+                                                    + " the plan says only 'most' rounds.")
                                     .with("measures", "plan", "donning"),
                             Key.sometimes(
                                             "measures",
@@ -112,5 +112,11 @@ public final class ProtocolElements {
                 .skip(1)
                 .forEach(all::add);
         return all;
+    }
+
+    /** Whether what may stand in a place is an element, or a step like it outside of donnings. */
+    public static boolean isSameKind(Element placed, Element element) {
+        return placed.equals(element)
+                || placed.name().equals(element.name() + StepElements.OUTSIDE);
     }
 }

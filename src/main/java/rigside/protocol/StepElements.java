@@ -11,7 +11,7 @@ import rigside.yaml.Shape;
 /** The elements of the procedure, one for each kind of step. */
 final class StepElements {
     private static final Set<String> OF_DONNINGS = Set.of("only-for", "only-after");
-    private static final String OUTSIDE = "-outside";
+    static final String OUTSIDE = "-outside";
 
     static final Element FORM =
             AnyStep.element(

@@ -39,6 +39,18 @@ class PagesTest {
     }
 
     @Test
+    void aPageTellsEveryPartOfTheProcedureItsStepMayStandIn() {
+        assertTrue(stands("checklist").contains("'before' of 'protocol', 'donning' of 'protocol'"));
+        assertTrue(stands("checklist").contains("'after' of 'protocol'"));
+        assertFalse(stands("gates").contains("'after' of 'protocol'"));
+        assertFalse(stands("trials").contains("'before' of 'protocol'"));
+    }
+
+    private static String stands(String name) {
+        return Pages.named(name).orElseThrow().text().replaceAll("\\s+", " ");
+    }
+
+    @Test
     void theListCutsNoSentenceAndFitsATerminal() {
         String list = Pages.list();
         assertFalse(list.contains("..."), list);
