@@ -1,12 +1,11 @@
 package rigside.analysis;
 
-import rigside.protocol.Measure;
-import rigside.protocol.Protocol;
-import rigside.session.State;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rigside.protocol.Measure;
+import rigside.protocol.Protocol;
+import rigside.session.State;
 
 /**
  * What a session says so far. Only complete donnings that count enter the comparisons; the open

@@ -1,13 +1,12 @@
 package rigside.analysis;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
 import rigside.session.Captured;
 import rigside.session.Donning;
 import rigside.session.State;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What has to be known to read one comparison rightly. */
 record ComparisonRemarks(

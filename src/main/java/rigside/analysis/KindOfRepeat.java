@@ -2,17 +2,16 @@ package rigside.analysis;
 
 import static java.util.stream.Collectors.toList;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rigside.decide.ExactLimits;
 import rigside.decide.Limits;
 import rigside.decide.Summary;
 import rigside.decide.VarianceParts;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Whether more inhalations within a donning, or more donnings, would sharpen a comparison.

@@ -1,5 +1,9 @@
 package rigside.analysis;
 
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import rigside.decide.Band;
 import rigside.decide.Matters;
 import rigside.decide.Outlook;
@@ -7,11 +11,6 @@ import rigside.decide.Planning;
 import rigside.decide.Rules;
 import rigside.decide.Schedule;
 import rigside.protocol.Plan;
-
-import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What a later comparison of two conditions can settle, given how far values spread.

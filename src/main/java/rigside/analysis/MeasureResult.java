@@ -1,9 +1,8 @@
 package rigside.analysis;
 
-import rigside.protocol.Measure;
-
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Measure;
 
 /**
  * Everything one measure says.

@@ -1,14 +1,13 @@
 package rigside.analysis;
 
-import rigside.protocol.Condition;
-import rigside.protocol.Measure;
-import rigside.protocol.Protocol;
-import rigside.protocol.Step;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import rigside.protocol.Condition;
+import rigside.protocol.Measure;
+import rigside.protocol.Protocol;
+import rigside.protocol.Step;
 
 /** What to think over in the steps of a donning and what is said before it. */
 final class ProcedureAdvice {

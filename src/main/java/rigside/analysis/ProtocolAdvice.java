@@ -1,10 +1,9 @@
 package rigside.analysis;
 
-import rigside.protocol.Protocol;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Protocol;
 
 /**
  * What to think over in a protocol that can be run: no errors, since there may be reasons for each.

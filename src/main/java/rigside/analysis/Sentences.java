@@ -1,9 +1,8 @@
 package rigside.analysis;
 
+import java.util.Optional;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
-
-import java.util.Optional;
 
 /** What a session says, in plain English. */
 final class Sentences {

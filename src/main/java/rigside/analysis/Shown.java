@@ -1,5 +1,8 @@
 package rigside.analysis;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 import rigside.session.Activity;
@@ -9,10 +12,6 @@ import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.Stage;
 import rigside.session.State;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The part of an analysis that concealment lets out now: all that a screen, or a command on an open

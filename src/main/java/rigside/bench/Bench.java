@@ -1,5 +1,9 @@
 package rigside.bench;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.LongSupplier;
 import rigside.analysis.Looks;
 import rigside.journal.Journal;
 import rigside.journal.NotOpened;
@@ -14,11 +18,6 @@ import rigside.runner.Runner;
 import rigside.runner.SessionTime;
 import rigside.session.Event;
 import rigside.session.Recorded;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.function.LongSupplier;
 
 /** Sessions at the terminal: a new one, or one taken up again. */
 public final class Bench {

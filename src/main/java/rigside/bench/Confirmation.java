@@ -1,5 +1,7 @@
 package rigside.bench;
 
+import java.util.List;
+import java.util.Optional;
 import rigside.protocol.Step;
 import rigside.screen.SlotWords;
 import rigside.session.Event;
@@ -7,9 +9,6 @@ import rigside.session.Procedure;
 import rigside.session.Slot;
 import rigside.session.Source;
 import rigside.session.State;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is confirmed to the tester. Only values that the tester typed are said: others may be

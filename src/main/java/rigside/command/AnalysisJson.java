@@ -1,5 +1,11 @@
 package rigside.command;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import rigside.analysis.Comparison;
 import rigside.analysis.InstrumentCheck;
 import rigside.analysis.Shown;
@@ -8,13 +14,6 @@ import rigside.decide.Forecast;
 import rigside.decide.Limits;
 import rigside.session.Event;
 import rigside.session.State;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.stream.Collectors;
 
 /** Analyses as JSON. */
 final class AnalysisJson {

@@ -1,5 +1,9 @@
 package rigside.command;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.UnaryOperator;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
 import rigside.analysis.Digits;
@@ -15,11 +19,6 @@ import rigside.protocol.Condition;
 import rigside.protocol.Measure.Compared.Matters;
 import rigside.session.Event;
 import rigside.session.State;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.function.UnaryOperator;
 
 /** Analyses as sentences, with their numbers. */
 final class AnalysisText {

@@ -1,8 +1,7 @@
 package rigside.command;
 
-import rigside.analysis.InstrumentCheck;
-
 import java.util.stream.Collectors;
+import rigside.analysis.InstrumentCheck;
 
 /** What came of an instrument check, as JSON. */
 final class CheckJson {

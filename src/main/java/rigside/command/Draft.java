@@ -1,17 +1,15 @@
 package rigside.command;
 
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
-
-import rigside.bench.Settings;
-import rigside.desk.Drafting;
-
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import rigside.bench.Settings;
+import rigside.desk.Drafting;
 
 /** {@code rigside draft}: a protocol of one's own, by answering questions. */
 @Command(

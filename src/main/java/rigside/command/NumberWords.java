@@ -1,11 +1,10 @@
 package rigside.command;
 
-import picocli.CommandLine;
-import picocli.CommandLine.TypeConversionException;
-
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.OptionalDouble;
+import picocli.CommandLine;
+import picocli.CommandLine.TypeConversionException;
 
 /** Numbers and days as people type them on a command line, and what is said when one is none. */
 final class NumberWords {

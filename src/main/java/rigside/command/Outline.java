@@ -1,5 +1,9 @@
 package rigside.command;
 
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -7,16 +11,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-
 import rigside.desk.ProtocolFile;
 import rigside.protocol.Protocol;
 import rigside.report.Form;
 import rigside.report.Page;
-
-import java.io.PrintWriter;
-import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.concurrent.Callable;
 
 /** {@code rigside outline PROTOCOL}: a whole protocol on one page, to read or print. */
 @Command(

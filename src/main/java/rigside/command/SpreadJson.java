@@ -1,13 +1,12 @@
 package rigside.command;
 
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import rigside.analysis.LaterPlan;
 import rigside.analysis.Repeatability;
 import rigside.analysis.Shown;
 import rigside.decide.VarianceParts;
-
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** How far one repeated condition spreads, as JSON. */
 final class SpreadJson {

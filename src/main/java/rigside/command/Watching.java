@@ -1,22 +1,20 @@
 package rigside.command;
 
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
-
-import rigside.bench.Settings;
-import rigside.desk.ProtocolFile;
-import rigside.desk.Shelf;
-import rigside.desk.Watch;
-
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import rigside.bench.Settings;
+import rigside.desk.ProtocolFile;
+import rigside.desk.Shelf;
+import rigside.desk.Watch;
 
 /** {@code rigside watch FILE}: a protocol or rig file beside an editor. */
 @Command(

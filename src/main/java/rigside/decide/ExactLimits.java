@@ -1,9 +1,8 @@
 package rigside.decide;
 
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.special.Gamma;
-
-import java.util.function.DoubleUnaryOperator;
 
 /** Exact limits of shares and of ratios of variances, and the quantile of variances. */
 public final class ExactLimits {

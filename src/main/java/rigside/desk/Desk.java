@@ -1,14 +1,13 @@
 package rigside.desk;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import rigside.journal.Listed;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.Page;
 import rigside.screen.HomeView.Review;
 import rigside.screen.View;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What the home screen shows, and where the tester is on it.

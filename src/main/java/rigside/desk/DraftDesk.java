@@ -1,14 +1,13 @@
 package rigside.desk;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import rigside.desk.DraftQuestion.Kind;
 import rigside.screen.DraftAction;
 import rigside.screen.DraftView;
 import rigside.screen.DraftView.Mode;
 import rigside.screen.View;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is seen of a draft, and where the tester is in it: at a question, at what the choices bring,

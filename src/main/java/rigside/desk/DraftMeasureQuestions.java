@@ -5,10 +5,9 @@ import static rigside.desk.DraftAnswers.NUMBER;
 import static rigside.desk.DraftAnswers.PRESSURE;
 import static rigside.desk.DraftAnswers.SEAL;
 
-import rigside.desk.DraftQuestion.Option;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.desk.DraftQuestion.Option;
 
 /** What is asked about each thing measured: how it is read, and what would matter. */
 final class DraftMeasureQuestions {

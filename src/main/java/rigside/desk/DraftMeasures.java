@@ -5,10 +5,9 @@ import static rigside.desk.DraftAnswers.NUMBER;
 import static rigside.desk.DraftAnswers.PRESSURE;
 import static rigside.desk.DraftAnswers.SEAL;
 
-import rigside.yaml.Quoted;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.yaml.Quoted;
 
 /** The measures of a drafted protocol. */
 record DraftMeasures(DraftAnswers answers) {

@@ -1,17 +1,16 @@
 package rigside.desk;
 
-import rigside.desk.DraftQuestion.Option;
-import rigside.measure.Dimension;
-import rigside.measure.Unit;
-import rigside.protocol.BenchTime;
-import rigside.protocol.Plan;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rigside.desk.DraftQuestion.Option;
+import rigside.measure.Dimension;
+import rigside.measure.Unit;
+import rigside.protocol.BenchTime;
+import rigside.protocol.Plan;
 
 /** What is asked about how often, and about what is seen meanwhile. */
 final class DraftPlanQuestions {

@@ -5,13 +5,12 @@ import static rigside.desk.DraftAnswers.NUMBER;
 import static rigside.desk.DraftAnswers.PRESSURE;
 import static rigside.desk.DraftAnswers.SEAL;
 
-import rigside.desk.DraftQuestion.Kind;
-import rigside.desk.DraftQuestion.Option;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rigside.desk.DraftQuestion.Kind;
+import rigside.desk.DraftQuestion.Option;
 
 /**
  * The questions of a draft, in order. Which there are depends on the answers before them. Figures

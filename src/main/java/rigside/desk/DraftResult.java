@@ -1,14 +1,13 @@
 package rigside.desk;
 
-import rigside.analysis.Analysis;
-import rigside.analysis.Comparison;
-import rigside.analysis.Shown;
-import rigside.protocol.Protocol;
-
 import java.io.IOException;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import rigside.analysis.Analysis;
+import rigside.analysis.Comparison;
+import rigside.analysis.Shown;
+import rigside.protocol.Protocol;
 
 /** What a drafted protocol brings: checked, planned and rehearsed before it is saved. Slow. */
 final class DraftResult {

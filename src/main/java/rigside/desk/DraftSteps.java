@@ -4,10 +4,9 @@ import static rigside.desk.DraftAnswers.BREATHING;
 import static rigside.desk.DraftAnswers.NUMBER;
 import static rigside.desk.DraftAnswers.SEAL;
 
-import rigside.yaml.Quoted;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.yaml.Quoted;
 
 /** The procedure of a drafted protocol: before, one donning, after. */
 final class DraftSteps {

@@ -3,10 +3,9 @@ package rigside.desk;
 import static rigside.desk.DraftAnswers.BREATHING;
 import static rigside.desk.DraftAnswers.SEAL;
 
-import rigside.yaml.Quoted;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.yaml.Quoted;
 
 /**
  * A commented protocol file from the answers of a draft. Every text that was typed is quoted, so

@@ -3,7 +3,13 @@ package rigside.desk;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
 import rigside.bench.Settings;
@@ -13,14 +19,6 @@ import rigside.screen.DraftKeys;
 import rigside.screen.DraftScreen;
 import rigside.screen.DraftView;
 import rigside.screen.View;
-
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Executor;
-import java.util.function.Function;
 
 /** The interview at the terminal, from the first question to the file. */
 public final class Drafting {

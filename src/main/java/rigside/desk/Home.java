@@ -1,5 +1,11 @@
 package rigside.desk;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import rigside.bench.Bench;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
@@ -13,13 +19,6 @@ import rigside.screen.HomeKeys;
 import rigside.screen.HomeScreen;
 import rigside.screen.HomeView;
 import rigside.screen.View;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** The home screen, and back to it after each session. */
 public final class Home {

@@ -1,5 +1,7 @@
 package rigside.desk;
 
+import java.util.Optional;
+import java.util.SplittableRandom;
 import rigside.protocol.Protocol;
 import rigside.rig.Rig;
 import rigside.rig.RigFile;
@@ -9,9 +11,6 @@ import rigside.runner.Assumed;
 import rigside.runner.AssumedWearer;
 import rigside.runner.Rigs;
 import rigside.session.Event;
-
-import java.util.Optional;
-import java.util.SplittableRandom;
 
 /** How a session is opened. */
 public final class Openings {

@@ -1,16 +1,15 @@
 package rigside.desk;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import rigside.analysis.PlanTable;
 import rigside.analysis.PlanTerms;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What a protocol's plan can be expected to bring, as lines under a heading for each measure that

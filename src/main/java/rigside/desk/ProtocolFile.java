@@ -1,5 +1,8 @@
 package rigside.desk;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
@@ -7,10 +10,6 @@ import rigside.rig.RigFile;
 import rigside.rig.Wearer;
 import rigside.yaml.Document;
 import rigside.yaml.Problem;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A protocol file, read, and the rig file beside it.

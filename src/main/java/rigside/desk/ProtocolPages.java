@@ -1,12 +1,11 @@
 package rigside.desk;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.analysis.ProtocolAdvice;
 import rigside.protocol.Protocol;
 import rigside.report.Outline;
 import rigside.screen.HomeView.Review;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Pages to read about a protocol file. */
 final class ProtocolPages {

@@ -1,5 +1,9 @@
 package rigside.desk;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
 import rigside.journal.Damage;
@@ -10,11 +14,6 @@ import rigside.screen.HomeView.Review;
 import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.State;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** A session read through, with what is still concealed left out. */
 final class Reviews {

@@ -1,7 +1,5 @@
 package rigside.desk;
 
-import rigside.yaml.Document;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rigside.yaml.Document;
 
 /** The protocols at hand: the tester's own, and those that come with the program. */
 public final class Shelf {

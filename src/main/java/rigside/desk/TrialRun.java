@@ -1,5 +1,10 @@
 package rigside.desk;
 
+import java.io.IOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import rigside.protocol.Protocol;
 import rigside.runner.Ledger;
 import rigside.runner.Rehearsal;
@@ -7,12 +12,6 @@ import rigside.runner.Rigs;
 import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.State;
-
-import java.io.IOException;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * One rehearsal of a protocol, kept nowhere: a whole session without a tester, every value

@@ -1,7 +1,13 @@
 package rigside.desk;
 
 import com.googlecode.lanterna.TerminalSize;
-
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
 import rigside.bench.Settings;
@@ -10,14 +16,6 @@ import rigside.screen.HomeAction;
 import rigside.screen.View;
 import rigside.screen.WatchScreen;
 import rigside.screen.WatchView;
-
-import java.io.IOException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Executor;
 
 /**
  * A file beside an editor: its problems, its outline and what its plan can be expected to bring,

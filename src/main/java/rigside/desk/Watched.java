@@ -1,5 +1,9 @@
 package rigside.desk;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
@@ -9,11 +13,6 @@ import rigside.screen.View;
 import rigside.screen.WatchView;
 import rigside.yaml.Document;
 import rigside.yaml.Problem;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A file that is being written: as last saved, and the last version without problems.

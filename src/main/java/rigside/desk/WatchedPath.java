@@ -1,19 +1,17 @@
 package rigside.desk;
 
 import com.googlecode.lanterna.TerminalSize;
-
-import rigside.bench.Console;
-import rigside.bench.Pressed;
-import rigside.screen.WatchScreen;
-import rigside.screen.WatchView;
-import rigside.yaml.Document;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import rigside.bench.Console;
+import rigside.bench.Pressed;
+import rigside.screen.WatchScreen;
+import rigside.screen.WatchView;
+import rigside.yaml.Document;
 
 /** A file on disk, watched at a terminal. */
 final class WatchedPath implements Watch.World {

@@ -1,16 +1,15 @@
 package rigside.journal;
 
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
 import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.Schedule;
 import rigside.session.State;
-
-import java.nio.file.Path;
-import java.time.ZonedDateTime;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * One session in a list.

@@ -1,13 +1,5 @@
 package rigside.protocol;
 
-import rigside.protocol.Plan.Design;
-import rigside.protocol.Plan.Order;
-import rigside.protocol.Plan.Until;
-import rigside.yaml.Entry;
-import rigside.yaml.Fields;
-import rigside.yaml.Shape;
-import rigside.yaml.Value;
-
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import rigside.protocol.Plan.Design;
+import rigside.protocol.Plan.Order;
+import rigside.protocol.Plan.Until;
+import rigside.yaml.Entry;
+import rigside.yaml.Fields;
+import rigside.yaml.Shape;
+import rigside.yaml.Value;
 
 /** Reads the plan. Unless the file says otherwise: 95 %, rounds in balanced order, concealed. */
 final class PlanReader {

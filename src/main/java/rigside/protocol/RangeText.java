@@ -1,12 +1,11 @@
 package rigside.protocol;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rigside.measure.Dimension;
 import rigside.measure.Quantity;
 import rigside.yaml.Value;
 import rigside.yaml.Words;
-
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Two quantities with {@code to} between them; the first may leave its unit to the second: {@code

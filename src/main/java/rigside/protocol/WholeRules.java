@@ -1,10 +1,9 @@
 package rigside.protocol;
 
+import java.util.List;
 import rigside.protocol.Plan.Design;
 import rigside.yaml.Entry;
 import rigside.yaml.Value;
-
-import java.util.List;
 
 /** Rules that hold between parts of a file, checked when the parts concerned could be read. */
 final class WholeRules {

@@ -1,9 +1,8 @@
 package rigside.report;
 
-import rigside.measure.Numbers;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.measure.Numbers;
 
 /** Lengths of time to the second: {@code 45 s}, {@code 1 min 30 s}, {@code 1 h 5 min}. */
 final class Lengths {

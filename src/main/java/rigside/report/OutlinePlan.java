@@ -1,16 +1,15 @@
 package rigside.report;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import rigside.measure.Numbers;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 import rigside.report.Block.Head;
 import rigside.report.Block.Table;
 import rigside.session.Schedule;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalLong;
-import java.util.stream.Collectors;
 
 /** How often, in which order, and what is concealed meanwhile. */
 record OutlinePlan(Protocol protocol, PlannedRounds rounds) {

@@ -1,9 +1,8 @@
 package rigside.report;
 
+import java.util.OptionalDouble;
 import rigside.measure.Numbers;
 import rigside.protocol.Field;
-
-import java.util.OptionalDouble;
 
 /** What a field takes, on one line. */
 record Taken() implements Field.Answer.Cases<String> {

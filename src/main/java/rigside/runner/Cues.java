@@ -1,16 +1,15 @@
 package rigside.runner;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
 import rigside.protocol.Step;
 import rigside.rig.Cue;
 import rigside.session.Activity;
 import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.State;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalLong;
-import java.util.stream.Stream;
 
 /**
  * What the tester has to notice without looking. A pull has no cues of its own between its start

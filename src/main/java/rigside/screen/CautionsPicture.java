@@ -1,9 +1,8 @@
 package rigside.screen;
 
-import rigside.protocol.Protocol;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.protocol.Protocol;
 
 /** The question and all cautions, to be read before the first donning. */
 final class CautionsPicture {

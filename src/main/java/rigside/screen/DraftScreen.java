@@ -2,11 +2,9 @@ package rigside.screen;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
-
-import rigside.screen.DraftView.Mode;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.screen.DraftView.Mode;
 
 /** The picture of a draft. */
 public final class DraftScreen {

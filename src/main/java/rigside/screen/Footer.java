@@ -1,12 +1,11 @@
 package rigside.screen;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.protocol.Step;
 import rigside.session.Activity;
 import rigside.session.Procedure;
 import rigside.session.Stage;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The bottom of every picture of a session: safety, the prompt or a message, and the keys. */
 record Footer(View view, int columns) {

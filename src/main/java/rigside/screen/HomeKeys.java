@@ -2,12 +2,10 @@ package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-
-import rigside.analysis.Shown;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.analysis.Shown;
 
 /** The keys away from a session: one table for what the bottom line says and what a key does. */
 public final class HomeKeys {

@@ -1,7 +1,6 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.TerminalSize;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,9 @@
 package rigside.screen;
 
-import rigside.analysis.Shown;
-import rigside.session.State;
-
 import java.util.List;
 import java.util.Optional;
+import rigside.analysis.Shown;
+import rigside.session.State;
 
 /**
  * All that a picture away from a session depends on, besides its size.

@@ -1,11 +1,10 @@
 package rigside.screen;
 
-import rigside.analysis.ConditionSummary;
-import rigside.analysis.MeasureResult;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import rigside.analysis.ConditionSummary;
+import rigside.analysis.MeasureResult;
 
 /** Failed checks and donnings that do not count, per condition: outcomes, not nothing. */
 final class Outcomes {

@@ -1,12 +1,11 @@
 package rigside.screen;
 
+import java.util.List;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
 import rigside.session.Activity;
 import rigside.session.Donning;
 import rigside.session.Schedule;
-
-import java.util.List;
 
 /** Between donnings, at the end, and when everything stands still. */
 record PausePicture(Scene scene) {

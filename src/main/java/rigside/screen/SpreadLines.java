@@ -1,10 +1,9 @@
 package rigside.screen;
 
-import rigside.analysis.MeasureResult;
-import rigside.analysis.Repeatability;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.analysis.MeasureResult;
+import rigside.analysis.Repeatability;
 
 /** Where one condition is repeated: how far its values spread, and what that means. */
 final class SpreadLines {

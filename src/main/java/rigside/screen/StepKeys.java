@@ -1,11 +1,9 @@
 package rigside.screen;
 
 import com.googlecode.lanterna.input.KeyType;
-
-import rigside.session.Activity;
-
 import java.util.ArrayList;
 import java.util.List;
+import rigside.session.Activity;
 
 /**
  * The keys of a step: to stop at once, then what the step itself takes, then what can be done

@@ -1,9 +1,8 @@
 package rigside.screen;
 
+import java.util.List;
 import rigside.protocol.Step;
 import rigside.session.Activity;
-
-import java.util.List;
 
 /** What to do now: one picture for each kind of activity. */
 record StepPicture(Scene scene) implements Activity.Cases<List<Line>> {

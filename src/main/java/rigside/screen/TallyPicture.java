@@ -1,11 +1,10 @@
 package rigside.screen;
 
-import rigside.analysis.MeasureResult;
-import rigside.analysis.Shown;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import rigside.analysis.MeasureResult;
+import rigside.analysis.Shown;
 
 /**
  * The running tally: what was found and what to do next, before anything has to be scrolled; below

@@ -1,5 +1,7 @@
 package rigside.screen;
 
+import java.util.List;
+import java.util.Optional;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
 import rigside.protocol.Step;
@@ -7,9 +9,6 @@ import rigside.session.Entry;
 import rigside.session.Place;
 import rigside.session.Slot;
 import rigside.session.Value;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A timed inhalation from the first look at the target to the rest after it.

@@ -1,12 +1,11 @@
 package rigside.screen;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** All comparisons: what was found first, as roomy as there is room for. */
 final class VerdictList {

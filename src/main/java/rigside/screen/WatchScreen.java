@@ -4,12 +4,10 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-
-import rigside.screen.HomeKeys.HomeKey;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.screen.HomeKeys.HomeKey;
 
 /** The picture beside an editor, and its keys. */
 public final class WatchScreen {

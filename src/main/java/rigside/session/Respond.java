@@ -1,12 +1,11 @@
 package rigside.session;
 
-import rigside.measure.Quantity;
-import rigside.measure.Unit;
-import rigside.protocol.Step;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.measure.Quantity;
+import rigside.measure.Unit;
+import rigside.protocol.Step;
 
 /**
  * What an input leads to: events, or a refusal in words. Every reason to refuse lives here and in

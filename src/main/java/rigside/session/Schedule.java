@@ -1,10 +1,9 @@
 package rigside.session;
 
-import rigside.protocol.Condition;
-import rigside.protocol.Protocol;
-
 import java.util.List;
 import java.util.Optional;
+import rigside.protocol.Condition;
+import rigside.protocol.Protocol;
 
 /** Which donning comes next, and when a look is due. */
 public final class Schedule {

@@ -1,5 +1,10 @@
 package rigside.session;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rigside.measure.Dimension;
 import rigside.measure.Numbers;
 import rigside.measure.Quantity;
@@ -7,12 +12,6 @@ import rigside.measure.Unit;
 import rigside.protocol.Field;
 import rigside.protocol.Measure;
 import rigside.protocol.Step;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What typed text means for the gap that waits. */
 final class Typing {

@@ -5,14 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
-import org.junit.jupiter.api.Test;
-
-import rigside.decide.VarianceParts;
-import rigside.measure.Unit;
-import rigside.protocol.Measure;
-import rigside.protocol.Plan;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -20,6 +12,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import rigside.decide.VarianceParts;
+import rigside.measure.Unit;
+import rigside.protocol.Measure;
+import rigside.protocol.Plan;
 
 class RepeatabilityTest {
     private static final Plan PLAN = Plan.NONE;

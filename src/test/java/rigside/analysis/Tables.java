@@ -1,9 +1,8 @@
 package rigside.analysis;
 
+import java.util.OptionalDouble;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
-
-import java.util.OptionalDouble;
 
 /** Tables of values and what they say, for tests. */
 final class Tables {

@@ -7,9 +7,13 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
-
+import java.io.IOException;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import rigside.rig.Rig;
 import rigside.rig.SoundVolume;
 import rigside.runner.Ledger;
@@ -19,13 +23,6 @@ import rigside.screen.View;
 import rigside.session.Event;
 import rigside.session.Source;
 import rigside.session.Story;
-
-import java.io.IOException;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Whole sittings: the keys lie ready, and the last of them leaves. */
 class SittingTest {

@@ -1,5 +1,11 @@
 package rigside.command;
 
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import rigside.analysis.ProtocolAdvice;
 import rigside.protocol.Answers;
 import rigside.protocol.BenchTime;
@@ -10,13 +16,6 @@ import rigside.report.Page;
 import rigside.rig.RigFile;
 import rigside.yaml.Document;
 import rigside.yaml.Problem;
-
-import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 
 /** One damaged file, and what is answered to it. */
 final class Damaged {

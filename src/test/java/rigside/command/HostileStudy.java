@@ -1,12 +1,5 @@
 package rigside.command;
 
-import org.junit.jupiter.api.Named;
-
-import rigside.protocol.Answers;
-import rigside.protocol.HostileTexts;
-import rigside.protocol.Shipped;
-import rigside.yaml.Problem;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Named;
+import rigside.protocol.Answers;
+import rigside.protocol.HostileTexts;
+import rigside.protocol.Shipped;
+import rigside.yaml.Problem;
 
 /**
  * Hostile texts, and a file of 50 MB, read in a small heap: run as DEVELOPERS.md says. It ends with

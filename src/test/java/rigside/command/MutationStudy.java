@@ -1,8 +1,5 @@
 package rigside.command;
 
-import rigside.protocol.Shipped;
-import rigside.yaml.Problem;
-
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -14,6 +11,8 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import rigside.protocol.Shipped;
+import rigside.yaml.Problem;
 
 /**
  * Every file that comes with the program, and one that uses the whole language, damaged in 200 000

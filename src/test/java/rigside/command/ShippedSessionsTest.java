@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import rigside.analysis.Analysis;
 import rigside.analysis.Comparison;
 import rigside.analysis.InstrumentCheck;
@@ -25,10 +26,6 @@ import rigside.session.Evolve;
 import rigside.session.Place;
 import rigside.session.Stage;
 import rigside.session.State;
-
-import java.io.IOException;
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Every protocol that comes with the program, rehearsed to its end and analysed. */
 class ShippedSessionsTest {

@@ -4,18 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import rigside.journal.Damage;
 import rigside.journal.Listed;
 import rigside.screen.HomeView;
 import rigside.screen.HomeView.Page;
 import rigside.screen.View;
 import rigside.session.Story;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 class DeskTest {
     private static final View.Style PLAIN = new View.Style(View.Colours.NONE, false);

@@ -7,15 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import rigside.bench.Pressed;
-import rigside.screen.DraftView;
-import rigside.screen.DraftView.Mode;
-import rigside.screen.View;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,6 +16,12 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigside.bench.Pressed;
+import rigside.screen.DraftView;
+import rigside.screen.DraftView.Mode;
+import rigside.screen.View;
 
 /** The interview by its keys, from the first question to the file. */
 class DraftingTest {

@@ -3,16 +3,14 @@ package rigside.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import rigside.protocol.Protocol;
-import rigside.screen.HomeView.Review;
-import rigside.session.Story;
-
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rigside.protocol.Protocol;
+import rigside.screen.HomeView.Review;
+import rigside.session.Story;
 
 /** Work beside the drawing, here done when the test says so. */
 class PendingTest {

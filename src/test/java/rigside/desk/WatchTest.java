@@ -7,15 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import rigside.bench.Pressed;
-import rigside.screen.View;
-import rigside.screen.WatchView;
-import rigside.session.Story;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +17,12 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigside.bench.Pressed;
+import rigside.screen.View;
+import rigside.screen.WatchView;
+import rigside.session.Story;
 
 /** An editor saves, the watcher sees; the clock and the keys are the test's. */
 class WatchTest {

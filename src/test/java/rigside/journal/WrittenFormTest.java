@@ -6,19 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import rigside.session.Event;
-import rigside.session.Place;
-import rigside.session.Recorded;
-import rigside.session.Slot;
-import rigside.session.Source;
-import rigside.session.Stage;
-import rigside.session.Value;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +20,17 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import rigside.session.Event;
+import rigside.session.Place;
+import rigside.session.Recorded;
+import rigside.session.Slot;
+import rigside.session.Source;
+import rigside.session.Stage;
+import rigside.session.Value;
 
 class WrittenFormTest {
     /**

@@ -4,12 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import rigside.yaml.Document;
-import rigside.yaml.Problem;
-
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
+import rigside.yaml.Document;
+import rigside.yaml.Problem;
 
 /** Whether what is said of a file is fit to be read by a person. */
 public final class Answers {

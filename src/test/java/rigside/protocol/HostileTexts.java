@@ -1,12 +1,10 @@
 package rigside.protocol;
 
-import org.junit.jupiter.api.Named;
-
-import rigside.yaml.Document;
-
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import rigside.yaml.Document;
 
 /** Texts nobody writes by mistake, as large as a file may be where size is the point. */
 public final class HostileTexts {

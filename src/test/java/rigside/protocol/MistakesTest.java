@@ -3,13 +3,11 @@ package rigside.protocol;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import rigside.yaml.Problem;
-
-import java.util.List;
 
 class MistakesTest {
     @Test

@@ -1,7 +1,5 @@
 package rigside.protocol;
 
-import rigside.yaml.Problem;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import rigside.yaml.Problem;
 
 /** The protocols that come with the program, as they are in the jar. */
 public final class Shipped {

@@ -3,9 +3,18 @@ package rigside.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import rigside.protocol.BenchTime;
 import rigside.protocol.Condition;
 import rigside.protocol.Protocol;
@@ -18,17 +27,6 @@ import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.Stage;
 import rigside.session.State;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * What an outline says that a donning takes by its declared times is what a rehearsed session

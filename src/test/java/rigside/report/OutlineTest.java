@@ -4,15 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import rigside.protocol.Protocol;
 import rigside.session.Schedule;
-
-import java.util.List;
-import java.util.OptionalLong;
 
 class OutlineTest {
     private static final Protocol DEMONSTRATION = Read.shipped("/demo/prefilter-disc.yaml");

@@ -1,12 +1,11 @@
 package rigside.report;
 
-import rigside.protocol.Protocol;
-import rigside.protocol.ProtocolReader;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import rigside.protocol.Protocol;
+import rigside.protocol.ProtocolReader;
 
 /** Protocols to write down. */
 final class Read {

@@ -5,8 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import rigside.analysis.Shown;
 import rigside.rig.Cue;
 import rigside.rig.Rig;
@@ -19,13 +24,6 @@ import rigside.session.Recorded;
 import rigside.session.Slot;
 import rigside.session.State;
 import rigside.session.Story;
-
-import java.io.IOException;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A whole session typed in from a form: the same looks and verdicts, and no cue but for trouble.

@@ -1,16 +1,15 @@
 package rigside.runner;
 
-import rigside.rig.SimulatedRig;
-import rigside.rig.Wearer;
-import rigside.session.Event;
-import rigside.session.Recorded;
-import rigside.session.State;
-
 import java.io.IOException;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import rigside.rig.SimulatedRig;
+import rigside.rig.Wearer;
+import rigside.session.Event;
+import rigside.session.Recorded;
+import rigside.session.State;
 
 /**
  * A rehearsed session of a protocol.

@@ -7,7 +7,6 @@ import com.googlecode.lanterna.graphics.TextGraphics;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;

@@ -1,12 +1,11 @@
 package rigside.screen;
 
-import rigside.session.Story;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rigside.session.Story;
 
 /** What a tester looks at away from a session; all of it invented. */
 final class HomeScenes {

@@ -1,5 +1,7 @@
 package rigside.screen;
 
+import java.util.List;
+import java.util.Optional;
 import rigside.analysis.Comparison;
 import rigside.analysis.Flag;
 import rigside.analysis.MeasureResult;
@@ -7,9 +9,6 @@ import rigside.analysis.Shown;
 import rigside.decide.Limits;
 import rigside.decide.Verdict;
 import rigside.protocol.Measure;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Flags put into what may be shown, in the sentences of the analysis but about invented figures: no
