@@ -28,8 +28,8 @@ import rigside.session.State;
  *     last one, as a share of their mean; empty before there are two, and where it is concealed
  * @param ambientMoved whether it changed by more, from any sample to the next, than the protocol
  *     lets pass
- * @param amiss in words, what is wrong with what is sampled, or why it gave no value: the tube on the
- *     other side than wanted, too few readings
+ * @param amiss in words, what is wrong with what is sampled, or why it gave no value: the tube on
+ *     the other side than wanted, too few readings
  */
 public record Live(
         OptionalDouble concentration,

@@ -28,8 +28,8 @@ final class DraftPlanQuestions {
                         "After how many rounds may it be looked at first?",
                         "3",
                         "A round is one donning of each condition. From then on it is looked at"
-                            + " after each, at no higher chance of a wrong claim. Before 3 there is"
-                            + " hardly any spread to judge by."),
+                                + " after each, at no higher chance of a wrong claim. Before 3 there is"
+                                + " hardly any spread to judge by."),
                 DraftQuestion.open(
                         "bench-time",
                         "How much time at the bench can you spend in all?",

@@ -10,8 +10,8 @@ final class Cautions {
         "Full breaths in a row wash out carbon dioxide and make light-headed: give each a rest of a"
                 + " minute, ask for few, and let the tester sit on a steady chair without wheels.",
         "Not with heart or lung disease, in pregnancy, when told not to strain, when ill, or after"
-            + " a recent heart attack, collapsed lung, or eye, chest or abdominal surgery: a doctor"
-            + " is asked first."
+                + " a recent heart attack, collapsed lung, or eye, chest or abdominal surgery: a doctor"
+                + " is asked first."
     };
     static final String[] EXERCISE = {
         UNWELL,

@@ -10,8 +10,8 @@ final class ExerciseElements {
             Element.of(
                             "exercise",
                             "One timed activity and what is sampled meanwhile. One counter samples"
-                                + " one air at a time, so its windows must not overlap; leave some"
-                                + " seconds between them for the tube to clear.",
+                                    + " one air at a time, so its windows must not overlap; leave some"
+                                    + " seconds between them for the tube to clear.",
                             Key.required("title", Lines.ANY, "Its name, shown large."),
                             Key.optional("say", new Shape.Text(), "nothing", "What to do and say."),
                             Key.required("for", Lines.TIME, "How long it takes."),

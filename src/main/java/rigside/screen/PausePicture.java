@@ -45,8 +45,8 @@ record PausePicture(Scene scene) {
                         scene.strong("[Enter] The mask stays on."),
                         scene.wrapped(
                                 "If it came off or moved: [Enter] all the same, then [a] abandons"
-                                    + " this setting, and it is done again from putting the mask"
-                                    + " on."))
+                                        + " this setting, and it is done again from putting the mask"
+                                        + " on."))
                 : scene.strong("[Enter] when you are about to put it on.");
     }
 

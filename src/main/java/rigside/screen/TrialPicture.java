@@ -157,8 +157,8 @@ record TrialPicture(Scene scene, Place place, Step.Trials step, int trial) {
                                 .orElse(List.of()),
                         scene.wrapped(
                                 "[y] it was held. [n] it was not: the time is kept, but struck out,"
-                                    + " and the trial is done again. Answer before the time is"
-                                    + " shown.")));
+                                        + " and the trial is done again. Answer before the time is"
+                                        + " shown.")));
     }
 
     /** What to do, in letters as large as there is room for between the rest. */

@@ -310,7 +310,7 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
                 ? Response.of(new Event.WentOn())
                 : refused(
                         "the plan is used up: going on would break what the interval promises; a"
-                            + " new plan can follow");
+                                + " new plan can follow");
     }
 
     @Override

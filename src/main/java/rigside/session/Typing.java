@@ -109,8 +109,8 @@ final class Typing {
             if (value.si() == 0 && detectionLimit(slot) == 0) {
                 return new Meaning.Refused(
                         "a mask concentration of 0 gives no fit factor, since the protocol states"
-                            + " no detection limit; type the smallest value the counter shows, or"
-                            + " leave it out with a reason");
+                                + " no detection limit; type the smallest value the counter shows, or"
+                                + " leave it out with a reason");
             }
             Optional<Quantity> ambient = lastAmbient(slot.place());
             if (ambient.isPresent() && value.si() > ambient.get().si() / 2) {

@@ -38,8 +38,7 @@ class FeedTest {
                 lines.get(1));
         assertEquals("gauge      12.5 Pa        '12.5'", at(lines, 2));
         assertEquals(
-                "gauge      -              'abc?[2J'  no reading: it is no number",
-                at(lines, 3));
+                "gauge      -              'abc?[2J'  no reading: it is no number", at(lines, 3));
         assertEquals("gauge      -3 Pa          '-3'", at(lines, 4));
         assertTrue(out.toString().contains("!! gauge: 'abc?[2J' is no number"), out.toString());
         assertEquals(

@@ -153,7 +153,7 @@ public final class MutationStudy {
             out.printf(
                     Locale.ROOT,
                     "%n%d files, seed %d, %d answered wrongly; read in %.2f ms on average, slowest"
-                        + " %.0f ms (%s); %.1f problems a refusal, at most %d; heap of %d MiB%n",
+                            + " %.0f ms (%s); %.1f problems a refusal, at most %d; heap of %d MiB%n",
                     files,
                     SEED,
                     wrong.size(),

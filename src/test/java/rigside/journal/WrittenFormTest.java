@@ -251,8 +251,8 @@ class WrittenFormTest {
     void aValueThatIsNotWhollyOneIsRefusedInWords(String number, String words) {
         String line =
                 "{\"n\":2,\"wall\":\"2026-11-25T09:16:20Z\",\"at\":0,\"event\":\"entry-doubted\","
-                    + "\"slot\":{\"kind\":\"field\",\"place\":{\"stage\":\"before\",\"step\":0},"
-                    + "\"id\":\"x\"},\"value\":{\"number\":"
+                        + "\"slot\":{\"kind\":\"field\",\"place\":{\"stage\":\"before\",\"step\":0},"
+                        + "\"id\":\"x\"},\"value\":{\"number\":"
                         + number
                         + "},\"why\":\"\"}";
         Unreadable refused =

@@ -70,10 +70,10 @@ final class Reasons {
                         new Flag(
                                 Flag.Kind.ROUND_TREND,
                                 "The effect of the mask with the disc drifts over the rounds: it"
-                                    + " goes from 0.98 to 1.12 times along a straight line, which"
-                                    + " chance alone does about 8 times in 1000. One figure for all"
-                                    + " rounds then says too little: ask what changed on the way,"
-                                    + " such as wear, tiredness or the room.",
+                                        + " goes from 0.98 to 1.12 times along a straight line, which"
+                                        + " chance alone does about 8 times in 1000. One figure for all"
+                                        + " rounds then says too little: ask what changed on the way,"
+                                        + " such as wear, tiredness or the room.",
                                 List.of(),
                                 List.of())),
                 all.method(),
