@@ -142,9 +142,12 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
 
     private String how() {
         return switch (gate().kind()) {
+            // Where the filter goes the step may say itself.
             case ZERO ->
-                    "Put the zero filter on the sample tube of the mask and let the counter draw"
-                            + " through it.";
+                    step.say().isEmpty()
+                            ? "Put the zero filter on the sample tube of the mask and let the"
+                                    + " counter draw through it."
+                            : "Let the counter draw through the zero filter.";
             case AMBIENT -> "Let the counter draw the air of the room, away from your breath.";
         };
     }
