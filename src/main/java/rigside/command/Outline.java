@@ -66,8 +66,9 @@ final class Outline implements Callable<Integer> {
         if (form && seed.isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--form needs --seed NUMBER: it draws the order, and 'rigside enter' asks for"
-                            + " it");
+                    "--form needs --seed NUMBER, which draws the order\n"
+                            + "    any whole number does; it stands on the form, and 'rigside"
+                            + " enter' asks for it");
         }
         PrintWriter err = spec.commandLine().getErr();
         Optional<ProtocolFile> file = Protocols.sound(protocol, false, parent.folders(), err);
@@ -83,7 +84,7 @@ final class Outline implements Callable<Integer> {
 
     private Page page(Protocol read) {
         return form
-                ? Form.of(read, seed.orElseThrow())
+                ? Form.of(read, protocol, seed.orElseThrow())
                 : rigside.report.Outline.of(
                         read, seed.map(OptionalLong::of).orElse(OptionalLong.empty()));
     }

@@ -25,9 +25,10 @@ public final class Form {
     /**
      * The form of a whole plan.
      *
+     * @param name what the protocol is called on the command line; it is printed too
      * @param seed draws the order; it is printed, so that the form can be typed in later
      */
-    public static Page of(Protocol protocol, long seed) {
+    public static Page of(Protocol protocol, String name, long seed) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Caution("Paper form, seed " + seed + ". " + Outline.NO_FIT_TEST));
         blocks.add(
@@ -50,7 +51,7 @@ public final class Form {
                                                             Cell.Ticks.of(
                                                                     "read and understood")))))));
         }
-        blocks.add(Part.of("How to fill it in", "", List.of(how(protocol, seed))));
+        blocks.add(Part.of("How to fill it in", "", List.of(how(protocol, name, seed))));
         if (!protocol.facts().isEmpty()) {
             blocks.add(Part.of("About this session", "", FormStep.fields(protocol.facts())));
         }
@@ -72,7 +73,7 @@ public final class Form {
         return new Page(protocol.title(), protocol.question(), blocks);
     }
 
-    private static Block how(Protocol protocol, long seed) {
+    private static Block how(Protocol protocol, String name, long seed) {
         List<String> points = new ArrayList<>();
         points.add(
                 "Write every reading down as it is read, in the unit printed; never rub one out."
@@ -93,11 +94,20 @@ public final class Form {
                             + " next line.");
         }
         points.add(
-                "Type it in later with 'rigside enter PROTOCOL --seed "
+                "Type it in later with 'rigside enter "
+                        + typed(name)
+                        + " --seed "
                         + seed
                         + " --on DAY'. Use the same protocol file: another one may draw another"
                         + " order.");
         return new Block.Points(points);
+    }
+
+    /** As a shell takes it for one word. */
+    private static String typed(String name) {
+        return name.matches("[\\w./+:@-]+")
+                ? name
+                : '"' + name.replaceAll("([\"\\\\$`])", "\\\\$1") + '"';
     }
 
     private static Block round(Protocol protocol, long seed, int round) {
