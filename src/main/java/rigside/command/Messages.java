@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -19,6 +22,9 @@ final class Messages implements IParameterExceptionHandler, IExecutionExceptionH
         CommandLine command = wrong.getCommandLine();
         PrintWriter err = command.getErr();
         err.println("rigside: " + wrong.getMessage());
+        if (wrong instanceof MissingParameterException missing) {
+            missing.getMissing().forEach(each -> err.println("    " + meaning(each)));
+        }
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err)) {
             err.println(
                     "    '"
@@ -41,6 +47,14 @@ final class Messages implements IParameterExceptionHandler, IExecutionExceptionH
         }
         err.flush();
         return Exit.FAULT;
+    }
+
+    /** What is to be given, in the words of {@code --help}. */
+    private static String meaning(ArgSpec missing) {
+        String name =
+                missing instanceof OptionSpec option ? option.longestName() : missing.paramLabel();
+        // The words are a format, in which a per cent sign is doubled.
+        return name + ": " + String.join(" ", missing.description()).replace("%%", "%");
     }
 
     private static String words(Throwable fault) {

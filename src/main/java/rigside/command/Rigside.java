@@ -124,7 +124,7 @@ public final class Rigside implements Callable<Integer> {
 
     static CommandLine commandLine() {
         Messages messages = new Messages();
-        return NumberWords.in(new CommandLine(new Rigside()))
+        return NoEffect.hidden(NumberWords.in(new CommandLine(new Rigside())))
                 .setParameterExceptionHandler(messages)
                 .setExecutionExceptionHandler(messages);
     }

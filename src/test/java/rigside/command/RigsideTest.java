@@ -8,12 +8,14 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -55,9 +57,56 @@ class RigsideTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "check, --home",
+        "outline, --home",
+        "feed, --home",
+        "plan, --home",
+        "analyse, --home",
+        "explain,",
+        "schema,",
+        "enter, --home --ascii --mute --speak --trigger --bounce",
+        "rehearse, --home --ascii --mute --speak --trigger --bounce --screens",
+        "run, --home --ascii --mute --speak --trigger --bounce"
+    })
+    void helpTellsOptionsThatDoSomething(String command, String told) {
+        assertEquals(Exit.DONE, run(command, "--help"));
+        List<String> expected = told == null ? List.of() : List.of(told.split(" "));
+        assertTrue(out.toString().contains("--debug"), out.toString());
+        for (String option :
+                List.of("--home", "--ascii", "--mute", "--speak", "--trigger", "--bounce")) {
+            assertEquals(
+                    expected.contains(option), out.toString().contains(option), out.toString());
+        }
+        expected.forEach(option -> assertTrue(out.toString().contains(option), option));
+    }
+
+    @Test
+    void optionsThatDoNothingInACommandAreTakenAllTheSame() {
+        String[] options = {"--mute", "--ascii", "--trigger", "enter", "--home", home.toString()};
+        assertEquals(Exit.DONE, line.execute(with("schema", options)), err.toString());
+        assertEquals(Exit.DONE, line.execute(with("check", options, "breathing-only")));
+        assertEquals("", err.toString());
+    }
+
+    private static String[] with(String command, String[] options, String... rest) {
+        return Stream.of(new String[] {command}, options, rest)
+                .flatMap(Stream::of)
+                .toArray(String[]::new);
+    }
+
     static Stream<Arguments> misuses() {
         return Stream.of(
                 Arguments.of("an unknown option", "--nothing", "Unknown option: '--nothing'"),
+                Arguments.of(
+                        "a paper form without its seed",
+                        "enter breathing-only",
+                        "--seed: the seed printed on the form"),
+                Arguments.of(
+                        "a form to print without a seed",
+                        "outline breathing-only --form",
+                        "any whole number does; it stands on the form"),
                 Arguments.of("no protocol", "run", "Missing required parameter: 'PROTOCOL'"),
                 Arguments.of(
                         "a speed of 0",

@@ -1,0 +1,36 @@
+package rigside.command;
+
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/**
+ * Options that every command takes, and that change nothing in some. Those are taken there all the
+ * same, so that what is put before a command may stand behind it too, but {@code --help} leaves
+ * them out.
+ */
+final class NoEffect {
+    private static final List<String> PRINT_ONLY =
+            List.of("check", "outline", "feed", "plan", "analyse", "explain", "schema");
+
+    private static final List<String> AT_TERMINAL =
+            List.of("--ascii", "--mute", "--speak", "--trigger", "--bounce");
+
+    private static final List<String> WITHOUT_FOLDERS = List.of("explain", "schema");
+
+    private NoEffect() {}
+
+    /** Leaves them out of the help of a command line's commands, and returns it. */
+    static CommandLine hidden(CommandLine line) {
+        PRINT_ONLY.forEach(command -> AT_TERMINAL.forEach(option -> hide(line, command, option)));
+        WITHOUT_FOLDERS.forEach(command -> hide(line, command, "--home"));
+        return line;
+    }
+
+    private static void hide(CommandLine line, String command, String option) {
+        CommandSpec spec = line.getSubcommands().get(command).getCommandSpec();
+        OptionSpec shown = spec.findOption(option);
+        spec.remove(shown).addOption(OptionSpec.builder(shown).hidden(true).build());
+    }
+}
