@@ -52,6 +52,11 @@ record Saying(String part, boolean atStart, String what, String help) {
                             "a backslash in double quotes is followed by something unknown",
                             "write two backslashes, or use single quotes"),
                     new Saying(
+                            "but got ?",
+                            false,
+                            "a '?' cannot stand in a text between brackets without quotes",
+                            "put the text that holds it in quotes"),
+                    new Saying(
                             "expected ',' or ']'",
                             true,
                             "the list that begins here with [ is not closed properly",
