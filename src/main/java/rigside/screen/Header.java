@@ -24,8 +24,10 @@ record Header(View view, int columns) {
     /** So many characters of names leave room for the title. */
     private static final int MOST_NAMES = 30;
 
+    private static final String REHEARSED = "[rehearsal: invented values] ";
+
     /** It presses its own keys, whatever the bottom lines offer: but for one. */
-    private static final String REHEARSED = "[rehearsal: invented values; q stops] ";
+    private static final String STOPS = "  [q stops] ";
 
     static List<Line> of(View view, int columns) {
         Header header = new Header(view, columns);
@@ -73,7 +75,16 @@ record Header(View view, int columns) {
                 : "[" + feeds.size() + " instruments fail] ";
     }
 
+    /** In a rehearsal with the key that stops it, on the right and never cut. */
     private Line where() {
+        if (!view.rehearsed()) {
+            return standing();
+        }
+        int room = columns - STOPS.length();
+        return standing().cut(room, view.glyphs().cut()).padded(room, Tone.PLAIN).plus(STOPS);
+    }
+
+    private Line standing() {
         State state = view.state();
         Optional<Donning> open = state.course().open();
         if (open.isPresent()) {
