@@ -78,7 +78,10 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
         return Line.stacked(
                 needs(),
                 scene.wrapped(
-                        "the mean over the " + Figures.length(gate().seconds()) + " just read"));
+                        "the mean over "
+                                + (isTyped() ? "" : "the ")
+                                + Figures.length(gate().seconds())
+                                + (isTyped() ? ", from the form" : " just read")));
     }
 
     List<Line> missed(Activity.GateMissed activity) {
@@ -98,10 +101,20 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
         List<Line> below =
                 Scene.stack(
                         scene.wrapped(
-                                "[Enter] reads it again. [l] goes on all the same; the reason is"
-                                        + " asked for and kept."),
+                                (isTyped()
+                                                ? "[Enter] asks for it again."
+                                                : "[Enter] reads it again.")
+                                        + " [l] goes on all the same; the reason is asked for and"
+                                        + " kept."),
                         list());
-        return Scene.stack(above, told(Texts.sentence(gate().help()) + ".", above, below), below);
+        return Scene.stack(above, told(help(), above, below), below);
+    }
+
+    /** The room of a form typed in later cannot be changed any more. */
+    private String help() {
+        return isTyped()
+                ? "Look at the form: mistyped, or was it read so?"
+                : Texts.sentence(gate().help()) + ".";
     }
 
     /** Words on the left, the number on the right. */
@@ -118,6 +131,10 @@ record GatePicture(Scene scene, Place place, Step.Gates step, int at) {
                         .orElse(List.of());
         return Line.beside(
                 scene.columns(half - GAP).name("Not yet"), half, number, scene.signs().cut());
+    }
+
+    private boolean isTyped() {
+        return scene.state().isFromPaper();
     }
 
     private Gate gate() {

@@ -34,7 +34,8 @@ final class HelpPicture {
         keys.addAll(
                 List.of(
                         "y  n|answer yes or no",
-                        "u|undo the last entry of this donning; it is kept as struck out",
+                        "u|undo the last entry of this donning, or the last answer at a check that"
+                                + " goes on either way; what is undone is kept",
                         "Ctrl-U|clear what is typed; with nothing typed it is undo",
                         "l|leave out what is asked, with a reason",
                         "a|abandon the donning, with a reason: the mask came off or moved",

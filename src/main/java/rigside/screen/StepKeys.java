@@ -205,7 +205,8 @@ record StepKeys(View view) implements Activity.Cases<List<Key>> {
 
     @Override
     public List<Key> gateMissed(Activity.GateMissed activity) {
-        return List.of(enter("read it again"), leaveOut());
+        return List.of(
+                enter(view.state().isFromPaper() ? "type it again" : "read it again"), leaveOut());
     }
 
     @Override

@@ -66,6 +66,8 @@ final class Scenes {
         views.put("paper-exercise", step(onPaper().purged()));
         views.put("paper-trial", typed(step(onPaper().purged().exercised("40")), "8,2"));
         views.put("paper-held", step(onPaper().purged().exercised("40").type("8.2")));
+        views.put("paper-gate", step(Story.onPaper(Gated.text()).goOn().type("W1").type("21")));
+        views.put("paper-gate-missed", step(paperGateMissed()));
         views.put("donning-done", step(observed().type("3")));
         views.put("between-rounds", step(rounds(2)));
         views.put("recommended", step(settled()));
@@ -73,6 +75,10 @@ final class Scenes {
         views.put("closing", step(ended()));
         views.put("closed", step(ended().goOn()));
         return views;
+    }
+
+    private static Story paperGateMissed() {
+        return Story.onPaper(Gated.text()).goOn().type("W1").type("21").type("430");
     }
 
     private static Story onPaper() {
