@@ -20,8 +20,14 @@ record Undo(Place place, int afterEntry, boolean isEntry, Optional<Event> back) 
                     .thenComparing(undo -> !undo.isEntry())
                     .thenComparingInt(undo -> undo.place().step());
 
-    /** The event that takes it back; empty when there is nothing, or it is taken back already. */
+    /**
+     * The event that takes it back; empty when there is nothing, when it is taken back already, or
+     * when the session is closed.
+     */
     static Optional<Event> of(State state) {
+        if (state.course().closed()) {
+            return Optional.empty();
+        }
         return all(state)
                 .reduce((last, next) -> IN_ORDER.compare(next, last) < 0 ? last : next)
                 .flatMap(Undo::back);

@@ -85,6 +85,17 @@ class PurposesTest {
     }
 
     @Test
+    void ofAClosedSessionNothingIsUndone() {
+        Story story = opened(CHECK).goOn().goOn().pass(10).type("4000");
+        assertTrue(story.state().isUndoable());
+        story.goOn();
+        assertFalse(story.state().isUndoable());
+        int before = story.journal().size();
+        story.send(new Input.UndoAsked());
+        assertEquals(before, story.journal().size());
+    }
+
+    @Test
     void aGateThatIsUndoneAtTheEndOfACheckIsReadAgain() {
         Story story = opened(CHECK).goOn().goOn().pass(10).type("4000");
         story.send(new Input.UndoAsked());
