@@ -31,7 +31,13 @@ public final class MutationStudy {
                     "demo/gauge.rig.yaml",
                     "demo/instruments.rig.yaml");
 
-    private static final String WHOLE_LANGUAGE = "rigside/protocol/base.yaml";
+    /** Between them they say all that a protocol can say. */
+    private static final List<String> WHOLE_LANGUAGE =
+            List.of(
+                    "rigside/protocol/base.yaml",
+                    "session/groups.yaml",
+                    "protocols-written-by-a-new-user/voice-cover.yaml",
+                    "protocols-written-by-a-new-user/wet-straps.yaml");
 
     /** How a file is damaged. */
     enum Way {
@@ -57,7 +63,7 @@ public final class MutationStudy {
 
     /** The names of the files that are damaged. */
     static List<String> names() {
-        return Stream.of(Shipped.names(), Stream.of(WHOLE_LANGUAGE), RIGS.stream())
+        return Stream.of(Shipped.names(), WHOLE_LANGUAGE.stream(), RIGS.stream())
                 .flatMap(names -> names)
                 .toList();
     }
