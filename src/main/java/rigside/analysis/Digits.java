@@ -40,6 +40,11 @@ public final class Digits {
         return of(value, USUAL, RoundingMode.DOWN);
     }
 
+    /** A time of a trial, in seconds to a tenth. */
+    public static String tenths(double seconds) {
+        return String.format(Locale.ROOT, "%.1f", seconds);
+    }
+
     /** Two significant digits: for what is known roughly. */
     static String two(double value) {
         return of(value, 2, RoundingMode.HALF_EVEN);

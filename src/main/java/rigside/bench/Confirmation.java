@@ -2,8 +2,8 @@ package rigside.bench;
 
 import java.util.List;
 import java.util.Optional;
+import rigside.analysis.SlotWords;
 import rigside.protocol.Step;
-import rigside.screen.SlotWords;
 import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.Slot;

@@ -3,6 +3,8 @@ package rigside.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import rigside.analysis.SlotWords;
+import rigside.analysis.TraceWords;
 import rigside.session.Applicable;
 import rigside.session.Donning;
 import rigside.session.Entry;

@@ -26,7 +26,7 @@ final class Figures {
 
     /** A time of a trial, in seconds to a tenth. */
     static String tenths(double seconds) {
-        return String.format(Locale.ROOT, "%.1f", seconds);
+        return Digits.tenths(seconds);
     }
 
     /** Whole seconds still to go, never 0 before the end: "45", from a minute on "1:05". */

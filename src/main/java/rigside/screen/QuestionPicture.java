@@ -2,6 +2,7 @@ package rigside.screen;
 
 import java.util.List;
 import java.util.Optional;
+import rigside.analysis.SlotWords;
 import rigside.measure.Numbers;
 import rigside.measure.Unit;
 import rigside.protocol.Field;

@@ -1,10 +1,9 @@
-package rigside.desk;
+package rigside.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import rigside.screen.SlotWords;
 import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Slot;

@@ -1,4 +1,4 @@
-package rigside.desk;
+package rigside.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

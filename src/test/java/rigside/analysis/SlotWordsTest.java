@@ -1,4 +1,4 @@
-package rigside.screen;
+package rigside.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

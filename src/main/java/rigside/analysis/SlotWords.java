@@ -1,4 +1,4 @@
-package rigside.screen;
+package rigside.analysis;
 
 import java.util.List;
 import java.util.Locale;
@@ -65,7 +65,7 @@ public record SlotWords(State state) implements Slot.Cases<String> {
         return gate(step.gates().get(slot.gate()).kind()) + of(slot, Step.Gates.class);
     }
 
-    static String gate(Gate.Kind kind) {
+    private static String gate(Gate.Kind kind) {
         return switch (kind) {
             case ZERO -> "gate: concentration of filtered air";
             case AMBIENT -> "gate: ambient concentration";

@@ -1,11 +1,10 @@
-package rigside.desk;
+package rigside.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rigside.protocol.Gate;
 import rigside.protocol.Step;
-import rigside.screen.SlotWords;
 import rigside.session.Applicable;
 import rigside.session.Captured;
 import rigside.session.Entry;

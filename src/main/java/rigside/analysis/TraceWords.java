@@ -1,4 +1,4 @@
-package rigside.screen;
+package rigside.analysis;
 
 import java.util.Optional;
 import rigside.measure.Breath;
@@ -28,7 +28,7 @@ public final class TraceWords {
     }
 
     /** How the pressure was held; while the time is concealed only {@link Roughly}. */
-    static String steadiness(State state, Entry entry, Trace.Pull pull, boolean out) {
+    public static String steadiness(State state, Entry entry, Trace.Pull pull, boolean out) {
         Step.Trials step = (Step.Trials) Procedure.step(state, entry.slot().place());
         double within = pull.inhalation().withinShare();
         long share = out ? Math.round(100 * within) : Roughly.percent(within);
@@ -40,35 +40,35 @@ public final class TraceWords {
         return held
                 + "mean "
                 + (out
-                        ? Figures.three(unit.fromSi(meanPa)) + " " + unit.symbol()
+                        ? Digits.three(unit.fromSi(meanPa)) + " " + unit.symbol()
                         : Roughly.mean(meanPa, unit).toString())
-                + (out ? ", spread " + Figures.three(spread) : "");
+                + (out ? ", spread " + Digits.three(spread) : "");
     }
 
     private static String pull(State state, Entry entry, Trace.Pull pull, boolean out) {
         return steadiness(state, entry, pull, out)
                 + (out
                         ? "; pull "
-                                + Figures.tenths(pull.inhalation().seconds())
+                                + Digits.tenths(pull.inhalation().seconds())
                                 + " s, presses "
-                                + Figures.tenths(pull.pressedSeconds())
+                                + Digits.tenths(pull.pressedSeconds())
                                 + " s"
                         : "");
     }
 
     private static String breaths(Trace.Breaths all) {
         Breath medians = all.medians();
-        return Texts.count(all.count(), "breath")
+        return Phrases.count(all.count(), "breath", "breaths")
                 + " of "
-                + Figures.tenths(medians.seconds())
+                + Digits.tenths(medians.seconds())
                 + " s: "
-                + Figures.three(medians.peakInhalationPa())
+                + Digits.three(medians.peakInhalationPa())
                 + " Pa, "
-                + Figures.three(medians.inhalationIntegral())
+                + Digits.three(medians.inhalationIntegral())
                 + " Pa s in; "
-                + Figures.three(medians.peakExhalationPa())
+                + Digits.three(medians.peakExhalationPa())
                 + " Pa, "
-                + Figures.three(medians.exhalationIntegral())
+                + Digits.three(medians.exhalationIntegral())
                 + " Pa s out";
     }
 }
