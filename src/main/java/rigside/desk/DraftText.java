@@ -128,12 +128,15 @@ final class DraftText {
                 facts:
                   - id: wearer
                     ask: Wearer code (no name)
+                    about: wearer-code
                     words: 20
                   - id: mask
                     ask: Kind and size of mask
+                    about: mask
                     words: 60
                   - id: room-temperature
                     ask: Room temperature
+                    about: room
                     unit: degC
                     from: 10
                     to: 35
@@ -143,6 +146,7 @@ final class DraftText {
                     """
                       - id: counter
                         ask: Particle counter and its last calibration
+                        about: instrument
                         words: 60
                     """);
         }
@@ -151,6 +155,7 @@ final class DraftText {
                     """
                       - id: gauge
                         ask: Pressure gauge and its last calibration
+                        about: instrument
                         words: 60
                     """);
         }
@@ -160,6 +165,7 @@ final class DraftText {
                       # With it, flow and resistance are reported too, not only ratios.
                       - id: vital-capacity
                         ask: Vital capacity, if it was measured
+                        about: wearer
                         unit: L
                         from: 1.5
                         to: 8

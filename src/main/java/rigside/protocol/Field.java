@@ -12,8 +12,16 @@ import rigside.measure.Unit;
  * @param ask the question as shown
  * @param answer what kind of answer is taken
  * @param optional whether it may be left empty
+ * @param about whom or what it is about as the file says it; see {@link Protocol#subject} for files
+ *     that do not
  */
-public record Field(String id, String ask, Answer answer, boolean optional) {
+public record Field(
+        String id, String ask, Answer answer, boolean optional, Optional<Subject> about) {
+
+    /** A field that does not say what it is about. */
+    public Field(String id, String ask, Answer answer, boolean optional) {
+        this(id, ask, answer, optional, Optional.empty());
+    }
 
     /** The unit of an answer that is a number, a plain one on a scale; empty for words. */
     public Optional<Unit> unit() {

@@ -76,7 +76,16 @@ final class FieldElements {
                                     "may-be-empty",
                                     new Shape.YesOrNo(),
                                     "no",
-                                    "Whether the question may be left without an answer."))
+                                    "Whether the question may be left without an answer."),
+                            Key.optional(
+                                    "about",
+                                    Shape.Word.of(Subject.class, Subject::meaning),
+                                    "",
+                                    "Whom or what the answer is about. A copy of a session made to"
+                                            + " be shared leaves out what is about the wearer, and"
+                                            + " what nobody said the subject of; sessions are"
+                                            + " found and compared by wearer code, mask and"
+                                            + " room."))
                     .withOneOf(FieldReader.ANSWERS);
 
     private FieldElements() {}

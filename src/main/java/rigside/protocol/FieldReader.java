@@ -38,6 +38,7 @@ final class FieldReader {
                     Value<String> id = known.answers.declare(fields.required("id"));
                     Value<String> ask = fields.required("ask").line();
                     Value<Boolean> optional = fields.optional("may-be-empty").yesOrNo();
+                    Value<Subject> about = fields.optional("about").oneOf(Subject.class);
                     String way = fields.oneKeyOf(ANSWERS).orElse("");
                     Value<? extends Field.Answer> answer = answer(fields, way);
                     return fields.make(
@@ -46,7 +47,8 @@ final class FieldReader {
                                             id.get(),
                                             ask.get(),
                                             answer.get(),
-                                            optional.orElse(false)));
+                                            optional.orElse(false),
+                                            about.toOptional()));
                 });
     }
 

@@ -97,6 +97,26 @@ public record Protocol(
         return donning.stream().filter(step -> step.appliesTo(conditionId)).toList();
     }
 
+    /**
+     * Whom or what a fact or a field is about: what its file says, else what a measure uses it for
+     * or its id tells; nothing where nobody knows.
+     */
+    public Optional<Subject> subject(Field field) {
+        if (field.about().isPresent()) {
+            return field.about();
+        }
+        return isVitalCapacity(field.id()) ? Optional.of(Subject.WEARER) : Subject.of(field.id());
+    }
+
+    private boolean isVitalCapacity(String id) {
+        return measures.stream()
+                .map(Measure::kind)
+                .anyMatch(
+                        kind ->
+                                kind instanceof Measure.TimedInhalation timed
+                                        && timed.vitalCapacityFact().equals(Optional.of(id)));
+    }
+
     /** How many trials of a measure a donning holds, of the condition that has fewest. */
     public int trials(String measureId) {
         return conditions.stream()
