@@ -20,6 +20,8 @@ public sealed interface Block {
         R part(Part block);
 
         R room(Room block);
+
+        R drawn(Drawn block);
     }
 
     /** A paragraph. */
@@ -131,6 +133,14 @@ public sealed interface Block {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.room(this);
+        }
+    }
+
+    /** A picture of numbers. */
+    record Drawn(Figure figure) implements Block {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.drawn(this);
         }
     }
 }

@@ -138,6 +138,20 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                 + "</div>\n";
     }
 
+    /** Drawn twice, for narrow and for wide windows; the style shows one of them. */
+    @Override
+    public String drawn(Block.Drawn block) {
+        Figure figure = block.figure();
+        return "<figure id=\""
+                + figure.name()
+                + "\">\n"
+                + Svg.inline(figure, figure.wide(), "wide-figure")
+                + Svg.inline(figure, figure.narrow(), "narrow-figure")
+                + "<figcaption>"
+                + escaped(figure.title())
+                + "</figcaption>\n</figure>\n";
+    }
+
     @Override
     public String text(Cell.Text cell) {
         return escaped(cell.text());

@@ -90,6 +90,15 @@ final class PlainText implements Block.Cases<List<String>> {
         return lines;
     }
 
+    /** In words: what is seen there, and what it shows. */
+    @Override
+    public List<String> drawn(Block.Drawn block) {
+        Figure figure = block.figure();
+        List<String> lines = new ArrayList<>(Wrapped.of("Figure: " + figure.title(), width));
+        lines.addAll(Wrapped.of(figure.description(), width));
+        return lines;
+    }
+
     private static int widest(List<String> lines) {
         return lines.stream().mapToInt(Legible::width).max().orElse(0);
     }

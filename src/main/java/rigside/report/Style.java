@@ -7,10 +7,10 @@ final class Style {
     static final String CSS =
             """
             :root { color-scheme: light dark; --ink: #1d2023; --quiet: #5a6168; --paper: #fdfdfb;
-              --rule: #c9cdd1; --wash: #f1f2ee; --mark: #9a3412; }
+              --rule: #c9cdd1; --wash: #f1f2ee; --band: #e6e8e3; --mark: #9a3412; }
             @media (prefers-color-scheme: dark) {
               :root { --ink: #e4e6e3; --quiet: #a3aab0; --paper: #181a1b; --rule: #43494e;
-                --wash: #222527; --mark: #fdba74; } }
+                --wash: #222527; --band: #2b3033; --mark: #fdba74; } }
             * { box-sizing: border-box; }
             body { margin: 0; background: var(--paper); color: var(--ink);
               font: 1rem/1.5 system-ui, "Segoe UI", "Helvetica Neue", Arial, sans-serif; }
@@ -45,14 +45,28 @@ final class Style {
               vertical-align: -.1em; border: 1px solid var(--ink); border-radius: 2px; }
             .room { break-inside: avoid; margin-top: .8rem; }
             .line { height: 2em; border-bottom: 1px solid var(--rule); }
+            figure { margin: 1rem 0 1.4rem; }
+            figure svg { display: block; width: 100%; height: auto; overflow: visible;
+              font-family: inherit; }
+            figcaption { font-size: .93rem; color: var(--quiet); margin-top: .2rem; }
+            .narrow-figure { display: none; max-width: 30rem; }
+            .f-ink { fill: var(--ink); } .s-ink { stroke: var(--ink); }
+            .f-quiet { fill: var(--quiet); } .s-quiet { stroke: var(--quiet); }
+            .f-rule { fill: var(--rule); } .s-rule { stroke: var(--rule); }
+            .f-wash { fill: var(--band); } .s-wash { stroke: var(--band); }
+            .f-mark { fill: var(--mark); } .s-mark { stroke: var(--mark); }
+            .f-paper { fill: var(--paper); } .s-paper { stroke: var(--paper); }
+            @media screen and (max-width: 44rem) {
+              figure .wide-figure { display: none; } figure .narrow-figure { display: block; } }
             @page { size: A4; margin: 15mm 14mm; }
             @media print {
               :root { color-scheme: light; --ink: #000; --quiet: #333; --paper: #fff; --rule: #999;
-                --wash: #fff; --mark: #000; }
+                --wash: #fff; --band: #e4e4e4; --mark: #000; }
               body { font-size: 10pt; line-height: 1.35; }
               main { max-width: none; padding: 0; }
               h2 { margin-top: 1.1rem; }
               .wide { overflow: visible; }
+              figure { break-inside: avoid; }
               .new-page { break-before: page; }
             }
             """;
