@@ -39,11 +39,12 @@ class ArchitectureTest {
             read(
                     """
                     main: command
-                    command: guide desk bench screen runner report journal rig analysis session protocol \
+                    command: guide desk archive bench screen runner report journal rig analysis session protocol \
                              measure decide yaml
-                    desk: bench screen runner report journal rig analysis session protocol measure \
+                    desk: bench archive screen runner report journal rig analysis session protocol measure \
                           decide yaml
                     bench: screen runner journal rig analysis session protocol measure
+                    archive: journal analysis session protocol measure decide
                     screen: analysis session protocol measure decide
                     runner: journal rig analysis session protocol measure yaml
                     report: analysis session protocol measure decide
@@ -78,7 +79,7 @@ class ArchitectureTest {
                     List.of("com.googlecode.lanterna.."), List.of("screen", "bench", "desk"),
                     List.of("picocli.."), List.of("command", "main"),
                     List.of("com.fasterxml.jackson.."),
-                            List.of("journal", "report", "protocol", "guide"),
+                            List.of("journal", "report", "protocol", "guide", "archive"),
                     List.of("org.yaml.snakeyaml.."), List.of("yaml"),
                     List.of("javax.sound.."), List.of("rig"),
                     List.of("com.fazecast.."), List.of("rig"),

@@ -12,12 +12,12 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import rigside.archive.Archive;
 import rigside.bench.Bench;
 import rigside.bench.Settings;
 import rigside.bench.Wall;
 import rigside.desk.Openings;
 import rigside.desk.ProtocolFile;
-import rigside.journal.Archive;
 import rigside.protocol.Protocol;
 import rigside.session.Event;
 
@@ -65,7 +65,7 @@ final class Enter implements Callable<Integer> {
         Event.SessionOpened form =
                 Openings.ofPaper(file.get(), new Event.Paper(on), seed, settings.version());
         Path sessions = rigside.folders().sessions();
-        Optional<Path> begun = halfTyped(sessions, form);
+        Optional<Path> begun = halfTyped(sessions, form, settings.version());
         if (begun.isPresent()) {
             String name = begun.get().getFileName().toString();
             spec.commandLine()
@@ -87,9 +87,10 @@ final class Enter implements Callable<Integer> {
     }
 
     /** A folder that cannot be read is said when the session is to be kept in it. */
-    private static Optional<Path> halfTyped(Path sessions, Event.SessionOpened form) {
+    private static Optional<Path> halfTyped(
+            Path sessions, Event.SessionOpened form, String version) {
         try {
-            return Archive.halfTyped(sessions, form);
+            return new Archive(sessions, version).halfTyped(form);
         } catch (IOException unreadable) {
             return Optional.empty();
         }

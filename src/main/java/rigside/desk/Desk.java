@@ -3,10 +3,10 @@ package rigside.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import rigside.journal.Listed;
-import rigside.screen.HomeView;
+import rigside.archive.Archived;
 import rigside.screen.HomeView.Page;
 import rigside.screen.HomeView.Review;
+import rigside.screen.HomeView;
 import rigside.screen.View;
 
 /**
@@ -24,7 +24,7 @@ import rigside.screen.View;
  */
 record Desk(
         List<ProtocolFile> protocols,
-        List<Listed> sessions,
+        List<Archived> sessions,
         Page page,
         int line,
         int scrolled,
@@ -33,7 +33,7 @@ record Desk(
         Review review,
         Optional<String> message) {
 
-    static Desk of(List<ProtocolFile> protocols, List<Listed> sessions, Choice rig) {
+    static Desk of(List<ProtocolFile> protocols, List<Archived> sessions, Choice rig) {
         return new Desk(
                 protocols, sessions, Page.HOME, 0, 0, 0, rig, Review.NONE, Optional.empty());
     }
@@ -56,7 +56,7 @@ record Desk(
     }
 
     /** The session chosen, if one is. */
-    Optional<Listed> session() {
+    Optional<Archived> session() {
         int at = line - protocols.size();
         return at >= 0 && at < sessions.size() ? Optional.of(sessions.get(at)) : Optional.empty();
     }
@@ -103,14 +103,14 @@ record Desk(
                 protocols, sessions, page, line, scrolled, left, changed, review, Optional.empty());
     }
 
-    Desk with(List<ProtocolFile> files, List<Listed> kept) {
+    Desk with(List<ProtocolFile> files, List<Archived> kept) {
         int last = Math.max(0, files.size() + kept.size() - 1);
         return new Desk(
                 files, kept, page, Math.min(line, last), scrolled, left, rig, review, message);
     }
 
     /** On a session; where it is not there, on the same line as before. */
-    Desk on(Optional<Listed> session) {
+    Desk on(Optional<Archived> session) {
         int at = session.map(sessions::indexOf).orElse(-1);
         return at < 0 ? this : with(page, protocols.size() + at, scrolled, left, review);
     }

@@ -6,12 +6,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rigside.archive.Archive;
+import rigside.archive.Archived;
+import rigside.archive.Progress;
 import rigside.bench.Bench;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
 import rigside.bench.Settings;
-import rigside.journal.Archive;
-import rigside.journal.Listed;
 import rigside.journal.NotOpened;
 import rigside.protocol.Protocol;
 import rigside.screen.HomeAction;
@@ -55,7 +56,7 @@ public final class Home {
 
     private void run() {
         look();
-        desk = desk.on(desk.sessions().stream().findFirst().filter(Listed::isResumable));
+        desk = desk.on(desk.sessions().stream().findFirst().filter(Archived::isResumable));
         boolean changed = true;
         boolean left = false;
         while (!left) {
@@ -89,11 +90,11 @@ public final class Home {
     /** Reads what is at hand. */
     private void look() {
         List<ProtocolFile> protocols = desk.protocols();
-        List<Listed> sessions = desk.sessions();
+        List<Archived> sessions = desk.sessions();
         Optional<String> trouble = Optional.empty();
         try {
             protocols = Shelf.all(folders.protocols());
-            sessions = Archive.list(folders.sessions());
+            sessions = new Archive(folders.sessions(), settings.version()).list(Progress.NONE);
         } catch (IOException unreadable) {
             trouble =
                     Optional.of(
@@ -247,7 +248,7 @@ public final class Home {
         }
     }
 
-    private void resume(Listed listed) {
+    private void resume(Archived listed) {
         try {
             Bench.resume(console, listed.folder(), settings);
             look();

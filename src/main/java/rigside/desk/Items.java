@@ -6,14 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import rigside.archive.Archived;
 import rigside.journal.Damage;
-import rigside.journal.Listed;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
-import rigside.screen.HomeView;
 import rigside.screen.HomeView.ProtocolItem;
 import rigside.screen.HomeView.SessionItem;
+import rigside.screen.HomeView;
 
 /** The lines of the home page. */
 final class Items {
@@ -82,24 +82,20 @@ final class Items {
                         : BenchTime.round(protocol));
     }
 
-    static SessionItem of(Listed listed) {
+    static SessionItem of(Archived listed) {
         List<String> detail = new ArrayList<>();
         if (!listed.question().isEmpty()) {
             detail.add(listed.question());
         }
-        listed.conditions().forEach(title -> detail.add("- " + title));
+        listed.conditions().forEach(worn -> detail.add("- " + worn.title()));
         if (listed.simulated()) {
             detail.add("simulated: every value is invented");
         }
-        listed.paper().ifPresent(detail::add);
+        listed.paper().map(Archived.Paper::words).ifPresent(detail::add);
         detail.add("folder " + listed.folder().getFileName());
         listed.damage().stream().map(Damage::toString).forEach(detail::add);
-        String title =
-                listed.title().isEmpty()
-                        ? listed.folder().getFileName().toString()
-                        : listed.title();
         return new SessionItem(
-                title,
+                listed.title(),
                 listed.begun().map(Items::when).orElse("unknown"),
                 state(listed),
                 listed.isResumable(),
@@ -110,7 +106,7 @@ final class Items {
         return WHEN.format(when);
     }
 
-    private static String state(Listed listed) {
+    private static String state(Archived listed) {
         if (!listed.damage().isEmpty()) {
             return "damaged";
         }

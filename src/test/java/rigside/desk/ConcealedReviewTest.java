@@ -10,7 +10,8 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rigside.journal.Archive;
+import rigside.archive.Archive;
+import rigside.archive.Progress;
 import rigside.journal.Cut;
 import rigside.screen.Drawn;
 import rigside.screen.HomeView;
@@ -91,8 +92,8 @@ class ConcealedReviewTest {
             Path two = second.after(count);
             assertEquals(frame(one), frame(two));
             assertEquals(
-                    Items.of(Archive.list(one.getParent()).get(0)),
-                    Items.of(Archive.list(two.getParent()).get(0)));
+                    Items.of(new Archive(one.getParent(), "1").list(Progress.NONE).get(0)),
+                    Items.of(new Archive(two.getParent(), "1").list(Progress.NONE).get(0)));
         }
     }
 

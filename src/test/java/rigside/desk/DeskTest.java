@@ -8,10 +8,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rigside.archive.Archived;
+import rigside.archive.SomeSession;
 import rigside.journal.Damage;
-import rigside.journal.Listed;
-import rigside.screen.HomeView;
 import rigside.screen.HomeView.Page;
+import rigside.screen.HomeView;
 import rigside.screen.View;
 import rigside.session.Story;
 
@@ -21,22 +22,17 @@ class DeskTest {
     private final ProtocolFile good =
             ProtocolFile.of("small.yaml", Story.text("/session/small.yaml"), "");
     private final ProtocolFile bad = ProtocolFile.of("bad.yaml", "format: 1\n", "");
-    private final Listed session = listed(List.of());
+    private final Archived session = listed(List.of());
     private final Desk desk = Desk.of(List.of(good, bad), List.of(session), Choice.TYPED);
 
-    private static Listed listed(List<Damage> damage) {
-        return new Listed(
-                Path.of("sessions/one"),
-                "Disc",
-                "Does it?",
-                List.of("plain", "disc"),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                true,
-                Optional.empty(),
-                1,
-                damage);
+    private static Archived listed(List<Damage> damage) {
+        return SomeSession.in(Path.of("sessions/one"))
+                .about("Disc", "Does it?")
+                .comparing("plain", "disc")
+                .simulated()
+                .rounds(1)
+                .damaged(damage)
+                .archived();
     }
 
     @Test

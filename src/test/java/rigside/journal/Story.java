@@ -19,8 +19,8 @@ import rigside.session.Stage;
 import rigside.session.Value;
 
 /** A short session from its opening to its close: what the journal of a bench looks like. */
-final class Story {
-    static final ZonedDateTime START =
+public final class Story {
+    public static final ZonedDateTime START =
             ZonedDateTime.parse("2026-11-25T09:16:20.5+01:00[Europe/Paris]");
     static final Place FACTS = new Place(Stage.BEFORE, 0, 0);
 
@@ -32,7 +32,7 @@ final class Story {
     private Story() {}
 
     /** Events that come together: the lists {@code append} gets. */
-    static List<List<Event>> batches() {
+    public static List<List<Event>> batches() {
         return BATCHES;
     }
 
@@ -58,7 +58,7 @@ final class Story {
         return List.copyOf(all);
     }
 
-    static Event.SessionOpened opened() {
+    public static Event.SessionOpened opened() {
         return new Event.SessionOpened(
                 "0.1.0", "bench.yaml", protocol(), 42, "typed by hand", "", false, 1);
     }
@@ -69,7 +69,7 @@ final class Story {
     }
 
     /** When the batch with this index happens: a minute after the one before. */
-    static Stamp stamp(int batch) {
+    public static Stamp stamp(int batch) {
         return new Stamp(START.plusMinutes(batch), 60 * SECOND * batch);
     }
 
@@ -137,7 +137,7 @@ final class Story {
         return resource("/journal/bench.yaml");
     }
 
-    static String resource(String path) {
+    public static String resource(String path) {
         try (InputStream in = Story.class.getResourceAsStream(path)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException missing) {

@@ -1,4 +1,4 @@
-package rigside.journal;
+package rigside.archive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,6 +14,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rigside.analysis.Digits;
+import rigside.analysis.Standing;
+import rigside.journal.Journal;
+import rigside.journal.Story;
+import rigside.protocol.Plan;
+import rigside.protocol.Protocol;
 import rigside.session.Event;
 
 class ArchiveTest {
@@ -24,32 +30,74 @@ class ArchiveTest {
     @Test
     void aClosedSessionIsListedWithWhatItIs() throws IOException {
         Path folder = session("a", WHOLE);
+        Archived listed = list().get(0);
+        assertEquals(folder, listed.folder());
+        assertEquals(Optional.of(Story.START), listed.begun());
         assertEquals(
-                List.of(
-                        new Listed(
-                                folder,
+                Optional.of(Story.START.plusMinutes(Story.batches().size() - 1)), listed.last());
+        assertTrue(listed.closed());
+        assertFalse(listed.simulated());
+        assertFalse(listed.isResumable());
+        assertEquals(Optional.empty(), listed.paper());
+        assertEquals(
+                Optional.of(
+                        new Archived.Followed(
+                                "bench.yaml",
                                 "Pre-filter disc on a half mask",
                                 "Does the disc make breathing harder?",
-                                List.of("Without the disc", "With the disc"),
-                                Optional.of(Story.START),
-                                Optional.of(Story.START.plusMinutes(Story.batches().size() - 1)),
-                                true,
-                                false,
-                                Optional.empty(),
-                                1,
-                                List.of())),
-                Archive.list(sessions));
-        assertFalse(Archive.list(sessions).get(0).isResumable());
+                                // Python 3, hashlib.sha256 of the text in the journal
+                                "9de518b1039ae6bcffed6d8deedace6d03da0e9468b7beb819a60cf9b056766b",
+                                Protocol.Purpose.COMPARISON,
+                                Plan.Design.ROUNDS)),
+                listed.protocol());
+        assertEquals(Optional.of("A"), listed.wearer());
+        assertEquals(
+                List.of("Without the disc", "With the disc"),
+                listed.conditions().stream().map(Archived.Worn::title).toList());
+        assertEquals(1, listed.completeRounds());
+        assertEquals(List.of("too few repeats"), findings(listed));
+        assertEquals(List.of(), listed.damage());
+    }
+
+    private static List<String> findings(Archived listed) {
+        return listed.findings().stream().map(Archived.Finding::words).toList();
+    }
+
+    @Test
+    void valuesOfAClosedSessionSayWhenAndHowOftenWorn() throws IOException {
+        session("a", WHOLE);
+        List<WithValues.Value> values =
+                archive().withValues(each -> true, Progress.NONE).get(0).values();
+        assertEquals(
+                List.of(
+                        "breathing disc 1 12.4",
+                        "breathing plain 2 abandoned",
+                        "breathing plain 3 11.3"),
+                values.stream().map(ArchiveTest::words).toList());
+        assertEquals(Story.START.plusMinutes(3).toInstant(), values.get(0).worn());
+        assertEquals(List.of(0, 0, 1), values.stream().map(WithValues.Value::wornBefore).toList());
+    }
+
+    private static String words(WithValues.Value value) {
+        return String.format(
+                "%s %s %d %s",
+                value.measure(),
+                value.condition(),
+                value.donning(),
+                value.standing() == Standing.ABANDONED
+                        ? "abandoned"
+                        : Digits.three(value.number().getAsDouble()));
     }
 
     @Test
     void aSessionThatIsOpenMeanwhileIsListedAsResumable() throws Exception {
         try (Journal journal = Journal.create(sessions, "bench.yaml", Story.START)) {
             journal.append(List.of(Story.opened()), Story.stamp(0));
-            Listed listed = Archive.list(sessions).get(0);
+            Archived listed = list().get(0);
             assertEquals(journal.folder(), listed.folder());
             assertTrue(listed.isResumable());
             assertEquals(0, listed.completeRounds());
+            assertEquals(List.of(), listed.findings());
         }
     }
 
@@ -58,10 +106,10 @@ class ArchiveTest {
         Event.SessionOpened form = form(7, 20);
         try (Journal journal = Journal.create(sessions, "bench.yaml", Story.START)) {
             journal.append(List.of(form), Story.stamp(0));
-            assertEquals(Optional.of(journal.folder()), Archive.halfTyped(sessions, form));
+            assertEquals(Optional.of(journal.folder()), archive().halfTyped(form));
         }
-        assertEquals(Optional.empty(), Archive.halfTyped(sessions, form(8, 20)));
-        assertEquals(Optional.empty(), Archive.halfTyped(sessions, form(7, 21)));
+        assertEquals(Optional.empty(), archive().halfTyped(form(8, 20)));
+        assertEquals(Optional.empty(), archive().halfTyped(form(7, 21)));
     }
 
     private static Event.SessionOpened form(long seed, int day) {
@@ -94,7 +142,7 @@ class ArchiveTest {
         session("damaged", WHOLE.replace("donning-abandoned", "donning-forgotten"));
         Files.createDirectory(sessions.resolve(".hidden"));
         Files.writeString(sessions.resolve("notes.txt"), "mine");
-        List<Listed> listed = Archive.list(sessions);
+        List<Archived> listed = list();
         assertEquals(List.of("good", "damaged", "empty"), names());
         assertEquals("empty/journal.jsonl: there is no such file", only(listed.get(2)));
         assertTrue(only(listed.get(1)).contains("unknown event 'donning-forgotten'"));
@@ -104,18 +152,24 @@ class ArchiveTest {
 
     @Test
     void aFolderThatIsNotThereHoldsNoSessions() throws IOException {
-        assertEquals(List.of(), Archive.list(sessions.resolve("none")));
+        assertEquals(List.of(), new Archive(sessions.resolve("none"), "1").list(Progress.NONE));
     }
 
-    private static String only(Listed listed) {
+    private static String only(Archived listed) {
         assertEquals(1, listed.damage().size());
         return listed.damage().get(0).toString();
     }
 
+    private Archive archive() {
+        return new Archive(sessions, "1");
+    }
+
+    private List<Archived> list() throws IOException {
+        return archive().list(Progress.NONE);
+    }
+
     private List<String> names() throws IOException {
-        return Archive.list(sessions).stream()
-                .map(listed -> listed.folder().getFileName().toString())
-                .toList();
+        return list().stream().map(listed -> listed.folder().getFileName().toString()).toList();
     }
 
     private Path session(String name, String journal) throws IOException {

@@ -1,0 +1,49 @@
+package rigside.archive;
+
+import java.util.List;
+import rigside.protocol.Field;
+import rigside.session.Place;
+import rigside.session.Slot;
+import rigside.session.Stage;
+import rigside.session.State;
+import rigside.session.Value;
+
+/** What was answered about a session: never concealed. */
+final class Facts {
+    static final String WEARER_CODE = "wearer-code";
+    static final String MASK = "mask";
+
+    private static final Place PLACE = new Place(Stage.BEFORE, 0, 0);
+
+    private Facts() {}
+
+    /** In the protocol's order; those without an answer left away. */
+    static List<Archived.Fact> of(State state) {
+        return state.protocol().facts().stream()
+                .flatMap(
+                        field ->
+                                state
+                                        .captured()
+                                        .standing(new Slot.Field(PLACE, field.id()))
+                                        .map(entry -> words(entry.value()))
+                                        .filter(answer -> !answer.isEmpty())
+                                        .map(answer -> fact(field, answer))
+                                        .stream())
+                .toList();
+    }
+
+    private static Archived.Fact fact(Field field, String answer) {
+        return new Archived.Fact(field.id(), field.ask(), answer, about(field.id()));
+    }
+
+    private static String words(Value value) {
+        return value.toString().strip();
+    }
+
+    private static String about(String id) {
+        if (id.equals("wearer")) {
+            return WEARER_CODE;
+        }
+        return id.startsWith("mask") ? MASK : "";
+    }
+}
