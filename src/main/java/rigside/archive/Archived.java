@@ -14,6 +14,7 @@ import rigside.journal.Damage;
 import rigside.protocol.Measure.Compared.Matters;
 import rigside.protocol.Plan.Design;
 import rigside.protocol.Protocol.Purpose;
+import rigside.protocol.Subject;
 
 /**
  * One session among all: what it was about, and once it is closed what it came to. Its values are
@@ -105,9 +106,9 @@ public record Archived(
      * @param id the word it is stored under
      * @param question as it was asked
      * @param answer as it was given, with its unit
-     * @param about what it is about, in the word of a protocol file; empty when that is not known
+     * @param about what it is about; empty when that is not known
      */
-    public record Fact(String id, String question, String answer, String about) {}
+    public record Fact(String id, String question, String answer, Optional<Subject> about) {}
 
     /**
      * A condition.
@@ -198,7 +199,7 @@ public record Archived(
     /** The wearer's code, if one was answered. */
     public Optional<String> wearer() {
         return facts.stream()
-                .filter(fact -> fact.about().equals(Facts.WEARER_CODE))
+                .filter(fact -> fact.about().equals(Optional.of(Subject.WEARER_CODE)))
                 .map(Fact::answer)
                 .findFirst();
     }

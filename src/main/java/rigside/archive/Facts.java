@@ -10,9 +10,6 @@ import rigside.session.Value;
 
 /** What was answered about a session: never concealed. */
 final class Facts {
-    static final String WEARER_CODE = "wearer-code";
-    static final String MASK = "mask";
-
     private static final Place PLACE = new Place(Stage.BEFORE, 0, 0);
 
     private Facts() {}
@@ -27,23 +24,16 @@ final class Facts {
                                         .standing(new Slot.Field(PLACE, field.id()))
                                         .map(entry -> words(entry.value()))
                                         .filter(answer -> !answer.isEmpty())
-                                        .map(answer -> fact(field, answer))
+                                        .map(answer -> fact(state, field, answer))
                                         .stream())
                 .toList();
     }
 
-    private static Archived.Fact fact(Field field, String answer) {
-        return new Archived.Fact(field.id(), field.ask(), answer, about(field.id()));
+    private static Archived.Fact fact(State state, Field field, String answer) {
+        return new Archived.Fact(field.id(), field.ask(), answer, state.protocol().subject(field));
     }
 
     private static String words(Value value) {
         return value.toString().strip();
-    }
-
-    private static String about(String id) {
-        if (id.equals("wearer")) {
-            return WEARER_CODE;
-        }
-        return id.startsWith("mask") ? MASK : "";
     }
 }

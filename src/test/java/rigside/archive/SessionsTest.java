@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rigside.protocol.Subject;
 
 class SessionsTest {
     private final Archived now = of("now", "2026-11-25T10:00:00Z", "A", "1", "Does it?");
 
     private static Archived of(
             String name, String begun, String wearer, String hash, String question) {
-        return base(name, begun, hash, question).fact("wearer", wearer, "wearer-code").archived();
+        return base(name, begun, hash, question)
+                .fact("wearer", wearer, Subject.WEARER_CODE)
+                .archived();
     }
 
     private static SomeSession base(String name, String begun, String hash, String question) {
@@ -45,7 +48,7 @@ class SessionsTest {
                         of("now-too", "2026-11-25T11:00:00+01:00", "A", "1", "Does it?"),
                         base("nobody", "2026-11-24T10:00:00Z", "1", "Does it?").archived(),
                         base("invented", "2026-11-24T10:00:00Z", "1", "Does it?")
-                                .fact("wearer", "A", "wearer-code")
+                                .fact("wearer", "A", Subject.WEARER_CODE)
                                 .simulated()
                                 .archived()));
     }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import rigside.journal.Damage;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
+import rigside.protocol.Subject;
 
 /** A session made up for a test: open, not begun, without anything, unless it is told otherwise. */
 public final class SomeSession {
@@ -71,8 +72,8 @@ public final class SomeSession {
         return this;
     }
 
-    public SomeSession fact(String id, String answer, String about) {
-        facts.add(new Archived.Fact(id, id + "?", answer, about));
+    public SomeSession fact(String id, String answer, Subject about) {
+        facts.add(new Archived.Fact(id, id + "?", answer, Optional.of(about)));
         return this;
     }
 
