@@ -22,6 +22,12 @@ public sealed interface Block {
         R room(Room block);
 
         R drawn(Drawn block);
+
+        R stated(Stated block);
+
+        R fold(Fold block);
+
+        R verbatim(Verbatim block);
     }
 
     /** A paragraph. */
@@ -55,11 +61,18 @@ public sealed interface Block {
     /**
      * Rows and columns.
      *
+     * @param caption what it holds, above it; its first column then names its rows. Empty where the
+     *     heading above says it
      * @param heads above each column; empty for a table without heads, whose first column then
      *     names what the others hold
      * @param rows of equal length, that of the heads if there are any; at least one
      */
-    record Table(List<Head> heads, List<List<Cell>> rows) implements Block {
+    record Table(String caption, List<Head> heads, List<List<Cell>> rows) implements Block {
+        /** Without a caption. */
+        Table(List<Head> heads, List<List<Cell>> rows) {
+            this("", heads, rows);
+        }
+
         public Table {
             heads = List.copyOf(heads);
             rows = rows.stream().map(List::copyOf).toList();
@@ -72,7 +85,17 @@ public sealed interface Block {
 
         /** Two columns of texts: what it is, and what there is to say of it. */
         static Table pairs(List<List<String>> rows) {
-            return new Table(List.of(), rows.stream().map(Cell::texts).toList());
+            return pairs("", rows);
+        }
+
+        /** The same with a caption. */
+        static Table pairs(String caption, List<List<String>> rows) {
+            return new Table(caption, List.of(), rows.stream().map(Cell::texts).toList());
+        }
+
+        /** Whether a column holds what names the rows. */
+        boolean names(int column) {
+            return column == 0 && (heads.isEmpty() || !caption.isEmpty());
         }
 
         @Override
@@ -141,6 +164,41 @@ public sealed interface Block {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.drawn(this);
+        }
+    }
+
+    /**
+     * A paragraph that begins with what matters most in it.
+     *
+     * @param lead in strong letters
+     */
+    record Stated(String lead, String text) implements Block {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.stated(this);
+        }
+    }
+
+    /**
+     * Something long that not everybody wants to read: opened on a screen, below its title
+     * elsewhere.
+     */
+    record Fold(String title, List<Block> blocks) implements Block {
+        public Fold {
+            blocks = List.copyOf(blocks);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.fold(this);
+        }
+    }
+
+    /** Lines as they stand in a file, spaces and all. */
+    record Verbatim(String text) implements Block {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.verbatim(this);
         }
     }
 }

@@ -31,7 +31,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         <header>
         <h1>%s</h1>
         %s</header>
-        %s</main>
+        %s%s</main>
         </body>
         </html>
         """
@@ -40,7 +40,34 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                         Style.CSS,
                         escaped(page.title()),
                         paragraph("under", page.under()),
-                        new Html(2).all(page.blocks()));
+                        page.isLong() ? contents(page) : "",
+                        body(page));
+    }
+
+    private static String contents(Page page) {
+        StringBuilder list = new StringBuilder("<nav aria-label=\"Contents\">\n<ol>\n");
+        for (int at = 0; at < page.blocks().size(); at++) {
+            if (page.blocks().get(at) instanceof Block.Part part) {
+                list.append(
+                        "<li><a href=\"#part-%d\">%s</a></li>\n"
+                                .formatted(at, escaped(part.title())));
+            }
+        }
+        return list.append("</ol>\n</nav>\n").toString();
+    }
+
+    /** Parts of a long page can be jumped to. */
+    private static String body(Page page) {
+        Html writer = new Html(2);
+        StringBuilder body = new StringBuilder();
+        for (int at = 0; at < page.blocks().size(); at++) {
+            Block block = page.blocks().get(at);
+            body.append(
+                    block instanceof Block.Part part && page.isLong()
+                            ? writer.part(part, " id=\"part-" + at + "\"")
+                            : block.match(writer));
+        }
+        return body.toString();
     }
 
     private String all(List<Block> blocks) {
@@ -76,11 +103,16 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                                                 + escaped(head.text())
                                                 + "</th>")
                         .collect(Collectors.joining());
+        String caption =
+                block.caption().isEmpty()
+                        ? ""
+                        : "<caption>" + escaped(block.caption()) + "</caption>\n";
         String head = heads.isEmpty() ? "" : "<thead><tr>" + heads + "</tr></thead>\n";
         String kind = heads.isEmpty() ? " class=\"pairs\"" : "";
         return "<div class=\"wide\"><table"
                 + kind
                 + ">\n"
+                + caption
                 + head
                 + "<tbody>\n"
                 + block.rows().stream().map(row -> row(block, row)).collect(Collectors.joining())
@@ -93,7 +125,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
             String cell = row.get(at).match(this);
             boolean heads = table.heads().isEmpty();
             cells.append(
-                    heads && at == 0
+                    table.names(at)
                             ? "<th scope=\"row\">" + cell + "</th>"
                             : "<td"
                                     + (heads ? "" : figures(table.heads().get(at)))
@@ -110,6 +142,10 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
 
     @Override
     public String part(Block.Part block) {
+        return part(block, "");
+    }
+
+    private String part(Block.Part block, String id) {
         String aside =
                 block.aside().isEmpty()
                         ? ""
@@ -117,6 +153,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         String start = block.start() == Block.Start.NEW_PAGE ? " class=\"new-page\"" : "";
         String tag = "h" + Math.min(level, 6);
         return "<section"
+                + id
                 + start
                 + ">\n<"
                 + tag
@@ -153,6 +190,31 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
     }
 
     @Override
+    public String stated(Block.Stated block) {
+        return "<p class=\"stated\"><strong>"
+                + escaped(block.lead())
+                + "</strong> "
+                + escaped(block.text())
+                + "</p>\n";
+    }
+
+    @Override
+    public String fold(Block.Fold block) {
+        return "<details>\n<summary>"
+                + escaped(block.title())
+                + "</summary>\n"
+                + all(block.blocks())
+                + "</details>\n";
+    }
+
+    @Override
+    public String verbatim(Block.Verbatim block) {
+        return Legible.lines(block.text()).stream()
+                .map(Html::marked)
+                .collect(Collectors.joining("\n", "<pre>", "\n</pre>\n"));
+    }
+
+    @Override
     public String text(Cell.Text cell) {
         return escaped(cell.text());
     }
@@ -180,8 +242,11 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
 
     /** Safe in text and in quoted attributes. */
     static String escaped(String raw) {
-        return Legible.of(raw)
-                .replace("&", "&amp;")
+        return marked(Legible.of(raw));
+    }
+
+    private static String marked(String legible) {
+        return legible.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;")

@@ -1,5 +1,7 @@
 package rigside.report;
 
+import java.util.List;
+
 /** Text that cannot harm a terminal or a browser, nor mislead who reads it. */
 final class Legible {
     private Legible() {}
@@ -12,9 +14,18 @@ final class Legible {
      * direction of writing round, or that nobody can see.
      */
     static String of(String raw) {
+        return shown(raw).strip();
+    }
+
+    /** The lines of a text, each with its spaces; tabs as four of them. */
+    static List<String> lines(String raw) {
+        return raw.lines().map(line -> shown(line.replace("\t", "    ")).stripTrailing()).toList();
+    }
+
+    private static String shown(String raw) {
         StringBuilder legible = new StringBuilder();
         raw.codePoints().map(Legible::shown).forEach(legible::appendCodePoint);
-        return legible.toString().strip();
+        return legible.toString();
     }
 
     /** How many columns of a terminal legible text takes. */

@@ -3,14 +3,20 @@ package rigside.report;
 import java.util.List;
 
 /**
- * Something to read or print, to be written as text or as HTML. Its texts are raw; both ways of
- * writing make them harmless.
+ * Something to read or print, to be written as text, as HTML or as Markdown. Its texts are raw; all
+ * ways of writing make them harmless.
  *
  * @param title what stands above everything
  * @param under a line below the title; may be empty
  * @param blocks what follows, in order
+ * @param isLong whether a list of its parts stands at its head where one can jump to them
  */
-public record Page(String title, String under, List<Block> blocks) {
+public record Page(String title, String under, List<Block> blocks, boolean isLong) {
+    /** One that is read from its head to its end. */
+    public Page(String title, String under, List<Block> blocks) {
+        this(title, under, blocks, false);
+    }
+
     public Page {
         blocks = List.copyOf(blocks);
     }
@@ -28,5 +34,10 @@ public record Page(String title, String under, List<Block> blocks) {
     /** One HTML file: no script, nothing fetched, for light, dark and paper. */
     public String html() {
         return Html.of(this);
+    }
+
+    /** The same as CommonMark with tables as GitHub writes them. */
+    public String markdown() {
+        return Markdown.of(this);
     }
 }

@@ -58,7 +58,24 @@ final class PlainText implements Block.Cases<List<String>> {
 
     @Override
     public List<String> table(Block.Table block) {
-        return TextTable.of(block, width);
+        List<String> lines = new ArrayList<>(Wrapped.of(block.caption(), width));
+        lines.addAll(TextTable.of(block, width));
+        return lines;
+    }
+
+    @Override
+    public List<String> stated(Block.Stated block) {
+        return Wrapped.of(block.lead() + " " + block.text(), width);
+    }
+
+    @Override
+    public List<String> fold(Block.Fold block) {
+        return part(Block.Part.of(block.title(), "", block.blocks()));
+    }
+
+    @Override
+    public List<String> verbatim(Block.Verbatim block) {
+        return Legible.lines(block.text());
     }
 
     @Override

@@ -35,6 +35,9 @@ final class Style {
             th, td { text-align: left; vertical-align: top; padding: .3rem .8rem .3rem 0;
               border-bottom: 1px solid var(--rule); }
             thead th { border-bottom: 1.5px solid var(--quiet); font-weight: 600; }
+            th, td { overflow-wrap: anywhere; }
+            tbody th { font-weight: normal; }
+            caption { text-align: left; font-weight: 600; padding: .3rem 0; caption-side: top; }
             .pairs th { font-weight: normal; color: var(--quiet); width: 30%; }
             .figures { text-align: right; font-variant-numeric: tabular-nums; }
             tr { break-inside: avoid; }
@@ -43,6 +46,12 @@ final class Style {
             .tick { display: inline-block; margin-right: .8em; white-space: nowrap; }
             .tick i { display: inline-block; width: .95em; height: .95em; margin-right: .35em;
               vertical-align: -.1em; border: 1px solid var(--ink); border-radius: 2px; }
+            .stated strong { display: block; font-size: 1.1rem; }
+            nav ol { columns: 16rem; margin: .3rem 0; padding-left: 1.4rem; }
+            a { color: inherit; }
+            summary { cursor: pointer; font-weight: 600; padding: .3rem 0; }
+            pre { overflow-x: auto; font: .82rem/1.4 ui-monospace, Menlo, Consolas, monospace;
+              background: var(--wash); padding: .6rem .8rem; margin: .5rem 0; }
             .room { break-inside: avoid; margin-top: .8rem; }
             .line { height: 2em; border-bottom: 1px solid var(--rule); }
             figure { margin: 1rem 0 1.4rem; }
@@ -67,6 +76,8 @@ final class Style {
               h2 { margin-top: 1.1rem; }
               .wide { overflow: visible; }
               figure { break-inside: avoid; }
+              nav { display: none; }
+              pre { white-space: pre-wrap; overflow-wrap: anywhere; }
               .new-page { break-before: page; }
             }
             """;
