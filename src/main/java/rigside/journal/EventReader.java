@@ -171,6 +171,9 @@ final class EventReader {
                             in.word("source", Words::source),
                             in.maybeNumber("seconds").orElse(0));
             case "entry-voided" -> new Event.EntryVoided(in.integer("entry"), in.text("reason"));
+            case "entry-amended" ->
+                    new Event.EntryAmended(in.integer("entry"), value(in), in.text("reason"));
+            case "amendment-withdrawn" -> new Event.AmendmentWithdrawn(in.integer("entry"));
             case "slot-left-out" -> new Event.SlotLeftOut(slot(in), in.text("reason"));
             case "leave-out-withdrawn" -> new Event.LeaveOutWithdrawn(slot(in));
             case "item-left-out" ->

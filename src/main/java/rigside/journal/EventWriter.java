@@ -252,6 +252,19 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     }
 
     @Override
+    public Line entryAmended(Event.EntryAmended event) {
+        return start("entry-amended")
+                .put("entry", event.entry())
+                .put(event.value())
+                .put("reason", event.reason());
+    }
+
+    @Override
+    public Line amendmentWithdrawn(Event.AmendmentWithdrawn event) {
+        return start("amendment-withdrawn").put("entry", event.entry());
+    }
+
+    @Override
     public Line slotLeftOut(Event.SlotLeftOut event) {
         return start("slot-left-out").put(event.slot()).put("reason", event.reason());
     }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param notes the free notes
  * @param failedChecks checklist items that were not so, without those taken back
  * @param answers what was answered to checks that let their list go on, taken back or not
+ * @param amended what was amended of late
  */
 public record Captured(
         List<Entry> entries,
@@ -22,10 +23,18 @@ public record Captured(
         List<Integer> lookedAt,
         List<Note> notes,
         List<FailedCheck> failedChecks,
-        List<Answer> answers) {
+        List<Answer> answers,
+        Amended amended) {
     static final Captured START =
             new Captured(
-                    List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    Amended.NOTHING);
 
     public Captured {
         entries = List.copyOf(entries);
@@ -63,6 +72,34 @@ public record Captured(
      */
     public record Answer(Place place, int item, Checked how, int afterEntry, boolean stands) {}
 
+    /**
+     * Amendments that something may still follow from.
+     *
+     * @param sinceLook the numbers of the entries whose value changed since the last look
+     * @param last the entry amended last, when nothing was entered or taken back after that; else 0
+     * @param takenBack whether that amendment was taken back
+     */
+    public record Amended(List<Integer> sinceLook, int last, boolean takenBack) {
+        static final Amended NOTHING = new Amended(List.of(), 0, false);
+
+        public Amended {
+            sinceLook = List.copyOf(sinceLook);
+        }
+
+        private Amended and(int entry, boolean back) {
+            return new Amended(Lists.plus(sinceLook, entry), entry, back);
+        }
+
+        private Amended looked() {
+            return new Amended(List.of(), last, takenBack);
+        }
+
+        /** What was entered or taken back meanwhile is what undo is about. */
+        private Amended kept() {
+            return new Amended(sinceLook, 0, false);
+        }
+    }
+
     /** The entry that counts for a gap, if it is filled. */
     public Optional<Entry> standing(Slot slot) {
         return entries.stream()
@@ -93,27 +130,66 @@ public record Captured(
     }
 
     Captured withEntries(List<Entry> changed) {
-        return new Captured(changed, leftOut, looks, lookedAt, notes, failedChecks, answers);
+        return withEntries(changed, amended.kept());
+    }
+
+    private Captured withEntries(List<Entry> changed, Amended of) {
+        return new Captured(changed, leftOut, looks, lookedAt, notes, failedChecks, answers, of);
+    }
+
+    Captured amended(int entry, List<Entry> changed) {
+        return withEntries(changed, amended.and(entry, false));
+    }
+
+    Captured withdrawn(int entry, List<Entry> changed) {
+        return withEntries(changed, amended.and(entry, true));
+    }
+
+    /** With amendments that undo no longer takes back. */
+    Captured withAmendmentsKept() {
+        return withEntries(entries, amended.kept());
     }
 
     Captured with(LeftOut left) {
         return new Captured(
-                entries, Lists.plus(leftOut, left), looks, lookedAt, notes, failedChecks, answers);
+                entries,
+                Lists.plus(leftOut, left),
+                looks,
+                lookedAt,
+                notes,
+                failedChecks,
+                answers,
+                amended.kept());
     }
 
     Captured without(Slot slot) {
         List<LeftOut> kept = leftOut.stream().filter(left -> !left.slot().equals(slot)).toList();
-        return new Captured(entries, kept, looks, lookedAt, notes, failedChecks, answers);
+        return new Captured(
+                entries, kept, looks, lookedAt, notes, failedChecks, answers, amended.kept());
     }
 
     Captured with(Look look, List<Integer> donnings) {
         return new Captured(
-                entries, leftOut, Lists.plus(looks, look), donnings, notes, failedChecks, answers);
+                entries,
+                leftOut,
+                Lists.plus(looks, look),
+                donnings,
+                notes,
+                failedChecks,
+                answers,
+                amended.looked());
     }
 
     Captured with(Note note) {
         return new Captured(
-                entries, leftOut, looks, lookedAt, Lists.plus(notes, note), failedChecks, answers);
+                entries,
+                leftOut,
+                looks,
+                lookedAt,
+                Lists.plus(notes, note),
+                failedChecks,
+                answers,
+                amended);
     }
 
     Captured with(FailedCheck failed) {
@@ -124,7 +200,8 @@ public record Captured(
                 lookedAt,
                 notes,
                 Lists.plus(failedChecks, failed),
-                answers);
+                answers,
+                amended);
     }
 
     /** The answer to a check that lets its list go on. */
@@ -143,7 +220,8 @@ public record Captured(
                 lookedAt,
                 notes,
                 failedChecks,
-                Lists.plus(answers, answer));
+                Lists.plus(answers, answer),
+                amended.kept());
     }
 
     /** The last answer to a check taken back; a no among them is no failed check any more. */
@@ -169,6 +247,7 @@ public record Captured(
                                         each.how(),
                                         each.afterEntry(),
                                         false));
-        return new Captured(entries, leftOut, looks, lookedAt, notes, kept, changed);
+        return new Captured(
+                entries, leftOut, looks, lookedAt, notes, kept, changed, amended.kept());
     }
 }

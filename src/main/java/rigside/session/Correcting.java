@@ -29,6 +29,18 @@ record Correcting(State state) {
                 : refused("entry " + number + " is struck out already");
     }
 
+    /** A value outside what is plausible is taken only from somebody who is sure of it. */
+    Response amended(int number, String text, String reason, boolean sure) {
+        Amending.Meaning meaning = Amending.meaning(state, number, text);
+        if (meaning instanceof Amending.Meaning.Refused no) {
+            return refused(no.why());
+        }
+        if (meaning instanceof Amending.Meaning.Doubted doubted && !sure) {
+            return refused(doubted.why() + "; it is taken only if it is meant");
+        }
+        return reasoned(reason, new Event.EntryAmended(number, meaning.value(), reason.strip()));
+    }
+
     Response struck(int number, String reason) {
         boolean complete =
                 state.course()

@@ -78,6 +78,10 @@ public sealed interface Event {
 
         R entryVoided(EntryVoided event);
 
+        R entryAmended(EntryAmended event);
+
+        R amendmentWithdrawn(AmendmentWithdrawn event);
+
         R slotLeftOut(SlotLeftOut event);
 
         R leaveOutWithdrawn(LeaveOutWithdrawn event);
@@ -488,6 +492,28 @@ public sealed interface Event {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.entryVoided(this);
+        }
+    }
+
+    /**
+     * An entry was found wrong and holds another value from now on, typed by hand; its number, its
+     * gap and its time stay, and so does the value before it, on record.
+     *
+     * @param value of the same kind as the one before
+     * @param reason why, in the tester's words
+     */
+    record EntryAmended(int entry, Value value, String reason) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.entryAmended(this);
+        }
+    }
+
+    /** The last amendment of an entry was a mistake itself: the value before it holds again. */
+    record AmendmentWithdrawn(int entry) implements Event {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.amendmentWithdrawn(this);
         }
     }
 

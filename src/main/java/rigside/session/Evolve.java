@@ -41,7 +41,17 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                             ? "the session is opened a second time"
                             : "the session is not opened yet");
         }
+        if (before.course().closed() && !corrects(event)) {
+            throw new DoesNotApply("the session is closed before it");
+        }
         return event.match(new Evolve(before, at));
+    }
+
+    /** After its end the record of a session can be corrected, and looked at anew; nothing else. */
+    private static boolean corrects(Event event) {
+        return event instanceof Event.EntryAmended
+                || event instanceof Event.EntryVoided
+                || event instanceof Event.LookTaken;
     }
 
     @Override
@@ -104,6 +114,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         before.course()
                                 .at(Stage.DONNING)
                                 .with(Lists.plus(before.course().donnings(), donning)))
+                .with(before.captured().withAmendmentsKept())
                 .with(putOn ? Doing.START : before.doing());
     }
 
@@ -125,7 +136,9 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                                 donning.number() == number
                                         && donning.outcome() == Donning.Outcome.OPEN,
                         donning -> donning.ended(how, why, at));
-        return before.with(before.course().with(donnings)).with(before.doing().ended());
+        return before.with(before.course().with(donnings))
+                .with(before.captured().withAmendmentsKept())
+                .with(before.doing().ended());
     }
 
     /**
@@ -361,7 +374,8 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         Optional.empty(),
                         Optional.empty(),
                         event.seconds(),
-                        traceMissingFor(event.slot()));
+                        traceMissingFor(event.slot()),
+                        List.of());
         return idle().with(
                         before.captured()
                                 .withEntries(Lists.plus(before.captured().entries(), entry)));
@@ -401,6 +415,45 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         return (asked ? idle() : before)
                 .with(readAgain(event.entry()))
                 .with(before.captured().withEntries(entries));
+    }
+
+    @Override
+    public State entryAmended(Event.EntryAmended event) {
+        int looks = before.captured().looks().size();
+        List<Entry> entries =
+                Lists.changed(
+                        before.captured().entries(),
+                        entry ->
+                                entry.number() == event.entry()
+                                        && entry.stands()
+                                        && entry.value().getClass() == event.value().getClass(),
+                        entry -> entry.amended(event.value(), event.reason(), looks, at));
+        return before.with(before.captured().amended(event.entry(), entries));
+    }
+
+    /** What it was amended to is kept as a note: nothing that was on record goes silently. */
+    @Override
+    public State amendmentWithdrawn(Event.AmendmentWithdrawn event) {
+        Entry amended =
+                before.captured()
+                        .entry(event.entry())
+                        .filter(entry -> entry.stands() && entry.isAmended())
+                        .orElseThrow(() -> new DoesNotApply("the entry is not amended"));
+        State noted =
+                noted(
+                        "taken back: entry "
+                                + amended.number()
+                                + " was amended to "
+                                + amended.value()
+                                + " ("
+                                + amended.lastAmendment().orElseThrow().reason()
+                                + ")");
+        List<Entry> entries =
+                Lists.changed(
+                        before.captured().entries(),
+                        entry -> entry.number() == event.entry(),
+                        Entry::withdrawn);
+        return noted.with(noted.captured().withdrawn(event.entry(), entries));
     }
 
     /** Air changes: a gate whose value is struck out is read afresh, not filled in. */

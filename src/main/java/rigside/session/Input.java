@@ -35,6 +35,8 @@ public sealed interface Input {
 
         R voidAsked(VoidAsked input);
 
+        R amendAsked(AmendAsked input);
+
         R strikeAsked(StrikeAsked input);
 
         R leaveOutAsked(LeaveOutAsked input);
@@ -200,6 +202,20 @@ public sealed interface Input {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.voidAsked(this);
+        }
+    }
+
+    /**
+     * An entry was found wrong and is to hold another value.
+     *
+     * @param text what was typed for it, as it would have been typed at first
+     * @param reason why
+     * @param sure whether it is meant even where it is not plausible
+     */
+    record AmendAsked(int entry, String text, String reason, boolean sure) implements Input {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.amendAsked(this);
         }
     }
 

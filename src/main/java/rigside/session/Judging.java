@@ -78,13 +78,19 @@ record Judging(State state) {
         state.doing().doubt().ifPresent(whys::add);
         trace.ifPresent(pull -> farFromPresses(pull, whys));
         trace.ifPresent(pull -> unsteady(step, pull.inhalation(), whys));
-        if (seconds < step.shortest()) {
-            whys.add("shorter than the shortest plausible " + Typing.seconds(step.shortest()));
-        }
-        if (seconds > step.longest()) {
-            whys.add("longer than the longest plausible " + Typing.seconds(step.longest()));
-        }
+        implausible(step, seconds).ifPresent(whys::add);
         return whys.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", whys));
+    }
+
+    /** Why a time is not plausible, in words that follow "is". */
+    static Optional<String> implausible(Step.Trials step, double seconds) {
+        if (seconds < step.shortest()) {
+            return Optional.of(
+                    "shorter than the shortest plausible " + Typing.seconds(step.shortest()));
+        }
+        return seconds > step.longest()
+                ? Optional.of("longer than the longest plausible " + Typing.seconds(step.longest()))
+                : Optional.empty();
     }
 
     /** Such a pull may be another breath than the one that was meant. */

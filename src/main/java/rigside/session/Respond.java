@@ -39,10 +39,19 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
 
     /** What {@code input}, coming in at {@code now}, leads to. */
     public static Response to(State state, Input input, long now) {
-        return state.course().closed() ? closed(input) : input.match(new Respond(state, now));
+        return state.course().closed() && !corrects(state, input)
+                ? closed(input)
+                : input.match(new Respond(state, now));
     }
 
-    /** A closed session is never written to again. */
+    /** What is wrong in the record of a closed session can still be put right, and looked at. */
+    private static boolean corrects(State state, Input input) {
+        return input instanceof Input.VoidAsked
+                || input instanceof Input.AmendAsked
+                || (input instanceof Input.LookArrived && state.lookDue());
+    }
+
+    /** Nothing is done in a closed session any more. */
     private static Response closed(Input input) {
         boolean asksForNothing =
                 input instanceof Input.Ticked
@@ -54,7 +63,9 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
                         || input instanceof Input.Reopened;
         return asksForNothing
                 ? Response.nothing()
-                : refused("the session is closed; nothing in it can be changed any more");
+                : refused(
+                        "the session is closed; entries can still be amended or struck out,"
+                                + " nothing else");
     }
 
     @Override
@@ -239,6 +250,12 @@ public record Respond(State state, long now) implements Input.Cases<Response> {
     @Override
     public Response voidAsked(Input.VoidAsked input) {
         return new Correcting(state).voided(input.entry(), input.reason());
+    }
+
+    @Override
+    public Response amendAsked(Input.AmendAsked input) {
+        return new Correcting(state)
+                .amended(input.entry(), input.text(), input.reason(), input.sure());
     }
 
     @Override

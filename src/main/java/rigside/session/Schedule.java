@@ -107,12 +107,12 @@ public final class Schedule {
     }
 
     /**
-     * Due when other donnings make up the complete rounds than at the last look, or one of its
-     * entries no longer counts.
+     * Due when other donnings make up the complete rounds than at the last look, one of its entries
+     * no longer counts, or one that it can have rested on was amended.
      */
     static boolean lookDue(State state) {
         List<Integer> donnings = donningsOfCompleteRounds(state);
-        if (donnings.isEmpty() || state.course().closed()) {
+        if (donnings.isEmpty()) {
             return false;
         }
         return state.captured()
@@ -120,7 +120,8 @@ public final class Schedule {
                 .map(
                         last ->
                                 !donnings.equals(state.captured().lookedAt())
-                                        || lostAnEntry(state, last))
+                                        || lostAnEntry(state, last)
+                                        || amended(state))
                 .orElse(true);
     }
 
@@ -133,6 +134,15 @@ public final class Schedule {
                                         .map(each -> worn(state, round, each.id()).orElseThrow()))
                 .map(Donning::number)
                 .toList();
+    }
+
+    /** Answers from outside the donnings may decide which of their steps were done. */
+    private static boolean amended(State state) {
+        Captured captured = state.captured();
+        return captured.amended().sinceLook().stream()
+                .flatMap(number -> captured.entry(number).stream())
+                .map(entry -> entry.slot().place().donning())
+                .anyMatch(donning -> donning == 0 || captured.lookedAt().contains(donning));
     }
 
     private static boolean lostAnEntry(State state, Look look) {

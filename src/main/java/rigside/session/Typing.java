@@ -50,6 +50,41 @@ final class Typing {
         return slot.match(new OfSlot(state, stripped));
     }
 
+    /** What {@code text} means for {@code slot} in the place of what was captured for it. */
+    static Meaning amended(State state, Slot slot, String text) {
+        return slot instanceof Slot.Trial trial
+                ? time(state, trial, text.strip())
+                : meaning(state, slot, text);
+    }
+
+    /** A time by hand, in place of one that was taken; implausible ones are doubted. */
+    private static Meaning time(State state, Slot.Trial slot, String text) {
+        Step.Trials step = (Step.Trials) Procedure.step(state, slot.place());
+        return timed(text)
+                .match(
+                        value -> {
+                            Value time = Respond.time(value.si());
+                            return Judging.implausible(step, value.si())
+                                    .<Meaning>map(
+                                            why -> new Meaning.Doubted(time, value + " is " + why))
+                                    .orElseGet(() -> new Meaning.Taken(time));
+                        });
+    }
+
+    /** A typed time of an inhalation, or why it is none. */
+    private static Typed timed(String text) {
+        Typed typed = quantity(text, Unit.SECOND);
+        boolean none =
+                typed.quantity()
+                        .filter(value -> !(Respond.wholeMilliseconds(value.si()) > 0))
+                        .isPresent();
+        return none
+                ? new Typed(
+                        Optional.empty(),
+                        "'" + text + "' is no time of an inhalation; type its seconds")
+                : typed;
+    }
+
     private static final double MOST_DRIFT = 5;
 
     private record OfSlot(State state, String text) implements Slot.Cases<Meaning> {
@@ -132,17 +167,7 @@ final class Typing {
             if (!state.isFromPaper()) {
                 return new Meaning.Refused("a trial is timed with the trigger key, not typed");
             }
-            return quantity(text, Unit.SECOND)
-                    .match(
-                            value ->
-                                    Respond.wholeMilliseconds(value.si()) > 0
-                                            ? new Meaning.Taken(new Value.Measured(value))
-                                            : new Meaning.Refused(
-                                                    "'"
-                                                            + text
-                                                            + "' is no time of an inhalation; type"
-                                                            + " the seconds on the form, or leave"
-                                                            + " it out with a reason"));
+            return timed(text).match(value -> new Meaning.Taken(new Value.Measured(value)));
         }
 
         @Override

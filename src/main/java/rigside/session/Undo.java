@@ -28,6 +28,11 @@ record Undo(Place place, int afterEntry, boolean isEntry, Optional<Event> back) 
         if (state.course().closed()) {
             return Optional.empty();
         }
+        Captured.Amended amended = state.captured().amended();
+        if (amended.last() > 0) {
+            return Optional.<Event>of(new Event.AmendmentWithdrawn(amended.last()))
+                    .filter(back -> !amended.takenBack());
+        }
         return all(state)
                 .reduce((last, next) -> IN_ORDER.compare(next, last) < 0 ? last : next)
                 .flatMap(Undo::back);

@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rigside.measure.Breath;
 import rigside.measure.Quantity;
 import rigside.measure.TracedInhalation;
@@ -28,7 +29,19 @@ final class Samples {
 
     private Samples() {}
 
+    /** Of format 1 as it was first written, then what came later. */
     static List<Event> events() {
+        return Stream.concat(first().stream(), later().stream()).toList();
+    }
+
+    private static List<Event> later() {
+        return List.of(
+                new Event.EntryAmended(5, measured(12.4, Unit.SECOND), "read \"1\" for \"7\""),
+                new Event.EntryAmended(1, new Value.Said("B"), "the wearer's code was wrong"),
+                new Event.AmendmentWithdrawn(1));
+    }
+
+    private static List<Event> first() {
         return List.of(
                 new Event.SessionOpened(
                         "0.1.0",

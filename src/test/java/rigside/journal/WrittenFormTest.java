@@ -39,6 +39,9 @@ class WrittenFormTest {
      */
     private static final String APPROVED = "/journal/events-1.jsonl";
 
+    /** What came to it later. */
+    private static final String LATER = "/journal/events-2.jsonl";
+
     @Test
     void theSamplesHoldEveryKindOfEventGapAndValue() {
         Set<Class<?>> events = kinds(Samples.events().stream());
@@ -278,7 +281,11 @@ class WrittenFormTest {
     }
 
     private static String approved() throws IOException {
-        try (InputStream in = WrittenFormTest.class.getResourceAsStream(APPROVED)) {
+        return resource(APPROVED) + resource(LATER);
+    }
+
+    private static String resource(String name) throws IOException {
+        try (InputStream in = WrittenFormTest.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

@@ -622,16 +622,17 @@ plan:""");
     }
 
     @Test
-    void aClosedSessionIsNeverWrittenTo() {
+    void aClosedSessionIsOnlyCorrected() {
         Story story = Story.atFirstDonning().send(new Input.EndAsked("enough")).type("").goOn();
         assertInstanceOf(Activity.Closed.class, story.activity());
         for (Input input : EVERYTHING) {
-            assertEquals(List.of(), story.send(input).last(), input.toString());
+            boolean corrects =
+                    input instanceof Input.VoidAsked || input instanceof Input.AmendAsked;
+            assertEquals(corrects, !story.send(input).last().isEmpty(), input.toString());
         }
-        assertTrue(
-                story.send(new Input.VoidAsked(1, "why"))
-                        .refusal()
-                        .startsWith("the session is closed"));
+        assertEquals(
+                "the session is closed; entries can still be amended or struck out, nothing else",
+                story.send(new Input.StrikeAsked(1, "why")).refusal());
     }
 
     @Test
@@ -682,6 +683,7 @@ plan:""");
                     new Input.PullTraced(HELD),
                     new Input.PullNotTraced("not seen"),
                     new Input.UndoAsked(),
+                    new Input.AmendAsked(1, "W2", "why", false),
                     new Input.VoidAsked(1, "why"),
                     new Input.StrikeAsked(1, "why"),
                     new Input.LeaveOutAsked("why"),
