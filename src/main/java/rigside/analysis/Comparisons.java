@@ -81,6 +81,12 @@ final class Comparisons {
         return left.view(state.protocol().condition(condition).orElseThrow());
     }
 
+    /** The comparison of a condition as other evidence has it, by the same rules. */
+    Comparison on(Evidence other, String condition) {
+        return new Comparisons(state, setting, other, List.of())
+                .view(state.protocol().condition(condition).orElseThrow());
+    }
+
     private Comparison of(Condition condition, boolean forecasts) {
         Gathered gathered = gathered(values, rounds, condition);
         Judged judged =

@@ -17,18 +17,40 @@ import rigside.session.State;
 public final class Happened {
     private Happened() {}
 
+    /**
+     * What is of one kind.
+     *
+     * @param heading what kind
+     * @param lines at least one
+     */
+    public record Section(String heading, List<String> lines) {
+        public Section {
+            lines = List.copyOf(lines);
+        }
+    }
+
     /** The lines, each section after a blank one; a section with nothing in it is left away. */
     public static List<String> of(State state) {
-        Captured captured = state.captured();
         List<String> lines = new ArrayList<>();
+        for (Section section : sections(state)) {
+            lines.addAll(List.of("", section.heading()));
+            section.lines().forEach(line -> lines.add("  " + line));
+        }
+        return List.copyOf(lines);
+    }
+
+    /** The same section by section; one with nothing in it is left away. */
+    public static List<Section> sections(State state) {
+        Captured captured = state.captured();
+        List<Section> sections = new ArrayList<>();
         section(
-                lines,
+                sections,
                 "Failed checks",
                 captured.failedChecks().stream()
                         .map(failed -> where(failed.place().donning()) + failed.text()));
-        section(lines, "Gates", new GatesRead(state).lines().stream());
+        section(sections, "Gates", new GatesRead(state).lines().stream());
         section(
-                lines,
+                sections,
                 "Left out",
                 captured.leftOut().stream()
                         .filter(left -> !(left.slot() instanceof Slot.Gate))
@@ -39,12 +61,12 @@ public final class Happened {
                                                 + SlotWords.of(state, left.slot())
                                                 + ": "
                                                 + left.reason()));
-        section(lines, "Not counted", notCounted(state));
+        section(sections, "Not counted", notCounted(state));
         section(
-                lines,
+                sections,
                 "Notes",
                 captured.notes().stream().map(note -> where(note.donning()) + note.text()));
-        return List.copyOf(lines);
+        return List.copyOf(sections);
     }
 
     private static Stream<String> notCounted(State state) {
@@ -62,11 +84,10 @@ public final class Happened {
                                         + Applicable.NO_LONGER);
     }
 
-    private static void section(List<String> lines, String heading, Stream<String> items) {
-        List<String> all = items.map(item -> "  " + item).toList();
+    private static void section(List<Section> sections, String heading, Stream<String> items) {
+        List<String> all = items.toList();
         if (!all.isEmpty()) {
-            lines.addAll(List.of("", heading));
-            lines.addAll(all);
+            sections.add(new Section(heading, all));
         }
     }
 

@@ -5,9 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
+import rigside.analysis.SelfTestWords;
 import rigside.rig.Cue;
-import rigside.screen.SelfTestView;
 import rigside.screen.SelfTestView.LiveKey;
+import rigside.screen.SelfTestView;
 import rigside.screen.Stroke;
 import rigside.screen.View;
 import rigside.session.Event;
@@ -102,7 +103,7 @@ final class SelfTest {
 
     /** What was found, until it is read. */
     void tell(Event.SelfTested found, String kept) {
-        List<String> lines = new ArrayList<>(Findings.words(found));
+        List<String> lines = new ArrayList<>(SelfTestWords.of(found));
         lines.addAll(List.of("", kept));
         dialogue.awaits("What was found", lines, "end", ENTER);
     }

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
+import rigside.analysis.SelfTestWords;
 import rigside.journal.SelfTestFile;
 import rigside.rig.Cue;
 import rigside.screen.SelfTestScreen;
@@ -49,7 +50,7 @@ public final class SelfTests {
 
     /** What was found, in words, for the shell. */
     public static List<String> words(Event.SelfTested found) {
-        return Findings.words(found);
+        return SelfTestWords.of(found);
     }
 
     private record Terminal(Console console, Signals signals, Settings settings)

@@ -9,14 +9,11 @@ import rigside.analysis.ConditionSummary;
 import rigside.analysis.Digits;
 import rigside.analysis.Flag;
 import rigside.analysis.Happened;
+import rigside.analysis.InDigits;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
-import rigside.analysis.VerdictWords;
-import rigside.decide.Conclusion;
-import rigside.decide.Limits;
 import rigside.protocol.Condition;
-import rigside.protocol.Measure.Compared.Matters;
 import rigside.session.Event;
 import rigside.session.State;
 
@@ -135,18 +132,16 @@ final class AnalysisText {
             List<Comparison> comparisons, UnaryOperator<String> title, List<String> lines) {
         for (Comparison each : comparisons) {
             for (Comparison.Seen look : each.looks()) {
-                List<String> digits =
-                        Digits.apart(
-                                look.estimate(), look.interval().low(), look.interval().high());
+                InDigits digits = InDigits.of(each, look);
                 lines.add(
                         "  with "
                                 + look.n()
                                 + " of each ("
                                 + title.apply(each.condition())
                                 + "): estimate "
-                                + digits.get(0)
+                                + digits.estimate()
                                 + ", interval "
-                                + between(look.interval(), digits.subList(1, 3), each.ratio())
+                                + digits.interval()
                                 + ", critical value "
                                 + Digits.three(look.critical())
                                 + ": "
@@ -156,77 +151,16 @@ final class AnalysisText {
     }
 
     private static String numbers(Comparison each) {
-        Limits interval = each.interval().orElse(each.band());
-        List<String> digits =
-                Digits.apart(
-                        each.estimate().orElse(0),
-                        interval.low(),
-                        interval.high(),
-                        each.band().low(),
-                        each.band().high());
+        InDigits digits = InDigits.of(each);
         StringBuilder line = new StringBuilder("n ").append(each.n());
-        each.estimate().ifPresent(estimate -> line.append(", estimate ").append(digits.get(0)));
-        each.interval()
-                .ifPresent(
-                        limits ->
-                                line.append(", interval ")
-                                        .append(
-                                                between(
-                                                        limits,
-                                                        digits.subList(1, 3),
-                                                        each.ratio())));
+        each.estimate().ifPresent(some -> line.append(", estimate ").append(digits.estimate()));
+        each.interval().ifPresent(some -> line.append(", interval ").append(digits.interval()));
         each.critical().ifPresent(c -> line.append(", critical value ").append(Digits.three(c)));
         return line.append(", band ")
-                .append(band(each.matters(), digits.subList(3, 5)))
+                .append(digits.band())
                 .append(": ")
-                .append(verdict(each))
+                .append(InDigits.verdict(each))
                 .toString();
-    }
-
-    /** Both edges, or the one that counts. */
-    private static String band(Matters matters, List<String> digits) {
-        return switch (matters) {
-            case EITHER -> digits.get(0) + " to " + digits.get(1);
-            case INCREASE -> "up to " + digits.get(1);
-            case DECREASE -> "down to " + digits.get(0);
-        };
-    }
-
-    /** What these numbers say, and what holds where that is something else. */
-    private static String verdict(Comparison each) {
-        Conclusion present = each.presently();
-        boolean stays =
-                each.isSettled()
-                        && each.settledAt()
-                                .filter(settled -> !settled.conclusion().equals(present))
-                                .isPresent();
-        if (stays) {
-            Comparison.Settled settled = each.settledAt().get();
-            return VerdictWords.of(present, each.matters())
-                    + " (settled after "
-                    + settled.round()
-                    + " as "
-                    + VerdictWords.of(settled.conclusion(), each.matters())
-                    + ", stays)";
-        }
-        return each.words(each.verdict())
-                + (each.verdict() == each.present()
-                        ? ""
-                        : " (these numbers alone: "
-                                + VerdictWords.of(present, each.matters())
-                                + ")");
-    }
-
-    /** Two limits; one that is nowhere has no number. */
-    private static String between(Limits limits, List<String> digits, boolean ratio) {
-        boolean low = Double.isFinite(limits.low()) && !(ratio && limits.low() == 0);
-        boolean high = Double.isFinite(limits.high());
-        if (!low && !high) {
-            return "without ends";
-        }
-        return (low ? digits.get(0) : "no lower end")
-                + " to "
-                + (high ? digits.get(1) : "no upper end");
     }
 
     private static String bracketed(String unit) {

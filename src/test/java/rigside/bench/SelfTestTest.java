@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import rigside.analysis.SelfTestWords;
 import rigside.rig.Cue;
 import rigside.screen.SelfTestView;
 import rigside.screen.View;
@@ -168,7 +169,7 @@ class SelfTestTest {
         tester.answer = 0;
         Event.SelfTested found = usual().orElseThrow();
         assertEquals(0, found.answers());
-        assertTrue(Findings.words(found).get(0).endsWith("so its delay is not known."));
+        assertTrue(SelfTestWords.of(found).get(0).endsWith("so its delay is not known."));
     }
 
     @Test
@@ -182,7 +183,7 @@ class SelfTestTest {
                         "Reaction: a start and a stop by you spread by 43 ms (standard deviation,"
                                 + " from 10 tries at bell). The usual figure is 100"
                                 + " ms."),
-                Findings.words(usual().orElseThrow()));
+                SelfTestWords.of(usual().orElseThrow()));
     }
 
     @Test

@@ -1,4 +1,4 @@
-package rigside.bench;
+package rigside.analysis;
 
 import java.util.List;
 import java.util.Locale;
@@ -7,11 +7,11 @@ import rigside.measure.TimedInhalation;
 import rigside.session.Event;
 
 /** What a self-test found, in words. */
-final class Findings {
-    private Findings() {}
+public final class SelfTestWords {
+    private SelfTestWords() {}
 
     /** A sentence for the terminal, for the cues and for the tester. */
-    static List<String> words(Event.SelfTested found) {
+    public static List<String> of(Event.SelfTested found) {
         OptionalDouble spread = TimedInhalation.pairSpread(found.reactions());
         return List.of(
                 found.answers() == 0
