@@ -98,7 +98,8 @@ public final class ExactLimits {
                 variance * df / chiSquareQuantile(tail, df));
     }
 
-    private static double ratioQuantile(double p, double df, double otherDf) {
+    /** The quantile of F (Snedecor) of a lower tail in (0, 1). */
+    static double ratioQuantile(double p, double df, double otherDf) {
         double share = root(0, 1, x -> Beta.regularizedBeta(x, df / 2, otherDf / 2) - p);
         return share / (1 - share) * otherDf / df;
     }
