@@ -23,6 +23,7 @@ import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.analysis.ValueTable;
+import rigside.desk.FileWords;
 import rigside.journal.JournalReader;
 import rigside.journal.Reading;
 

@@ -15,8 +15,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import rigside.analysis.ProtocolAdvice;
 import rigside.analysis.ProtocolAdvice.Counter;
+import rigside.analysis.ProtocolAdvice;
+import rigside.desk.FileWords;
 import rigside.desk.ProtocolFile;
 import rigside.desk.Shelf;
 import rigside.protocol.BenchTime;
@@ -131,9 +132,10 @@ final class Check implements Callable<Integer> {
                 Files.exists(file)
                         ? Optional.empty()
                         : Shelf.find(file.toString(), rigside.folders().protocols());
-        return named.isPresent()
-                ? named.get().text().getBytes(StandardCharsets.UTF_8)
-                : bytes(file);
+        Optional<Path> onDisk = named.isPresent() ? named.get().at() : Optional.of(file);
+        return onDisk.isPresent()
+                ? bytes(onDisk.get())
+                : named.get().text().getBytes(StandardCharsets.UTF_8);
     }
 
     /** The file, or of one that is too large just enough to show that it is. */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigside.desk.FileWords;
 import rigside.desk.Folders;
 import rigside.desk.ProtocolFile;
 import rigside.desk.Shelf;

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import rigside.desk.FileWords;
 import rigside.desk.Folders;
 import rigside.desk.RigOnDisk;
 import rigside.desk.Shelf;

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import rigside.bench.Settings;
+import rigside.desk.FileWords;
 import rigside.desk.ProtocolFile;
 import rigside.desk.Shelf;
 import rigside.desk.Watch;

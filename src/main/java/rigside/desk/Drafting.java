@@ -161,7 +161,12 @@ public final class Drafting {
         } catch (FileAlreadyExistsException taken) {
             desk = desk.saying("there is a file '" + name + "' already; write another name");
         } catch (IOException notWritten) {
-            desk = desk.saying("'" + name + "' cannot be written: " + notWritten.getMessage());
+            desk =
+                    desk.saying(
+                            "'"
+                                    + name
+                                    + "' cannot be written: "
+                                    + FileWords.notWritten(notWritten));
         }
     }
 }

@@ -209,7 +209,7 @@ public final class Home {
                                             + copy.getFileName()
                                             + "' beside the editor");
         } catch (IOException notWritten) {
-            desk = desk.saying("the copy cannot be written: " + notWritten.getMessage());
+            desk = desk.saying("the copy cannot be written: " + FileWords.notWritten(notWritten));
         }
     }
 

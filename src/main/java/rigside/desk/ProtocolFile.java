@@ -29,6 +29,11 @@ public record ProtocolFile(String name, String text, String rigText, Read read, 
                 name, text, rigText, ProtocolReader.read(name, text), Optional.empty());
     }
 
+    /** One that cannot be read, and why. */
+    static ProtocolFile unreadable(String name, Problem why) {
+        return new ProtocolFile(name, "", "", new Read.Bad(List.of(why)), Optional.empty());
+    }
+
     /** The same, lying somewhere. */
     ProtocolFile at(Path file) {
         return new ProtocolFile(name, text, rigText, read, Optional.of(file));

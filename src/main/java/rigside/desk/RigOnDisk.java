@@ -21,6 +21,13 @@ public record RigOnDisk(String name, String text, Path folder, Document<RigFile>
         return new RigOnDisk(name, text, absolute, RigFile.read(name, text, absolute));
     }
 
+    /** One that cannot be read, and why. */
+    static RigOnDisk unreadable(String name, Path folder, String why) {
+        List<Problem> problems = List.of(new Problem(name, 1, 1, why, ""));
+        Path absolute = folder.toAbsolutePath().normalize();
+        return new RigOnDisk(name, "", absolute, new Document<>(Optional.empty(), problems));
+    }
+
     /** What it describes; empty when something is wrong with it. */
     public Optional<RigFile> file() {
         return read.value();

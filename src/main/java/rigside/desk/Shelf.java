@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rigside.yaml.Document;
+import rigside.yaml.Problem;
 
 /** The protocols at hand: the tester's own, and those that come with the program. */
 public final class Shelf {
@@ -33,10 +34,11 @@ public final class Shelf {
     private Shelf() {}
 
     /**
-     * All protocols: the tester's own by name, then those that come with the program.
+     * All protocols: the tester's own by name, then those that come with the program. One that
+     * cannot be read is among them, with the reason as its problem.
      *
      * @param own the folder of the tester's own; it need not exist
-     * @throws IOException if the folder or a file in it cannot be read
+     * @throws IOException if the folder cannot be read
      */
     public static List<ProtocolFile> all(Path own) throws IOException {
         List<ProtocolFile> all = new ArrayList<>(own(own));
@@ -66,17 +68,17 @@ public final class Shelf {
      * The words that {@link #find} knows, in the order of {@link #all}.
      *
      * @param own the folder of the tester's own; it need not exist
-     * @throws IOException if the folder or a file in it cannot be read
+     * @throws IOException if the folder cannot be read
      */
     public static List<String> names(Path own) throws IOException {
         return all(own).stream().map(file -> ProtocolFile.bare(file.name())).toList();
     }
 
     /**
-     * The tester's own rig files, by name.
+     * The tester's own rig files, by name; one that cannot be read with the reason as its problem.
      *
      * @param own their folder; it need not exist
-     * @throws IOException if the folder or a file in it cannot be read
+     * @throws IOException if the folder cannot be read
      */
     static List<RigOnDisk> rigs(Path own) throws IOException {
         if (!Files.isDirectory(own)) {
@@ -89,7 +91,7 @@ public final class Shelf {
                             .filter(Files::isRegularFile)
                             .sorted()
                             .toList()) {
-                rigs.add(RigOnDisk.of(file.getFileName().toString(), text(file), own));
+                rigs.add(rig(file, own));
             }
             return rigs;
         }
@@ -122,9 +124,33 @@ public final class Shelf {
         try (Stream<Path> files = Files.list(folder)) {
             List<ProtocolFile> own = new ArrayList<>();
             for (Path file : files.filter(Shelf::mayBeProtocol).sorted().toList()) {
-                own.add(onDisk(file.getFileName().toString(), file));
+                own.add(protocol(file));
             }
             return own;
+        }
+    }
+
+    private static RigOnDisk rig(Path file, Path folder) {
+        String name = file.getFileName().toString();
+        try {
+            return RigOnDisk.of(name, text(file), folder);
+        } catch (IOException unreadable) {
+            return RigOnDisk.unreadable(name, folder, FileWords.of(file, unreadable));
+        }
+    }
+
+    /** Among others: one that cannot be read must not take the others away. */
+    private static ProtocolFile protocol(Path file) {
+        String name = file.getFileName().toString();
+        Path reading = file;
+        try {
+            String text = text(file);
+            reading = rigBeside(file);
+            return ProtocolFile.of(name, text, textIfThere(reading)).at(file);
+        } catch (IOException unreadable) {
+            String why = FileWords.of(reading, unreadable);
+            Problem problem = new Problem(reading.getFileName().toString(), 1, 1, why, "");
+            return ProtocolFile.unreadable(name, problem).at(file);
         }
     }
 
@@ -137,9 +163,15 @@ public final class Shelf {
     }
 
     private static ProtocolFile onDisk(String name, Path file) throws IOException {
-        Path rig = file.resolveSibling(ProtocolFile.rigName(file.getFileName().toString()));
-        String rigText = Files.isRegularFile(rig) ? text(rig) : "";
-        return ProtocolFile.of(name, text(file), rigText).at(file);
+        return ProtocolFile.of(name, text(file), textIfThere(rigBeside(file))).at(file);
+    }
+
+    private static Path rigBeside(Path file) {
+        return file.resolveSibling(ProtocolFile.rigName(file.getFileName().toString()));
+    }
+
+    private static String textIfThere(Path file) throws IOException {
+        return Files.isRegularFile(file) ? text(file) : "";
     }
 
     private static String text(Path file) throws IOException {

@@ -104,7 +104,7 @@ public final class Watch {
         } catch (NoSuchFileException gone) {
             file = file.unreadable("there is no such file; it is looked for again and again");
         } catch (IOException unreadable) {
-            file = file.unreadable("it cannot be read: " + unreadable.getMessage());
+            file = file.unreadable(FileWords.of(folder.resolve(file.name()), unreadable));
         }
     }
 

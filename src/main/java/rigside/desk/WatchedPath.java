@@ -39,8 +39,11 @@ final class WatchedPath implements Watch.World {
         return text(file);
     }
 
-    /** No more of a file than it takes to see that it is too large. */
+    /** No more of a file than it takes to see that it is too large. A pipe would never answer. */
     static String text(Path file) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+            throw new IOException("it is no ordinary file");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return new String(in.readNBytes(Document.MOST_BYTES + 1), StandardCharsets.UTF_8);
         }

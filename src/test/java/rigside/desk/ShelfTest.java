@@ -3,6 +3,7 @@ package rigside.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -65,6 +66,27 @@ class ShelfTest {
         assertEquals("mine.yaml", Shelf.find("mine.yaml", own).orElseThrow().name());
         assertEquals("mine.yaml", Shelf.find("mine", own).orElseThrow().name());
         assertTrue(Shelf.find("other", own).isEmpty());
+    }
+
+    /** The memory of a process is a file on Linux, and nobody can read its beginning. */
+    @Test
+    void oneThatCannotBeReadIsListedWithTheReasonAndTakesNoOtherAway() throws IOException {
+        Path nobodyReads = Path.of("/proc/self/mem");
+        assumeTrue(Files.isRegularFile(nobodyReads));
+        Files.writeString(own.resolve("sound.yaml"), "format: one\n");
+        Files.createSymbolicLink(own.resolve("silent.yaml"), nobodyReads);
+        String reason = ":1:1: the file cannot be read: Input/output error";
+        assertEquals(
+                List.of("silent.yaml" + reason),
+                Shelf.find("silent", own).orElseThrow().problems());
+        assertTrue(Shelf.find("breathing-only", own).orElseThrow().protocol().isPresent());
+        Files.createSymbolicLink(own.resolve("sound.rig.yaml"), nobodyReads);
+        assertEquals(
+                List.of("sound.rig.yaml" + reason),
+                Shelf.find("sound", own).orElseThrow().problems());
+        assertEquals(List.of("sound.rig.yaml" + reason), Shelf.rigs(own).get(0).problems());
+        Files.delete(own.resolve("silent.yaml"));
+        Files.delete(own.resolve("sound.rig.yaml"));
     }
 
     @Test

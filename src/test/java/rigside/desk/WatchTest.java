@@ -150,6 +150,23 @@ class WatchTest {
         assertEquals("Replaced", bench.last().sheet().get(0));
     }
 
+    /** A pipe has no text until somebody writes, and who waits for it draws nothing more. */
+    @Test
+    void whatIsNoFileIsToldAndNotWaitedFor() throws Exception {
+        Bench bench = new Bench("a.yaml");
+        Process made = new ProcessBuilder("mkfifo", bench.file.toString()).start();
+        assertEquals(0, made.waitFor());
+        bench.then(() -> Files.delete(bench.file))
+                .then(() -> Files.createDirectory(bench.file))
+                .then(() -> {});
+        List<WatchView> drawn = bench.watched(never -> {});
+        assertEquals(
+                List.of("a.yaml: the file cannot be read: it is no ordinary file"),
+                drawn.get(0).problems());
+        assertEquals(
+                List.of("a.yaml: this is a folder; name a file in it"), bench.last().problems());
+    }
+
     /** Two saves within one tick of the file's clock, of one length. */
     @Test
     void aSaveThatLeavesTimeAndSizeAsTheyWereIsSeen() throws IOException {
