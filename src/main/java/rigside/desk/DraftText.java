@@ -199,11 +199,15 @@ final class DraftText {
         lines.add("");
     }
 
+    /** A line with a remark, in the column of the remarks written below it. */
+    private void remarked(String line, String remark) {
+        lines.add(line + " ".repeat(Math.max(1, 30 - line.length())) + "# " + remark);
+    }
+
     private void plan() {
         lines.add("plan:");
-        lines.add("  fewest: " + answers.of("fewest") + "    # rounds before the first look");
-        lines.add(
-                "  most: " + answers.of("most") + "      # rounds after which the plan is used up");
+        remarked("  fewest: " + answers.of("fewest"), "rounds before the first look");
+        remarked("  most: " + answers.of("most"), "rounds after which the plan is used up");
         add(
                 """
                   confidence: 95 %            # over all looks together, however often one looks
