@@ -1,9 +1,9 @@
 package rigside.command;
 
 import java.util.List;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine;
 
 /**
  * Options that every command takes, and that change nothing in some. Those are taken there all the
@@ -19,12 +19,19 @@ final class NoEffect {
 
     private static final List<String> WITHOUT_FOLDERS = List.of("explain", "schema");
 
+    /** At the terminal, but nothing is timed there and nothing sounds. */
+    private static final List<String> UNTIMED = List.of("draft", "watch");
+
+    private static final List<String> OF_TIMING = List.of("--mute", "--speak", "--trigger");
+
     private NoEffect() {}
 
     /** Leaves them out of the help of a command line's commands, and returns it. */
     static CommandLine hidden(CommandLine line) {
         PRINT_ONLY.forEach(command -> AT_TERMINAL.forEach(option -> hide(line, command, option)));
         WITHOUT_FOLDERS.forEach(command -> hide(line, command, "--home"));
+        UNTIMED.forEach(command -> OF_TIMING.forEach(option -> hide(line, command, option)));
+        hide(line, "watch", "--bounce");
         return line;
     }
 

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine;
 
 class RigsideTest {
     @TempDir Path home;
@@ -66,6 +66,8 @@ class RigsideTest {
         "analyse, --home",
         "explain,",
         "schema,",
+        "draft, --home --ascii --bounce",
+        "watch, --home --ascii",
         "enter, --home --ascii --mute --speak --trigger --bounce",
         "rehearse, --home --ascii --mute --speak --trigger --bounce --screens",
         "run, --home --ascii --mute --speak --trigger --bounce"
