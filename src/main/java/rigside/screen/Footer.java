@@ -13,6 +13,11 @@ record Footer(View view, int columns) {
     private static final String UNWELL =
             "Dizzy or unwell? Stop at once: [Esc], mask off, sit down.";
 
+    private static final List<KeyLine.Named> OF_REHEARSAL =
+            List.of(
+                    new KeyLine.Named("q", ""),
+                    new KeyLine.Named("Esc", "stop the rehearsal; at the bench:"));
+
     static List<Line> of(View view, int columns) {
         Footer footer = new Footer(view, columns);
         List<Line> lines = new ArrayList<>();
@@ -21,8 +26,15 @@ record Footer(View view, int columns) {
         }
         lines.add(Line.of(Tone.QUIET, view.glyphs().light().repeat(columns)));
         lines.addAll(footer.said());
-        KeyLine.of(Keys.of(view), columns - 2).forEach(line -> lines.add(line.indented(1)));
+        KeyLine.lines(keys(view), columns - 2).forEach(line -> lines.add(line.indented(1)));
         return List.copyOf(lines);
+    }
+
+    /** A rehearsal presses its keys itself, so those that stop it go before them. */
+    private static List<KeyLine.Named> keys(View view) {
+        List<KeyLine.Named> keys = new ArrayList<>(view.rehearsed() ? OF_REHEARSAL : List.of());
+        Keys.of(view).forEach(key -> keys.add(new KeyLine.Named(key.label(), key.help())));
+        return keys;
     }
 
     /** Whether the tester breathes through the mask against a clock now. */

@@ -26,12 +26,9 @@ record Header(View view, int columns) {
 
     private static final String REHEARSED = "[rehearsal: invented values] ";
 
-    /** It presses its own keys, whatever the bottom lines offer: but for one. */
-    private static final String STOPS = "  [q stops] ";
-
     static List<Line> of(View view, int columns) {
         Header header = new Header(view, columns);
-        return List.of(header.strip(), header.where(), header.course(), Line.BLANK);
+        return List.of(header.strip(), header.standing(), header.course(), Line.BLANK);
     }
 
     private Line strip() {
@@ -73,15 +70,6 @@ record Header(View view, int columns) {
         return names.length() <= MOST_NAMES
                 ? "[fails: " + names + "] "
                 : "[" + feeds.size() + " instruments fail] ";
-    }
-
-    /** In a rehearsal with the key that stops it, on the right and never cut. */
-    private Line where() {
-        if (!view.rehearsed()) {
-            return standing();
-        }
-        int room = columns - STOPS.length();
-        return standing().cut(room, view.glyphs().cut()).padded(room, Tone.PLAIN).plus(STOPS);
     }
 
     private Line standing() {

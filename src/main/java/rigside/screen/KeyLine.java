@@ -17,11 +17,6 @@ final class KeyLine {
      */
     record Named(String label, String help) {}
 
-    static List<Line> of(List<Key> keys, int columns) {
-        return lines(
-                keys.stream().map(key -> new Named(key.label(), key.help())).toList(), columns);
-    }
-
     /** The keys in as many lines as they need; a key is never parted from its words. */
     static List<Line> lines(List<Named> keys, int columns) {
         List<Line> lines = new ArrayList<>();

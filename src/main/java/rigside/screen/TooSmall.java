@@ -38,7 +38,7 @@ final class TooSmall {
         boolean timed = StepKeys.isTimed(view.state().activity());
         String works =
                 view.rehearsed()
-                        ? "A rehearsal, every value invented: [q] stops it."
+                        ? "A rehearsal, every value invented: [q][Esc] stop it."
                         : works(view, timed);
         List<Line> lines = new ArrayList<>(lines(size));
         lines.addAll(Wrap.lines(works, size.getColumns()));

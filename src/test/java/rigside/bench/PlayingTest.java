@@ -190,7 +190,8 @@ class PlayingTest {
                         .filter(
                                 each ->
                                         !each.contains("[rehearsal: invented values]")
-                                                || !each.contains("[q stops]"))
+                                                || !each.contains(
+                                                        "[q][Esc] stop the rehearsal; at the bench:"))
                         .toList());
     }
 
