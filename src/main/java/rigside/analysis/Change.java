@@ -34,8 +34,8 @@ record Change(Wording wording, Judged judged) {
         if (!judged.boundedAgrees()) {
             return bounded();
         }
-        if (judged.dependsOnStruck()) {
-            return struck();
+        if (judged.dependsOnChanged()) {
+            return changed();
         }
         return judged.course().latest().atResolution() ? resolution() : distance();
     }
@@ -82,32 +82,30 @@ record Change(Wording wording, Judged judged) {
                 List.of(halved));
     }
 
-    private String struck() {
+    private String changed() {
         Conclusion now = judged.course().conclusion();
-        List<Conclusion> others =
-                judged.otherwise().unstruck().stream()
-                        .filter(each -> !each.equals(now))
-                        .distinct()
-                        .toList();
+        ChangedWords words = words();
+        List<Conclusion> others = words.others();
         if (!others.isEmpty()) {
-            return twoWays(
-                    "Without what was struck out the verdict would be ",
-                    ", with it taken back in ",
-                    others);
+            return twoWays(words.asItStands() + " the verdict would be ", words.asItWas(), others);
         }
         return judged.settledAt()
                 .map(Comparison.Settled::conclusion)
                 .filter(each -> !each.equals(now))
                 .map(
                         before ->
-                                "Before something was struck out it settled as "
+                                "Before something was "
+                                        + words.done()
+                                        + " it settled as "
                                         + said(before)
                                         + ", now the verdict would be "
                                         + said(now)
                                         + unlessAlike())
-                .orElse(
-                        "With what was struck out taken back in the verdict would differ"
-                                + unlessAlike());
+                .orElseGet(() -> words.asBefore() + " the verdict would differ" + unlessAlike());
+    }
+
+    private ChangedWords words() {
+        return new ChangedWords(judged, wording.setting().compared().matters());
     }
 
     private String twoWays(String one, String other, List<Conclusion> others) {
@@ -120,8 +118,8 @@ record Change(Wording wording, Judged judged) {
 
     private String unlessAlike() {
         String ways =
-                !judged.boundedAgrees() && judged.dependsOnStruck()
-                        ? "these ways, and what was struck out taken back in,"
+                !judged.boundedAgrees() && judged.dependsOnChanged()
+                        ? "these ways, and " + words().takenBack() + ","
                         : "both ways";
         return isOpen()
                 ? "; it settles once " + ways + " settle alike."

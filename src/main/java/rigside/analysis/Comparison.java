@@ -28,7 +28,7 @@ import rigside.protocol.Measure.Compared.Matters;
  *     on that side counts
  * @param matters the direction that matters
  * @param verdict what holds now: the first verdict that settled, if one has and nothing struck out
- *     speaks against it
+ *     or amended speaks against it
  * @param settledAt the number of complete rounds at which it first settled, and how
  * @param present what this look would say for itself; differs from {@code verdict} when a later
  *     look contradicts the settled one, or when agreement is lacking
@@ -37,8 +37,8 @@ import rigside.protocol.Measure.Compared.Matters;
  * @param forecast what to expect from going on: further rounds, or values per condition where each
  *     trial or donning stands for itself; silent while nothing can be said
  * @param atResolution whether the spread is below what rounding explains, so nothing settles
- * @param dependsOnStruck whether the verdict differs with and without what was struck out after a
- *     look
+ * @param dependsOnStruck whether the verdict differs with and without what was struck out, or
+ *     amended, after a look
  * @param boundedAgrees whether the verdict is the same when what the counter only bounded is taken
  *     at half its penetration
  * @param entries the numbers of the entries used

@@ -14,11 +14,11 @@ record ComparisonRemarks(
 
     List<String> all() {
         List<String> remarks = new ArrayList<>();
-        if (judged.dependsOnStruck()) {
-            remarks.add(
-                    "Not settled: it depends on a struck entry. With and without what was"
-                            + " struck out after a look, the verdict differs.");
+        ChangedWords changed = new ChangedWords(judged, setting.compared().matters());
+        if (judged.dependsOnChanged()) {
+            remarks.add(changed.dependsOnIt());
         }
+        remarks.addAll(changed.amended(gathered.entries()));
         if (!judged.boundedAgrees()) {
             boolean same =
                     setting.course(gathered.halved())

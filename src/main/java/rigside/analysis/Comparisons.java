@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import rigside.decide.Conclusion;
 import rigside.decide.Course;
 import rigside.decide.Finding;
@@ -21,7 +22,7 @@ final class Comparisons {
     private final State state;
     private final Setting setting;
 
-    /** The values as they stand, and what they would be with struck ones taken back in. */
+    /** The values as they stand, and what they were before some were struck out or amended. */
     private final Evidence evidence;
 
     private final List<Evidence> alternatives;
@@ -125,7 +126,7 @@ final class Comparisons {
         Conclusion halved = ofHalved.conclusion();
         boolean open = isUnresolvedOnBothSides(condition, settledBy(course, ofHalved, gathered));
         boolean boundedAgrees = halved.equals(course.conclusion()) && !open;
-        List<Gathered> unstruck =
+        List<Gathered> unchanged =
                 alternatives.stream()
                         .map(
                                 each ->
@@ -134,15 +135,15 @@ final class Comparisons {
                                                 each.completeRounds(),
                                                 condition))
                         .toList();
-        boolean struckAgrees =
-                unstruck.stream().allMatch(each -> leadsTo(each, course.conclusion(), halved))
-                        && (unstruck.isEmpty()
+        boolean unchangedAgrees =
+                unchanged.stream().allMatch(each -> leadsTo(each, course.conclusion(), halved))
+                        && (unchanged.isEmpty()
                                 || recorded.map(Comparison.Settled::conclusion)
                                         .filter(each -> !each.equals(course.conclusion()))
                                         .isEmpty());
         Optional<Comparison.Settled> settled =
                 recorded.or(() -> course.settling().map(finding -> settled(finding, gathered)));
-        Verdict verdict = verdict(course, boundedAgrees && struckAgrees, settled);
+        Verdict verdict = verdict(course, boundedAgrees && unchangedAgrees, settled);
         boolean bounded = !gathered.stated().equals(gathered.halved());
         return new Judged(
                 gathered.stated(),
@@ -152,12 +153,17 @@ final class Comparisons {
                 gathered.rounds() >= setting.lastRound() || course.latest().planUsedUp(),
                 state.course().ended().isPresent(),
                 boundedAgrees,
-                !struckAgrees,
+                !unchangedAgrees,
                 new Otherwise(
                         bounded ? Optional.of(halved) : Optional.empty(),
                         open,
-                        unstruck.stream()
-                                .map(each -> setting.course(each.stated()).conclusion())
+                        IntStream.range(0, unchanged.size())
+                                .mapToObj(
+                                        at ->
+                                                new Otherwise.Way(
+                                                        alternatives.get(at),
+                                                        setting.course(unchanged.get(at).stated())
+                                                                .conclusion()))
                                 .toList(),
                         verdict.settled() ? restsOn(condition, course, halved) : RestsOn.NOTHING));
     }
@@ -258,7 +264,7 @@ final class Comparisons {
 
     /** How all this is reckoned. */
     List<String> method(List<Comparison> comparisons) {
-        return new Method(setting, values, comparisons, !alternatives.isEmpty()).all();
+        return new Method(setting, values, comparisons, alternatives).all();
     }
 
     /** What is worth a second look in the values. */

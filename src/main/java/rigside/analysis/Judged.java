@@ -21,7 +21,8 @@ import rigside.decide.Verdict;
  * @param planUsedUp whether the plan has no further look
  * @param ended whether the tester ended the repeats
  * @param boundedAgrees whether bounded values at half their penetration lead to the same
- * @param dependsOnStruck whether what was struck out after a look would lead to something else
+ * @param dependsOnChanged whether what was struck out or amended after a look would lead to
+ *     something else as it was then
  * @param otherwise what the values say when they are taken in another way
  */
 record Judged(
@@ -32,7 +33,7 @@ record Judged(
         boolean planUsedUp,
         boolean ended,
         boolean boundedAgrees,
-        boolean dependsOnStruck,
+        boolean dependsOnChanged,
         Otherwise otherwise) {
 
     /**
@@ -82,7 +83,7 @@ record Judged(
                 planUsedUp,
                 forecast,
                 latest.atResolution(),
-                dependsOnStruck,
+                dependsOnChanged,
                 boundedAgrees,
                 entries,
                 course.looks().stream().flatMap(look -> seen(look, setting).stream()).toList(),
@@ -158,7 +159,7 @@ record Judged(
      * @param rounds complete so far
      */
     Forecast forecast(Setting setting, long seed, int rounds) {
-        return boundedAgrees && !dependsOnStruck
+        return boundedAgrees && !dependsOnChanged
                 ? Forecasting.of(setting, rows, seed, rounds)
                 : Forecast.SILENT;
     }

@@ -11,10 +11,13 @@ import rigside.protocol.Plan;
  * @param setting what was fixed beforehand
  * @param values of the measure, one a donning
  * @param comparisons of the measure
- * @param struck whether something was struck out after a look
+ * @param changed ways to take back what was struck out or amended after a look; may be empty
  */
 record Method(
-        Setting setting, List<DonningValue> values, List<Comparison> comparisons, boolean struck)
+        Setting setting,
+        List<DonningValue> values,
+        List<Comparison> comparisons,
+        List<Evidence> changed)
         implements Measure.Kind.Cases<String> {
 
     List<String> all() {
@@ -146,10 +149,18 @@ record Method(
                             + " is analysed as stated and at half that penetration (a convention),"
                             + " and a verdict needs both to agree.");
         }
-        if (struck) {
+        if (changed.stream().anyMatch(Evidence::hasStruck)) {
             method.add(
                     "What was struck out after a look is analysed both ways, left out and taken"
                             + " back in, all of it and piece by piece; a verdict needs all to agree.");
+        }
+        if (changed.stream().anyMatch(each -> !each.unamended().isEmpty())) {
+            method.add(
+                    "What was amended after a look is analysed both ways, as amended and as that"
+                            + " look had it, all of it and piece by piece; a verdict needs all to"
+                            + " agree: "
+                            + String.join("; ", AmendedWords.all(changed))
+                            + ".");
         }
         if (comparisons.stream().anyMatch(Comparison::atResolution)) {
             method.add(

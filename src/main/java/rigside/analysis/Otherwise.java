@@ -12,16 +12,24 @@ import rigside.decide.Conclusion;
  *     bounded
  * @param openOnBothSides whether each of the two conditions has a value of which the counter
  *     resolved nothing, so that their ratio is open
- * @param unstruck with what was struck out after a look taken back in: all of it, and each piece
+ * @param unchanged with what was struck out or amended after a look as it was then: all of it, and
+ *     each piece
  * @param restsOn what it would not say the same without; looked for only where it is settled
  */
 record Otherwise(
         Optional<Conclusion> halved,
         boolean openOnBothSides,
-        List<Conclusion> unstruck,
+        List<Way> unchanged,
         RestsOn restsOn) {
 
     Otherwise {
-        unstruck = List.copyOf(unstruck);
+        unchanged = List.copyOf(unchanged);
     }
+
+    /**
+     * What the session leads to when taken in another way.
+     *
+     * @param evidence that way
+     */
+    record Way(Evidence evidence, Conclusion conclusion) {}
 }

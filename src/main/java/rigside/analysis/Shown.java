@@ -102,13 +102,28 @@ public record Shown(
      * clock, what the rig gave with the result.
      */
     public boolean isOut(Entry entry) {
-        if (entry.slot() instanceof Slot.Trial && entry.source() != Source.TYPED) {
-            return trialClock;
+        return isOut(entry.slot(), entry.source(), trialClock, result);
+    }
+
+    /** The same of a value that an amendment of an entry replaced. */
+    public boolean isOut(Entry entry, Entry.Earlier replaced) {
+        return isOut(entry.slot(), replaced.source(), trialClock, result);
+    }
+
+    /** The same of a value of a gap that came from there, as a session stands. */
+    static boolean isOut(State state, Slot slot, Source source) {
+        Plan plan = state.protocol().plan();
+        return isOut(slot, source, isOut(plan.trialClock(), state), isOut(plan.result(), state));
+    }
+
+    private static boolean isOut(Slot slot, Source source, boolean clock, boolean result) {
+        if (slot instanceof Slot.Trial && source != Source.TYPED) {
+            return clock;
         }
         return result
-                || entry.slot() instanceof Slot.Gate
-                || entry.source() == Source.TYPED
-                || entry.slot().place().stage() != Stage.DONNING;
+                || slot instanceof Slot.Gate
+                || source == Source.TYPED
+                || slot.place().stage() != Stage.DONNING;
     }
 
     /** Whether the plan will hardly settle any of the questions that are open. */

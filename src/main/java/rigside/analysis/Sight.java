@@ -69,7 +69,7 @@ record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
 
     Optional<Entry> entry(Slot slot) {
         boolean isOfDonning = slot.place().donning() == donning.number();
-        return evidence.entry(isOfDonning ? entries : evidence.state().captured().entries(), slot);
+        return evidence.entry(isOfDonning ? entries : evidence.entries(), slot);
     }
 
     /** The number that counts for a gap. */
@@ -96,7 +96,7 @@ record Sight(Evidence evidence, Donning donning, List<Entry> entries) {
      * they were given with. Trailing zeros are lost, so all readings are asked.
      */
     double maskStep() {
-        return evidence.state().captured().entries().stream()
+        return evidence.entries().stream()
                 .filter(entry -> entry.slot() instanceof Slot.Mask)
                 .map(Entry::value)
                 .filter(Value.Measured.class::isInstance)

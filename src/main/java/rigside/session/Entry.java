@@ -18,6 +18,7 @@ import java.util.Optional;
  *     that is not known
  * @param untraced why the instrument that follows the pressure gave no trace for it, in words;
  *     empty where it gave one or there is none
+ * @param looksBefore how many looks had been taken when it was captured
  * @param earlier the values that amendments replaced, the first one first; empty when it was never
  *     amended
  */
@@ -31,6 +32,7 @@ public record Entry(
         Optional<Trace> trace,
         double seconds,
         Optional<String> untraced,
+        int looksBefore,
         List<Earlier> earlier) {
 
     public Entry {
@@ -95,14 +97,8 @@ public record Entry(
         return with(value, source, Optional.empty(), trace, seconds, earlier);
     }
 
-    Entry struck(String reason, int looksBefore) {
-        return with(
-                value,
-                source,
-                Optional.of(new Struck(reason, looksBefore)),
-                trace,
-                seconds,
-                earlier);
+    Entry struck(String reason, int looks) {
+        return with(value, source, Optional.of(new Struck(reason, looks)), trace, seconds, earlier);
     }
 
     Entry traced(Trace found) {
@@ -110,9 +106,9 @@ public record Entry(
     }
 
     /** With a value typed by hand: neither trace nor sampling time say anything about that one. */
-    Entry amended(Value to, String reason, int looksBefore, long when) {
+    Entry amended(Value to, String reason, int looks, long when) {
         List<Earlier> longer = new ArrayList<>(earlier);
-        longer.add(new Earlier(value, source, trace, seconds, reason, looksBefore, when));
+        longer.add(new Earlier(value, source, trace, seconds, reason, looks, when));
         return with(to, Source.TYPED, struck, Optional.empty(), 0, longer);
     }
 
@@ -140,7 +136,8 @@ public record Entry(
             Optional<Trace> seen,
             double sampled,
             List<Earlier> replaced) {
-        return new Entry(number, slot, held, from, at, how, seen, sampled, untraced, replaced);
+        return new Entry(
+                number, slot, held, from, at, how, seen, sampled, untraced, looksBefore, replaced);
     }
 
     /** What a pressure trace says about the inhalation that this is the time of, if it does. */

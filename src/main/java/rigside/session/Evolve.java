@@ -375,6 +375,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
                         Optional.empty(),
                         event.seconds(),
                         traceMissingFor(event.slot()),
+                        before.captured().looks().size(),
                         List.of());
         return idle().with(
                         before.captured()

@@ -130,6 +130,12 @@ final class Bench {
         return take(new Event.EntryVoided(entry, "the mask moved"));
     }
 
+    /** The entry amended to another time of the same trial. */
+    Bench amended(int donning, int trial, double seconds) {
+        Value value = new Value.Measured(new Quantity(seconds, Unit.SECOND));
+        return take(new Event.EntryAmended(entry(donning, trial), value, "misread"));
+    }
+
     /** The entry a donning has of a trial. */
     int entry(int donning, int trial) {
         Slot slot = new Slot.Trial(new Place(Stage.DONNING, donning, TRIALS), trial);
