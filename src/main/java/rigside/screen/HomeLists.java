@@ -39,16 +39,27 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
     }
 
     private Line protocol(HomeView.ProtocolItem item) {
-        String title = item.title().isEmpty() ? item.name() : item.title();
-        int right = view.protocols().stream().mapToInt(each -> right(each).width()).max().orElse(0);
-        int room = columns - right - 7;
+        int room = room();
+        return named(item).cut(room, signs.cut()).padded(room + 2, Tone.PLAIN).plus(right(item));
+    }
+
+    private static Line named(HomeView.ProtocolItem item) {
         return Line.of(
                         item.own() ? Tone.STRONG : Tone.QUIET,
                         item.own() ? "own      " : "shipped  ")
-                .plus(title)
-                .cut(room, signs.cut())
-                .padded(room + 2, Tone.PLAIN)
-                .plus(right(item));
+                .plus(item.title().isEmpty() ? item.name() : item.title());
+    }
+
+    /** Whether there is no room in its line for the whole title of a protocol. */
+    boolean cuts(HomeView.ProtocolItem item) {
+        return named(item).width() > room();
+    }
+
+    /** What of a protocol's line is left of how long its round takes. */
+    private int room() {
+        return columns
+                - view.protocols().stream().mapToInt(each -> right(each).width()).max().orElse(0)
+                - 7;
     }
 
     /** How long a round takes, or that the file has problems. */

@@ -35,7 +35,7 @@ record HomePicture(HomeView view, int columns, int rows) {
                         ? Line.beside(
                                 lists.lines(room),
                                 lists() + 2,
-                                Scene.cut(detail(columns - lists() - 4), room, "[v]"),
+                                Scene.cut(detail(lists, columns - lists() - 4), room, "[v]"),
                                 signs().cut())
                         : narrow(lists, room);
         Picture picture = Picture.fixed(rows, top(), body, bottom(), signs());
@@ -50,20 +50,28 @@ record HomePicture(HomeView view, int columns, int rows) {
 
     /** The details below the lists, in at least a third of the room. */
     private List<Line> narrow(HomeLists lists, int room) {
-        List<Line> detail = new ArrayList<>(indented(detail(columns - 4)));
+        List<Line> detail = new ArrayList<>(indented(detail(lists, columns - 4)));
         List<Line> body = new ArrayList<>(lists.lines(Math.max(8, room - detail.size() - 1)));
         body.add(Line.BLANK);
         body.addAll(Scene.cut(detail, room - body.size(), "[v]"));
         return body;
     }
 
-    private List<Line> detail(int width) {
+    /** Of what is chosen, its title first where the list has no room for the whole of it. */
+    private List<Line> detail(HomeLists lists, int width) {
         List<String> paragraphs =
                 view.protocol()
                         .map(HomeView.ProtocolItem::detail)
                         .or(() -> view.session().map(HomeView.SessionItem::detail))
                         .orElse(List.of());
-        return paragraphs.stream().flatMap(each -> Wrap.lines(each, width).stream()).toList();
+        List<Line> title =
+                view.protocol()
+                        .filter(lists::cuts)
+                        .map(item -> Wrap.lines(Tone.STRONG, item.title(), width))
+                        .orElse(List.of());
+        return Line.stacked(
+                title,
+                paragraphs.stream().flatMap(each -> Wrap.lines(each, width).stream()).toList());
     }
 
     private List<Line> review() {

@@ -67,6 +67,16 @@ final class HomeScreenTest {
     }
 
     @Test
+    void aTitleThatTheListHasNoRoomForStandsWholeBelowIt() {
+        String whole = "Seal and breathing, with and without an added part";
+        String narrow = Drawn.of(ALL.get("home"), 80, 24);
+        assertTrue(narrow.contains("shipped  Seal and breathing, with and withou"), narrow);
+        assertTrue(narrow.contains("\n  " + whole), narrow);
+        String wide = Drawn.of(ALL.get("home"), 100, 30);
+        assertEquals(wide.indexOf(whole), wide.lastIndexOf("shipped  " + whole) + 9);
+    }
+
+    @Test
     void theLastLineOfTheHomePageIsItsLastSession() {
         assertEquals(4, HomeScreen.seen(ALL.get("home"), new TerminalSize(80, 24)).limit());
     }
