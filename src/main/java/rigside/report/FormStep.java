@@ -79,8 +79,15 @@ record FormStep() implements Step.Cases<List<Block>> {
                                                 List.of(
                                                         Cell.of(field.ask()),
                                                         field.answer().match(new Room()),
-                                                        Cell.of(Taken.of(field))))
+                                                        Cell.of(plausible(field))))
                                 .toList()));
+    }
+
+    /** What is taken for an answer; choices are printed to be ticked, and not once more. */
+    private static String plausible(Field field) {
+        return field.answer() instanceof Field.Choice
+                ? field.optional() ? "may be left empty" : ""
+                : Taken.of(field);
     }
 
     /** Room for an answer. */

@@ -74,7 +74,13 @@ final class Style {
               body { font-size: 10pt; line-height: 1.35; }
               main { max-width: none; padding: 0; }
               h2 { margin-top: 1.1rem; }
-              .wide { overflow: visible; }
+              h3 { margin: .7rem 0 .15rem; }
+              h4 { margin: .5rem 0 .1rem; }
+              p { margin: .15rem 0; }
+              th, td { padding-top: .12rem; padding-bottom: .12rem; }
+              .room { margin-top: .3rem; }
+              .line { height: 1.7em; }
+              .wide { margin: .2rem 0; overflow: visible; }
               figure { break-inside: avoid; }
               nav { display: none; }
               pre { white-space: pre-wrap; overflow-wrap: anywhere; }
