@@ -73,7 +73,7 @@ public record StruckOut(
                 shown,
                 each ->
                         each.donningsBack().isEmpty()
-                                && each.entriesBack().contains(entry.number()));
+                                && each.asLooked().containsKey(entry.number()));
     }
 
     private static List<Effect> effects(State state, Shown shown, Donning donning) {
@@ -81,7 +81,7 @@ public record StruckOut(
                 state,
                 shown,
                 each ->
-                        each.entriesBack().isEmpty()
+                        each.asLooked().isEmpty()
                                 && each.donningsBack().contains(donning.number()));
     }
 
@@ -98,7 +98,7 @@ public record StruckOut(
         for (MeasureResult result : shown.measures()) {
             Measure measure = result.measure();
             Evidence.alternatives(state, measure.id()).stream()
-                    .filter(each -> each.entriesBack().size() + each.donningsBack().size() == 1)
+                    .filter(each -> each.asLooked().size() + each.donningsBack().size() == 1)
                     .filter(piece::is)
                     .forEach(each -> effects.addAll(effects(state, result, each)));
         }
