@@ -83,6 +83,8 @@ class ArchitectureTest {
                     List.of("org.yaml.snakeyaml.."), List.of("yaml"),
                     List.of("javax.sound.."), List.of("rig"),
                     List.of("com.fazecast.."), List.of("rig"),
+                    List.of("com.github.weisj..", "java.awt..", "javax.imageio..", "javax.swing.."),
+                            List.of("report"),
                     List.of("org.apache.commons.math3.."),
                             List.of("decide", "analysis", "measure"));
 

@@ -1,6 +1,9 @@
 package rigside.report;
 
+import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import rigside.analysis.Shown;
 import rigside.session.State;
 
@@ -17,6 +20,16 @@ public final class Figures {
 
     /** Those of one measure, by its id. */
     public static List<Figure> of(State state, Shown shown, String measure) {
-        return List.of();
+        return Stream.of(ValuesPlot.of(state, shown, measure)).flatMap(Optional::stream).toList();
+    }
+
+    /**
+     * A figure as a PNG file: on white, at least 1600 dots wide, drawn from {@link Figure#svg()}.
+     *
+     * @throws IOException if it cannot be drawn, such as on a machine without fonts; the message
+     *     says why in words, and on a line of its own what to do
+     */
+    public static byte[] png(Figure figure) throws IOException {
+        return Png.of(figure);
     }
 }

@@ -96,7 +96,11 @@ public sealed interface Mark {
         /** More than the place says. */
         UP,
         /** Less than the place says. */
-        DOWN
+        DOWN,
+        /** More than the place says, where numbers grow to the right. */
+        RIGHT,
+        /** Less than the place says, where numbers grow to the right. */
+        LEFT
     }
 
     /**

@@ -56,7 +56,8 @@ final class Style {
             .line { height: 2em; border-bottom: 1px solid var(--rule); }
             figure { margin: 1rem 0 1.4rem; }
             figure svg { display: block; width: 100%; height: auto; overflow: visible;
-              font-family: inherit; }
+              font-family: Arial, Helvetica, "Liberation Sans", "Nimbus Sans", "DejaVu Sans",
+                sans-serif; }
             figcaption { font-size: .93rem; color: var(--quiet); margin-top: .2rem; }
             .narrow-figure { display: none; max-width: 30rem; }
             .f-ink { fill: var(--ink); } .s-ink { stroke: var(--ink); }

@@ -2,6 +2,7 @@ package rigside.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -11,8 +12,11 @@ import java.util.stream.Collectors;
  */
 final class Svg implements Mark.Cases<String> {
     /** Found on most machines, or stood in for by what is alike. */
-    static final String FONTS =
-            "Arial, Helvetica, 'Liberation Sans', 'Nimbus Sans', 'DejaVu Sans', sans-serif";
+    static final List<String> FONTS =
+            List.of("Arial", "Helvetica", "Liberation Sans", "Nimbus Sans", "DejaVu Sans");
+
+    /** Around the drawing in a file of its own. */
+    static final double MARGIN = 12;
 
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
@@ -29,20 +33,40 @@ final class Svg implements Mark.Cases<String> {
 
     /** A file of its own, on white. */
     static String file(Figure figure) {
+        String fonts = FONTS.stream().map(Svg::quoted).collect(Collectors.joining(", "));
+        return file(figure, fonts + ", sans-serif");
+    }
+
+    private static String quoted(String font) {
+        return font.contains(" ") ? "'" + font + "'" : font;
+    }
+
+    /**
+     * The same in other letters.
+     *
+     * @param fonts names of families in the order of preference, as CSS lists them
+     */
+    static String file(Figure figure, String fonts) {
         Drawing drawing = figure.wide();
+        double width = drawing.width() + 2 * MARGIN;
+        double height = drawing.height() + 2 * MARGIN;
         Svg svg = new Svg((attribute, ink) -> attribute + "=\"" + ink.light() + "\"");
-        Mark sheet = new Mark.Box(0, 0, drawing.width(), drawing.height(), Ink.PAPER);
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + "<svg xmlns=\""
                 + NAMESPACE
                 + "\" width=\""
-                + number(drawing.width())
+                + number(width)
                 + "\" height=\""
-                + number(drawing.height())
+                + number(height)
                 + "\" font-family=\""
-                + FONTS
+                + fonts
                 + "\""
-                + svg.rest(figure, drawing, "file", sheet.match(svg));
+                + svg.rest(
+                        figure,
+                        drawing,
+                        "file",
+                        MARGIN,
+                        new Mark.Box(-MARGIN, -MARGIN, width, height, Ink.PAPER).match(svg));
     }
 
     /** An element of an HTML page. */
@@ -51,16 +75,16 @@ final class Svg implements Mark.Cases<String> {
                 new Svg(
                         (attribute, ink) ->
                                 "class=\"" + attribute.charAt(0) + "-" + ink.word() + "\"");
-        return "<svg class=\"" + kind + "\"" + svg.rest(figure, drawing, kind, "");
+        return "<svg class=\"" + kind + "\"" + svg.rest(figure, drawing, kind, 0, "");
     }
 
-    private String rest(Figure figure, Drawing drawing, String kind, String sheet) {
+    private String rest(Figure figure, Drawing drawing, String kind, double margin, String sheet) {
         String title = figure.name() + "-" + kind + "-title";
         String words = figure.name() + "-" + kind + "-words";
-        return " viewBox=\"0 0 "
-                + number(drawing.width())
+        return " viewBox=\""
+                + pair(-margin, -margin)
                 + " "
-                + number(drawing.height())
+                + pair(drawing.width() + 2 * margin, drawing.height() + 2 * margin)
                 + "\" role=\"img\" aria-labelledby=\""
                 + title
                 + " "
@@ -136,6 +160,8 @@ final class Svg implements Mark.Cases<String> {
             case DIAMOND -> shape(mark, "M0-1L1 0L0 1L-1 0Z", r * 1.25);
             case UP -> shape(mark, "M0-1L1 1H-1Z", r);
             case DOWN -> shape(mark, "M0 1L1-1H-1Z", r);
+            case RIGHT -> shape(mark, "M1 0L-1 1V-1Z", r);
+            case LEFT -> shape(mark, "M-1 0L1 1V-1Z", r);
             case CROSS -> cross(mark, r);
         };
     }

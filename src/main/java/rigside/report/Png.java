@@ -1,0 +1,115 @@
+package rigside.report;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
+import com.github.weisj.jsvg.renderer.NullPlatformSupport;
+import com.github.weisj.jsvg.view.ViewBox;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.imageio.ImageIO;
+
+/** A figure as a PNG picture: its SVG file drawn on white. */
+final class Png {
+    private Png() {}
+
+    /** Dots for one unit: more than 1600 across, for 190 mm at over 214 dots an inch. */
+    private static final double SCALE = 2;
+
+    private static final String HEADLESS = "java.awt.headless";
+
+    private static final Map<RenderingHints.Key, Object> FINE =
+            Map.of(
+                    RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON,
+                    RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON,
+                    RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON,
+                    RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+
+    /**
+     * Java's graphics are told that there is no display: none is needed, and one that does not
+     * answer would stop them. Where they lack something they throw errors of many kinds.
+     *
+     * @throws IOException if it cannot be drawn; the message says why, and what to do on a line of
+     *     its own
+     */
+    static byte[] of(Figure figure) throws IOException {
+        if (System.getProperty(HEADLESS) == null) {
+            System.setProperty(HEADLESS, "true");
+        }
+        try {
+            List<String> here =
+                    List.of(
+                            GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                    .getAvailableFontFamilyNames(Locale.ROOT));
+            if (here.isEmpty()) {
+                throw new IOException(noFonts(figure));
+            }
+            return drawn(
+                    figure,
+                    Svg.FONTS.stream().filter(here::contains).findFirst().orElse(Font.SANS_SERIF));
+        } catch (OutOfMemoryError trouble) {
+            throw new IOException(
+                    figure.name()
+                            + ": too high a picture for the memory there is\ntake the SVG instead",
+                    trouble);
+        } catch (RuntimeException | Error trouble) {
+            throw new IOException(noFonts(figure), trouble);
+        }
+    }
+
+    private static String noFonts(Figure figure) {
+        return figure.name()
+                + ": this machine has no fonts to draw a PNG with, or a Java without graphics\n"
+                + "install a font (DejaVu or Liberation, with fontconfig), or take the SVG";
+    }
+
+    private static byte[] drawn(Figure figure, String font) throws IOException {
+        Drawing drawing = figure.wide();
+        int width = (int) Math.ceil((drawing.width() + 2 * Svg.MARGIN) * SCALE);
+        int height = (int) Math.ceil((drawing.height() + 2 * Svg.MARGIN) * SCALE);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        try {
+            graphics.setColor(Color.WHITE);
+            graphics.fillRect(0, 0, width, height);
+            graphics.setRenderingHints(FINE);
+            read(Svg.file(figure, font))
+                    .renderWithPlatform(
+                            NullPlatformSupport.INSTANCE, graphics, new ViewBox(width, height));
+        } finally {
+            graphics.dispose();
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        if (!ImageIO.write(image, "png", bytes)) {
+            throw new IllegalStateException("no writer of PNG");
+        }
+        return bytes.toByteArray();
+    }
+
+    private static SVGDocument read(String svg) {
+        LoaderContext nothingElse =
+                LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL).build();
+        SVGDocument document =
+                new SVGLoader()
+                        .load(
+                                new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)),
+                                null,
+                                nothingElse);
+        if (document == null) {
+            throw new IllegalStateException("an SVG file of ours cannot be read");
+        }
+        return document;
+    }
+}
