@@ -26,9 +26,6 @@ import rigside.session.Value;
 record MeasureRemarks(State state, Measure measure, List<DonningValue> values, boolean clock)
         implements Measure.Kind.Cases<List<String>> {
 
-    /** From this share of the flow on, a leak is warned of: design of this program, no source. */
-    private static final double LEAK_WARNING = 0.02;
-
     /** The share of donnings a tolerance bound speaks of, as in the design's example. */
     private static final double COVERED = 0.9;
 
@@ -229,7 +226,7 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
                 + " of the flow may have leaked past the seal (fit factor "
                 + Digits.three(fitFactor)
                 + ")"
-                + (share > LEAK_WARNING
+                + (share > TimedInhalation.LEAK_WARNING
                         ? ". Warning: a leak makes breathing look easier than it is."
                         : ".");
     }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rigside.journal.JournalReader;
+import rigside.journal.Reading;
 import rigside.session.Event;
 import rigside.session.State;
 
@@ -40,6 +41,11 @@ public record Archive(Path sessions, String version) {
     public List<WithValues> withValues(Predicate<Archived> chosen, Progress progress)
             throws IOException {
         return all(progress).filter(each -> chosen.test(each.session())).toList();
+    }
+
+    /** A session that was read, wherever it lies. */
+    public static Archived of(Path folder, Reading reading) {
+        return FromJournal.of(folder, Optional.empty(), reading).session();
     }
 
     private Stream<WithValues> all(Progress progress) throws IOException {

@@ -4,13 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine;
 import rigside.bench.Ability;
 import rigside.bench.Settings;
 import rigside.bench.Trigger;
@@ -52,6 +52,7 @@ import rigside.screen.Stroke;
             Feed.class,
             Plan.class,
             Analyse.class,
+            Report.class,
             Explain.class,
             Schema.class
         })

@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
-import rigside.journal.Damage;
 import rigside.journal.JournalReader;
 import rigside.journal.Reading;
-import rigside.screen.HomeView;
 import rigside.screen.HomeView.Review;
+import rigside.screen.HomeView;
 import rigside.session.Event;
 import rigside.session.Recorded;
 import rigside.session.State;
@@ -21,9 +20,7 @@ final class Reviews {
 
     static Review of(Path folder) {
         Reading reading = JournalReader.read(folder);
-        List<String> trouble = new ArrayList<>();
-        reading.damage().stream().map(Damage::toString).forEach(trouble::add);
-        reading.torn().ifPresent(torn -> trouble.add(torn.toString()));
+        List<String> trouble = new ArrayList<>(Reports.trouble(reading));
         State state = reading.state();
         if (state.opening().isEmpty()) {
             trouble.add("nothing of this session can be read");

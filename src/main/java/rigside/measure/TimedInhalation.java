@@ -18,6 +18,9 @@ public final class TimedInhalation {
      */
     public static final double HAND_TIMING_SD_SECONDS = 0.10;
 
+    /** From this share of the flow on, a leak is warned of: design of this program, no source. */
+    public static final double LEAK_WARNING = 0.02;
+
     /**
      * With fewer reactions their spread says too little. With 5 its 95 % limits are 0.60 and 2.87
      * times it, with 10 they are 0.69 and 1.83 (chi-square).

@@ -35,8 +35,11 @@ final class Style {
             th, td { text-align: left; vertical-align: top; padding: .3rem .8rem .3rem 0;
               border-bottom: 1px solid var(--rule); }
             thead th { border-bottom: 1.5px solid var(--quiet); font-weight: 600; }
-            th, td { overflow-wrap: anywhere; }
+            td, tbody th { overflow-wrap: anywhere; }
+            thead th, .figures { overflow-wrap: break-word; }
             tbody th { font-weight: normal; }
+            table:has(caption) { width: auto; min-width: 50%; }
+            table:has(caption) :is(th, td) { padding-right: 1.4rem; }
             caption { text-align: left; font-weight: 600; padding: .3rem 0; caption-side: top; }
             .pairs th { font-weight: normal; color: var(--quiet); width: 30%; }
             .figures { text-align: right; font-variant-numeric: tabular-nums; }

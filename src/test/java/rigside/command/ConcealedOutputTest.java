@@ -51,6 +51,7 @@ class ConcealedOutputTest {
                                     "rehearse J --seed 7 --into S --screens --speed 100",
                                     "rehearse J --seed 7 --times 2 --json",
                                     "rehearse J --change a=1% --spread a=1% --fault odd-value")),
+                    Map.entry("report", List.of("report S", "report S --width 120")),
                     Map.entry("resume", List.of("resume S")),
                     Map.entry("run", List.of("run J", "run J --simulated")),
                     Map.entry("schema", List.of("schema")),

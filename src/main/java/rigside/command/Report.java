@@ -1,0 +1,134 @@
+package rigside.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import rigside.archive.Archive;
+import rigside.bench.Columns;
+import rigside.desk.Reports;
+import rigside.journal.JournalReader;
+import rigside.journal.Reading;
+import rigside.report.Figure;
+import rigside.report.Figures;
+import rigside.report.Material;
+import rigside.report.SessionReport;
+
+/** {@code rigside report SESSION}: what a session found, and all that it rests on. */
+@Command(
+        name = "report",
+        description =
+                "Report a session: what was found and how far that reaches, figures, values,"
+                        + " deviations, method and origin. Without options it is printed as text.")
+final class Report implements Callable<Integer> {
+    private static final int NARROWEST = 40;
+    private static final int WIDEST = 400;
+
+    @Spec private CommandSpec spec;
+    @ParentCommand private Rigside rigside;
+
+    @Parameters(
+            paramLabel = "SESSION",
+            description =
+                    "the folder of a session, its name below the folder of sessions, or its journal")
+    private Path session;
+
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "write one HTML file: nothing is fetched, it prints well")
+    private Optional<Path> html = Optional.empty();
+
+    @Option(names = "--markdown", paramLabel = "FILE", description = "write it as Markdown")
+    private Optional<Path> markdown = Optional.empty();
+
+    @Option(
+            names = "--figure",
+            paramLabel = "FOLDER",
+            description = "write each figure into a folder, for publishing")
+    private Optional<Path> figures = Optional.empty();
+
+    @Option(names = "--text", description = "print it as text beside the files written")
+    private boolean text;
+
+    @Option(
+            names = "--replace",
+            description = "write over files of that name; otherwise none is touched")
+    private boolean replace;
+
+    @Option(
+            names = "--width",
+            paramLabel = "COLUMNS",
+            description = "how wide the text may be (as the terminal is, or 80)")
+    private Optional<Integer> width = Optional.empty();
+
+    @Override
+    public Integer call() throws IOException {
+        if (width.isPresent() && (width.get() < NARROWEST || width.get() > WIDEST)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "width '" + width.get() + "' is not from " + NARROWEST + " to " + WIDEST);
+        }
+        Path named = rigside.session(session);
+        Reading reading = JournalReader.readAsGiven(named);
+        reading.torn().ifPresent(torn -> err().println(torn));
+        reading.damage().forEach(damage -> err().println(damage));
+        Path folder = reading.file().toAbsolutePath().getParent();
+        Archive archive = new Archive(rigside.folders().sessions(), Version.number());
+        Optional<Material> material = Reports.material(folder, reading, archive);
+        if (material.isEmpty()) {
+            return Exit.PROBLEMS;
+        }
+        Map<Path, byte[]> files = files(material.get());
+        if (!files.isEmpty() && !ReportFiles.write(files, replace, spec.commandLine())) {
+            return Exit.PROBLEMS;
+        }
+        if (text || files.isEmpty()) {
+            out().print(
+                            SessionReport.withoutTexts(material.get())
+                                    .text(width.orElseGet(Report::columns)));
+            out().flush();
+        }
+        return reading.damage().isEmpty() ? Exit.DONE : Exit.PROBLEMS;
+    }
+
+    private static int columns() {
+        return Math.max(NARROWEST, Math.min(WIDEST, Columns.now()));
+    }
+
+    private Map<Path, byte[]> files(Material of) {
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        html.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).html())));
+        markdown.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).markdown())));
+        figures.ifPresent(
+                folder -> {
+                    for (Figure figure : Figures.of(of.state(), of.shown())) {
+                        files.put(folder.resolve(figure.name() + ".svg"), bytes(figure.svg()));
+                    }
+                });
+        return files;
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

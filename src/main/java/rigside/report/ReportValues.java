@@ -1,0 +1,146 @@
+package rigside.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import rigside.analysis.Digits;
+import rigside.analysis.DonningValue;
+import rigside.analysis.Level;
+import rigside.analysis.MeasureResult;
+import rigside.analysis.Part;
+import rigside.protocol.Condition;
+import rigside.protocol.Plan;
+import rigside.report.Block.Head;
+
+/**
+ * Every value of one measure: round by round side by side, and donning by donning with its parts.
+ */
+record ReportValues(Material of, MeasureResult result) {
+
+    static List<Block> of(Material of, MeasureResult result) {
+        ReportValues values = new ReportValues(of, result);
+        List<Block> blocks = new ArrayList<>();
+        boolean paired = of.compares() && of.protocol().plan().design() == Plan.Design.ROUNDS;
+        if (result.values().isEmpty()) {
+            return blocks;
+        }
+        if (paired && result.values().stream().anyMatch(DonningValue::counts)) {
+            blocks.add(values.byRound());
+        }
+        blocks.add(values.byDonning());
+        return blocks;
+    }
+
+    /** The values that count, and of two conditions the change of each round. */
+    private Block byRound() {
+        List<Condition> conditions = of.protocol().conditions();
+        boolean change = conditions.size() == 2;
+        List<Head> heads = new ArrayList<>();
+        heads.add(new Head("Round", false));
+        conditions.forEach(each -> heads.add(Head.figures(each.title())));
+        if (change) {
+            heads.add(Head.figures(isRatio() ? "Ratio" : "Difference"));
+        }
+        List<List<Cell>> rows = new ArrayList<>();
+        for (int round :
+                new TreeSet<>(result.values().stream().map(DonningValue::round).toList())) {
+            List<String> cells = new ArrayList<>(List.of(String.valueOf(round)));
+            List<Optional<DonningValue>> values =
+                    conditions.stream().map(each -> counting(round, each.id())).toList();
+            values.forEach(each -> cells.add(each.map(ReportValues::number).orElse("-")));
+            if (change) {
+                cells.add(
+                        values.stream().allMatch(Optional::isPresent)
+                                ? change(values.get(0).get(), values.get(1).get())
+                                : "-");
+            }
+            rows.add(Cell.texts(cells));
+        }
+        return new Block.Table("Round by round, the values that count", heads, rows);
+    }
+
+    private boolean isRatio() {
+        return result.conditions().stream().anyMatch(each -> each.geometric());
+    }
+
+    private Optional<DonningValue> counting(int round, String condition) {
+        return result.values().stream()
+                .filter(each -> each.counts() && each.round() == round)
+                .filter(each -> each.condition().equals(condition))
+                .findFirst();
+    }
+
+    private String change(DonningValue reference, DonningValue other) {
+        double from = reference.value().orElseThrow();
+        double to = other.value().orElseThrow();
+        boolean open = reference.bounded() || other.bounded();
+        return (open ? "about " : "") + Digits.three(isRatio() ? to / from : to - from);
+    }
+
+    private static String number(DonningValue each) {
+        double value = each.value().orElseThrow();
+        return each.bounded() ? "at least " + Digits.threeAtLeast(value) : Digits.three(value);
+    }
+
+    private Block byDonning() {
+        return new Block.Table(
+                "Donning by donning, and what each value is made of",
+                List.of(
+                        new Head("Donning", false),
+                        new Head("Round", false),
+                        new Head("Condition", false),
+                        Head.figures("Value"),
+                        new Head("Made of", false)),
+                result.values().stream()
+                        .map(
+                                each ->
+                                        Cell.texts(
+                                                List.of(
+                                                        String.valueOf(each.donning()),
+                                                        String.valueOf(each.round()),
+                                                        of.title(each.condition()),
+                                                        value(each),
+                                                        parts(each))))
+                        .toList());
+    }
+
+    private String value(DonningValue each) {
+        String number = each.value().isPresent() ? number(each) : "";
+        return switch (each.standing()) {
+            case COUNTS -> number + level(each.level());
+            case OPEN -> (number + " still worn").strip();
+            case WITHOUT_VALUE -> "none: " + String.join("; ", each.missing());
+            case ABANDONED -> "broken off";
+            case STRUCK -> (number + " struck out").strip();
+        };
+    }
+
+    private static String level(Level level) {
+        return switch (level) {
+            case NONE, REACHED -> "";
+            case MISSED -> ", below the level";
+            case OPEN -> ", level open";
+        };
+    }
+
+    private static String parts(DonningValue each) {
+        boolean trials = each.parts().stream().allMatch(part -> part.title().startsWith("trial "));
+        return String.join(
+                trials ? ", " : "; ",
+                each.parts().stream().map(part -> part(part, trials)).toList());
+    }
+
+    private static String part(Part part, boolean trial) {
+        String value =
+                part.value().isEmpty()
+                        ? "none (" + part.missing() + ")"
+                        : part.bounded()
+                                ? "at least " + Digits.threeAtLeast(part.value().getAsDouble())
+                                : Digits.three(part.value().getAsDouble());
+        return (trial ? "" : part.title() + " ")
+                + value
+                + level(part.level()).replaceFirst("^, (.*)", " ($1)")
+                + (part.counted() ? "" : " (not counted)");
+    }
+}
