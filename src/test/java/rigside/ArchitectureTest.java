@@ -80,6 +80,7 @@ class ArchitectureTest {
                     List.of("picocli.."), List.of("command", "main"),
                     List.of("com.fasterxml.jackson.."),
                             List.of("journal", "report", "protocol", "guide", "archive"),
+                    List.of("com.fasterxml.jackson.dataformat.csv.."), List.of("report"),
                     List.of("org.yaml.snakeyaml.."), List.of("yaml"),
                     List.of("javax.sound.."), List.of("rig"),
                     List.of("com.fazecast.."), List.of("rig"),

@@ -115,8 +115,20 @@ public record Comparison(
      * @param interval then
      * @param critical the critical value behind it
      * @param verdict of this look by itself
+     * @param standardError of the change, on the analysis scale: of a logarithm for a ratio
+     * @param degrees of freedom behind it
+     * @param shift added on each side of the interval for what rounding may have done, on the
+     *     analysis scale; mostly 0
      */
-    public record Seen(int n, double estimate, Limits interval, double critical, Verdict verdict) {}
+    public record Seen(
+            int n,
+            double estimate,
+            Limits interval,
+            double critical,
+            Verdict verdict,
+            double standardError,
+            double degrees,
+            double shift) {}
 
     /**
      * A comparison in words.

@@ -148,7 +148,10 @@ record Judged(
                                         setting.scale().outward(look.estimate()),
                                         read(interval, setting.scale()),
                                         interval.critical(),
-                                        look.verdict()));
+                                        look.verdict(),
+                                        interval.standardError(),
+                                        interval.degreesOfFreedom(),
+                                        interval.shift()));
     }
 
     /**

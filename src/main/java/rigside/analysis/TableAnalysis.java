@@ -29,7 +29,17 @@ public record TableAnalysis(List<Comparison> comparisons, String promise, List<F
      *     exponent and design
      */
     public static TableAnalysis of(ValueTable table, Measure.Compared compared, Plan plan) {
-        Measure measure = Measure.bare(table.resolution(), compared);
+        return of(table, compared, plan, table.resolution());
+    }
+
+    /**
+     * The same of values whose step is known otherwise than by their last digits.
+     *
+     * @param resolution the smallest step the values show; 0 when nothing is known of one
+     */
+    public static TableAnalysis of(
+            ValueTable table, Measure.Compared compared, Plan plan, double resolution) {
+        Measure measure = Measure.bare(resolution, compared);
         Map<String, SortedMap<Integer, Double>> values = table.byCondition();
         List<String> conditions = List.copyOf(values.keySet());
         Setting setting = new Setting(measure, plan, conditions.size() - 1, 1);

@@ -108,7 +108,7 @@ public record ValueTable(List<Row> rows) {
      * as spreadsheets do, and only the finest value of them all shows the step. The coarsest of
      * these counts.
      */
-    double resolution() {
+    public double resolution() {
         Map<String, List<Row>> grouped = new LinkedHashMap<>();
         rows.forEach(
                 row ->

@@ -104,7 +104,12 @@ public final class Analyse implements Callable<Integer> {
                 return Exit.PROBLEMS;
             }
             ValueTable table = terms.reference().map(good.table()::against).orElse(good.table());
-            TableAnalysis analysis = TableAnalysis.of(table, terms.compared(), terms.plan());
+            TableAnalysis analysis =
+                    TableAnalysis.of(
+                            table,
+                            terms.compared(),
+                            terms.plan(),
+                            terms.resolution().orElseGet(table::resolution));
             out().print(json ? AnalysisJson.of(analysis) : AnalysisText.of(analysis));
             if (json) {
                 analysis.leftOut().forEach(err()::println);

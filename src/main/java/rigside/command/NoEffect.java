@@ -12,7 +12,9 @@ import picocli.CommandLine;
  */
 final class NoEffect {
     private static final List<String> PRINT_ONLY =
-            List.of("check", "outline", "feed", "plan", "analyse", "report", "explain", "schema");
+            List.of(
+                    "check", "outline", "feed", "plan", "analyse", "report", "export", "explain",
+                    "schema");
 
     private static final List<String> AT_TERMINAL =
             List.of("--ascii", "--mute", "--speak", "--trigger", "--bounce");

@@ -53,6 +53,7 @@ import rigside.screen.Stroke;
             Plan.class,
             Analyse.class,
             Report.class,
+            Export.class,
             Explain.class,
             Schema.class
         })

@@ -2,10 +2,11 @@ package rigside.command;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine;
+import java.util.OptionalDouble;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 
@@ -30,11 +31,23 @@ final class TableOptions {
                             + " table)")
     private Optional<String> reference = Optional.empty();
 
+    @Option(
+            names = "--resolution",
+            paramLabel = "STEP",
+            description =
+                    "the smallest step the values show, where it is not that of their last digits")
+    private Optional<Double> resolution = Optional.empty();
+
     @ArgGroup(exclusive = false, multiplicity = "1")
     private PlanFixed fixed;
 
     /** The options, checked. */
-    record Terms(Path file, Optional<String> reference, Compared compared, Plan plan) {
+    record Terms(
+            Path file,
+            Optional<String> reference,
+            OptionalDouble resolution,
+            Compared compared,
+            Plan plan) {
         boolean isRatio() {
             return compared.scale() == Compared.Scale.RATIO;
         }
@@ -47,6 +60,17 @@ final class TableOptions {
      */
     Terms terms(CommandLine command) {
         return new Terms(
-                file, reference, fixed.compared(command, NEEDED), fixed.plan(command, NEEDED));
+                file,
+                reference,
+                resolution(command),
+                fixed.compared(command, NEEDED),
+                fixed.plan(command, NEEDED));
+    }
+
+    private OptionalDouble resolution(CommandLine command) {
+        return resolution.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        OptionRules.positive(command, "--resolution", resolution.get()));
     }
 }

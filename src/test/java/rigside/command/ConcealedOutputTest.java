@@ -40,6 +40,7 @@ class ConcealedOutputTest {
                     Map.entry("check", List.of("check J")),
                     Map.entry("draft", List.of("draft")),
                     Map.entry("enter", List.of("enter J --seed 7")),
+                    Map.entry("export", List.of("export S --replace")),
                     Map.entry("explain", List.of("explain", "explain --all")),
                     Map.entry("feed", List.of("feed J --seconds 1")),
                     Map.entry("outline", List.of("outline J", "outline J --html --seed 7")),
