@@ -186,7 +186,8 @@ public record Again(Measure measure, String file, List<String> options, List<Str
                     + " table does not tell.";
         }
         if (now.dependsOnStruck()) {
-            return "the session's verdict also has to hold with what was struck out after a look.";
+            return "the session's verdict also has to hold with what was struck out or amended after a"
+                    + " look, as it was then.";
         }
         if (!now.boundedAgrees()) {
             return "the session's verdict also has to hold with what the counter only bounded at"

@@ -57,6 +57,7 @@ public record DataPackage(Map<String, byte[]> files, List<Again> again) {
         all.add(DeclaredTables.measures(told));
         all.add(DonningTables.donnings(told));
         all.add(EntryTable.of(told));
+        all.add(AmendmentTable.of(told));
         all.add(AnswerTables.facts(told));
         all.add(AnswerTables.observations(told));
         all.add(PartTables.trials(told));

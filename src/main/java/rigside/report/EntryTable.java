@@ -147,6 +147,11 @@ final class EntryTable {
                         "counts",
                         "Whether it is part of a donning's value that counts.",
                         told::counts),
+                Column.yesOrNo(
+                        "amended",
+                        "Whether it holds another value than the one captured; the table of"
+                                + " amendments has that.",
+                        Entry::isAmended),
                 Column.text(
                         "struck_reason",
                         "Why it was struck out.",
