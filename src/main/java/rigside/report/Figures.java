@@ -20,7 +20,9 @@ public final class Figures {
 
     /** Those of one measure, by its id. */
     public static List<Figure> of(State state, Shown shown, String measure) {
-        return Stream.of(ValuesPlot.of(state, shown, measure)).flatMap(Optional::stream).toList();
+        return Stream.of(LooksPlot.of(state, shown, measure), ValuesPlot.of(state, shown, measure))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /**

@@ -58,17 +58,9 @@ final class ValuesPlot {
                         Ink.INK,
                         of.heading(numbers.log()));
         List<List<String>> pairs = of.pairs();
-        int columns = sheet.isWide() && pairs.size() > 1 ? 2 : 1;
-        double wide = (sheet.width() - GUTTER * (columns - 1)) / columns;
-        double bottom = top;
-        for (int at = 0; at < pairs.size(); at++) {
-            int column = at % columns;
-            top = column == 0 ? bottom + 6 : top;
-            bottom =
-                    Math.max(
-                            column == 0 ? 0 : bottom,
-                            panel(pairs.get(at), column * (wide + GUTTER), top, wide));
-        }
+        double bottom =
+                new Grid(sheet, pairs.size(), GUTTER)
+                        .place(top, (at, x, y, wide) -> panel(pairs.get(at), x, y, wide));
         return sheet.drawing(legend(bottom + 6));
     }
 
