@@ -20,7 +20,12 @@ public final class Figures {
 
     /** Those of one measure, by its id. */
     public static List<Figure> of(State state, Shown shown, String measure) {
-        return Stream.of(LooksPlot.of(state, shown, measure), ValuesPlot.of(state, shown, measure))
+        return Stream.of(
+                        LooksPlot.of(state, shown, measure),
+                        ValuesPlot.of(state, shown, measure),
+                        TrialsPlot.of(state, shown, measure),
+                        PullsPlot.of(state, shown, measure),
+                        ExercisesPlot.of(state, shown, measure))
                 .flatMap(Optional::stream)
                 .toList();
     }
