@@ -13,15 +13,18 @@ final class Ids {
     static final Pattern SHAPE = Pattern.compile("[a-z][a-z0-9-]{0,39}");
 
     private final String sort;
+    private final boolean recorded;
     private final Set<String> declared = new LinkedHashSet<>();
     private final Set<String> titles = new HashSet<>();
     private int expected;
 
     /**
      * @param sort what bears these ids, for messages: {@code condition}
+     * @param recorded as {@link Known}'s
      */
-    Ids(String sort) {
+    Ids(String sort, boolean recorded) {
         this.sort = sort;
+        this.recorded = recorded;
     }
 
     /** Announces one bearer, whether or not its id turns out to be readable. */
@@ -42,11 +45,14 @@ final class Ids {
                         "give each its own");
     }
 
-    /** The title of a bearer: at the bench they are told apart by it alone. */
+    /**
+     * The title of a bearer: at the bench they are told apart by it alone. Refused since 28
+     * November 2026; sessions of before may have twins.
+     */
     Value<String> title(Entry entry) {
         return entry.line()
                 .must(
-                        words -> titles.add(words),
+                        words -> titles.add(words) || recorded,
                         words ->
                                 "the title "
                                         + Words.quoted(words)

@@ -21,11 +21,23 @@ final class Known {
     /** A measure's typed number: the form field that holds it and the unit it is shown in. */
     record Typed(Value<String> measure, Value<String> field, Value<Unit> unit) {}
 
-    final Ids conditions = new Ids("condition");
-    final Ids measures = new Ids("measure");
-    final Ids answers = new Ids("fact, field or check");
-    final Ids facts = new Ids("fact");
-    final Ids groups = new Ids("group");
+    /** Whether it is read from a journal: what was refused only later is let pass then. */
+    final boolean recorded;
+
+    final Ids conditions;
+    final Ids measures;
+    final Ids answers;
+    final Ids facts;
+    final Ids groups;
+
+    Known(boolean recorded) {
+        this.recorded = recorded;
+        conditions = new Ids("condition", recorded);
+        measures = new Ids("measure", recorded);
+        answers = new Ids("fact, field or check", recorded);
+        facts = new Ids("fact", recorded);
+        groups = new Ids("group", recorded);
+    }
 
     /** The facts and fields read, by id. */
     final Map<String, Field> fields = new HashMap<>();

@@ -24,7 +24,19 @@ public final class ProtocolReader {
      * @param text the whole text
      */
     public static Read read(String name, String text) {
-        return of(Document.read(name, text, ProtocolReader::protocol));
+        return of(Document.read(name, text, fields -> protocol(fields, new Known(false))));
+    }
+
+    /**
+     * The protocol that a session was run by, by the rules of its day: what a later version came to
+     * refuse, although it can be read as well as ever, is let pass. A rule that only refuses asks
+     * {@link Known#recorded}; one by which a text means something else is a new format.
+     *
+     * @param name the file's name, used in problems only
+     * @param text the whole text, as the journal holds it
+     */
+    public static Read readRecorded(String name, String text) {
+        return of(Document.read(name, text, fields -> protocol(fields, new Known(true))));
     }
 
     /**
@@ -35,7 +47,7 @@ public final class ProtocolReader {
      *     is larger will do
      */
     public static Read read(String name, byte[] bytes) {
-        return of(Document.read(name, bytes, ProtocolReader::protocol));
+        return of(Document.read(name, bytes, fields -> protocol(fields, new Known(false))));
     }
 
     private static Read of(Document<Protocol> document) {
@@ -44,7 +56,7 @@ public final class ProtocolReader {
                 .orElseGet(() -> new Read.Bad(document.problems()));
     }
 
-    private static Value<Protocol> protocol(Fields fields) {
+    private static Value<Protocol> protocol(Fields fields, Known known) {
         Value<Integer> format =
                 fields.deciding("format", "1")
                         .whole(1, LARGEST_FORMAT)
@@ -59,7 +71,9 @@ public final class ProtocolReader {
         return format.then(
                 number -> {
                     fields.is(ProtocolElements.FILE);
-                    return wearsNothing(fields) ? instrumentCheck(fields) : formatOne(fields);
+                    return wearsNothing(fields)
+                            ? instrumentCheck(fields, known)
+                            : formatOne(fields, known);
                 });
     }
 
@@ -69,14 +83,13 @@ public final class ProtocolReader {
                 && Stream.of("conditions", "donning").noneMatch(fields::speaksOf);
     }
 
-    private static Value<Protocol> instrumentCheck(Fields fields) {
+    private static Value<Protocol> instrumentCheck(Fields fields, Known known) {
         for (String key : List.of("measures", "conditions", "plan", "donning", "after")) {
             fields.refused(
                     key,
                     "is for a protocol in which something is worn",
                     "delete it, or add 'conditions' and 'donning'");
         }
-        Known known = new Known();
         Head head = Head.read(fields, known);
         Optional<List<Step>> before = ProcedureReader.readBefore(fields, known);
         return fields.make(
@@ -90,8 +103,7 @@ public final class ProtocolReader {
                                 List.of()));
     }
 
-    private static Value<Protocol> formatOne(Fields fields) {
-        Known known = new Known();
+    private static Value<Protocol> formatOne(Fields fields, Known known) {
         Head head = Head.read(fields, known);
         Entry measureList = fields.required("measures");
         Value<List<Measure>> measures =
@@ -143,6 +155,7 @@ public final class ProtocolReader {
                                         steps.donning().orElseThrow(),
                                         steps.after().orElseThrow()));
         protocol.toOptional()
+                .filter(whole -> !known.recorded)
                 .ifPresent(
                         whole -> {
                             WholeRules.donningTakesLongEnough(plan.get().donningTakes(), whole);

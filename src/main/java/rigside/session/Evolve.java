@@ -59,7 +59,7 @@ public record Evolve(State before, long at) implements Event.Cases<State> {
         if (!(event.speed() > 0 && event.speed() <= Double.MAX_VALUE)) {
             throw new DoesNotApply("its speed is " + event.speed());
         }
-        Read read = ProtocolReader.read(event.protocolName(), event.protocolText());
+        Read read = ProtocolReader.readRecorded(event.protocolName(), event.protocolText());
         if (read instanceof Read.Good good) {
             Protocol protocol = good.protocol();
             return new State(
