@@ -25,7 +25,7 @@ final class EventReader {
      *
      * @throws Unreadable if there is none, or this program does not know it
      */
-    static void checkFormat(ObjectNode first) {
+    static int format(ObjectNode first) {
         Fields fields = new Fields(first);
         if (!fields.has("journal")) {
             throw new Unreadable("the first line does not say which journal format it has");
@@ -43,6 +43,7 @@ final class EventReader {
         if (format < 1) {
             throw new Unreadable("unknown journal format '" + format + "'");
         }
+        return format;
     }
 
     /**
@@ -57,6 +58,9 @@ final class EventReader {
         long at = fields.whole("at");
         if (fields.has(EventWriter.MORE)) {
             fields.yes(EventWriter.MORE);
+        }
+        if (fields.has(RunningHash.FIELD)) {
+            fields.text(RunningHash.FIELD);
         }
         Event event = event(fields);
         if (event instanceof Event.SessionOpened) {

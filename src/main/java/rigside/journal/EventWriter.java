@@ -14,8 +14,11 @@ import rigside.session.Recorded;
  * @param line already holding number and time
  */
 record EventWriter(Line line) implements Event.Cases<Line> {
-    /** The version of the written form; in the first line of every journal. */
-    static final int FORMAT = 1;
+    /**
+     * The version of the written form; in the first line of every journal. From 2 on each line
+     * carries the running hash ({@link RunningHash}), and entries may be amended.
+     */
+    static final int FORMAT = 2;
 
     /**
      * What a line carries when it was written together with the next one: without that one it does
@@ -24,7 +27,7 @@ record EventWriter(Line line) implements Event.Cases<Line> {
     static final String MORE = "more";
 
     /**
-     * One line without its end.
+     * One line without its end and its hash.
      *
      * @param more whether it is written together with a line after it
      */

@@ -29,9 +29,12 @@ public final class Journal implements AutoCloseable {
     private final Optional<TornLine> torn;
     private final List<Recorded> events;
     private State state;
+    private RunningHash hash;
     private boolean closed;
 
-    private Journal(Path folder, FolderLock lock, JournalFile file, Reading before) {
+    private Journal(
+            Path folder, FolderLock lock, JournalFile file, Reading before, RunningHash hash) {
+        this.hash = hash;
         this.folder = folder;
         this.lock = lock;
         this.file = file;
@@ -71,8 +74,17 @@ public final class Journal implements AutoCloseable {
                 FolderLock.claim(folder)
                         .orElseThrow(() -> new IOException("the new folder is taken already"));
         Path file = folder.resolve(JournalReader.FILE);
-        Reading none = new Reading(file, List.of(), State.START, Optional.empty(), List.of());
-        Journal journal = new Journal(folder, lock, new JournalFile(file, 0, opener), none);
+        Reading none =
+                new Reading(
+                        file,
+                        List.of(),
+                        State.START,
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty());
+        Journal journal =
+                new Journal(
+                        folder, lock, new JournalFile(file, 0, opener), none, RunningHash.START);
         try {
             Files.createFile(file);
             SessionFolder.force(folder);
@@ -138,7 +150,7 @@ public final class Journal implements AutoCloseable {
                 SessionFolder.force(folder);
             }
             JournalFile file = new JournalFile(reading.file(), Files.size(reading.file()), opener);
-            Journal journal = new Journal(folder, lock, file, reading);
+            Journal journal = new Journal(folder, lock, file, reading, hash(reading));
             opened = true;
             return journal;
         } finally {
@@ -146,6 +158,15 @@ public final class Journal implements AutoCloseable {
                 lock.close();
             }
         }
+    }
+
+    /** Lines written without a hash are all taken in by the next one. */
+    private static RunningHash hash(Reading reading) throws IOException {
+        if (reading.hashed().isPresent()) {
+            return reading.hashed().get().hash();
+        }
+        byte[] bytes = Files.readAllBytes(reading.file());
+        return RunningHash.of(bytes, bytes.length);
     }
 
     private static Reading sound(Reading reading) throws NotOpened {
@@ -177,16 +198,20 @@ public final class Journal implements AutoCloseable {
         List<Recorded> added = new ArrayList<>();
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         State next = state;
+        RunningHash running = hash;
         for (Event event : happened) {
             long number = events.size() + added.size() + 1L;
             Recorded recorded = new Recorded(number, stamp.wall(), stamp.at(), event);
             next = Evolve.step(next, event, stamp.at());
             added.add(recorded);
-            lines.writeBytes(line(recorded, added.size() < happened.size()));
+            String line = EventWriter.write(recorded, added.size() < happened.size());
+            running = running.after(line);
+            lines.writeBytes(bytes(running.putOn(line)));
         }
         write(lines.toByteArray());
         events.addAll(added);
         state = next;
+        hash = running;
         return List.copyOf(added);
     }
 
@@ -201,8 +226,8 @@ public final class Journal implements AutoCloseable {
         }
     }
 
-    private static byte[] line(Recorded recorded, boolean more) throws NotWritten {
-        byte[] line = (EventWriter.write(recorded, more) + "\n").getBytes(StandardCharsets.UTF_8);
+    private static byte[] bytes(String text) throws NotWritten {
+        byte[] line = (text + "\n").getBytes(StandardCharsets.UTF_8);
         if (line.length > JournalReader.LONGEST_LINE) {
             throw new NotWritten("the journal cannot be written: a text is too long", "shorten it");
         }

@@ -40,10 +40,11 @@ public final class JournalReader {
     private final String name;
     private final List<Recorded> events = new ArrayList<>();
     private State state = State.START;
-    private Kept kept = new Kept(0, 0, State.START);
+    private Kept kept = new Kept(0, 0, State.START, Optional.empty());
+    private HashTrail hashes = new HashTrail(new byte[0]);
 
     /** How far the journal counts: up to the last line that was not waiting for another one. */
-    private record Kept(int events, int bytes, State state) {}
+    private record Kept(int events, int bytes, State state, Optional<Fingerprint> hashed) {}
 
     private JournalReader(Path file, String name) {
         this.file = file;
@@ -93,10 +94,11 @@ public final class JournalReader {
     }
 
     private Reading unread(String what) {
-        return reading(Optional.empty(), List.of(new Damage(name, 0, what, "")));
+        return reading(Optional.empty(), List.of(new Damage(name, 0, what, "")), Optional.empty());
     }
 
     private Reading lines(byte[] bytes) {
+        hashes = new HashTrail(bytes);
         int from = 0;
         for (int line = 1; from < bytes.length; line++) {
             int end = endOfLine(bytes, from);
@@ -107,7 +109,11 @@ public final class JournalReader {
                 return whole(bytes.length);
             }
             try {
-                add(line, object.orElseThrow(() -> new Unreadable("not a line of a journal")));
+                add(
+                        line,
+                        object.orElseThrow(() -> new Unreadable("not a line of a journal")),
+                        from,
+                        end);
             } catch (Unreadable unreadable) {
                 return damaged(line, unreadable.getMessage(), unreadable.help());
             } catch (DoesNotApply doesNotApply) {
@@ -115,7 +121,7 @@ public final class JournalReader {
             }
             from = end + 1;
             if (!EventReader.goesOn(object.get())) {
-                kept = new Kept(events.size(), from, state);
+                kept = new Kept(events.size(), from, state, hashes.last());
             }
         }
         return whole(bytes.length);
@@ -139,7 +145,7 @@ public final class JournalReader {
                         ? List.of(
                                 new Damage(name, 0, "nothing was recorded", "start a new session"))
                         : List.of();
-        return reading(torn, damage);
+        return reading(torn, damage, kept.hashed());
     }
 
     /** Where the line's end stands; the length of the bytes when it has none. */
@@ -173,10 +179,11 @@ public final class JournalReader {
         }
     }
 
-    private void add(int line, ObjectNode object) {
+    private void add(int line, ObjectNode object, int from, int end) {
         if (line == 1) {
-            EventReader.checkFormat(object);
+            hashes.isOf(EventReader.format(object));
         }
+        hashes.take(line, object, from, end);
         Recorded next = EventReader.read(object);
         long before = events.isEmpty() ? 0 : events.get(events.size() - 1).at();
         if (next.number() != line) {
@@ -192,10 +199,12 @@ public final class JournalReader {
 
     private Reading damaged(int line, String what, String help) {
         String advice = help.isEmpty() && line > 1 ? LEFT_AS_IT_IS : help;
-        return reading(Optional.empty(), List.of(new Damage(name, line, what, advice)));
+        return reading(
+                Optional.empty(), List.of(new Damage(name, line, what, advice)), hashes.last());
     }
 
-    private Reading reading(Optional<TornLine> torn, List<Damage> damage) {
-        return new Reading(file, events, state, torn, damage);
+    private Reading reading(
+            Optional<TornLine> torn, List<Damage> damage, Optional<Fingerprint> hashed) {
+        return new Reading(file, events, state, torn, damage, hashed);
     }
 }

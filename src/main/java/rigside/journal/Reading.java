@@ -14,13 +14,15 @@ import rigside.session.State;
  * @param state what they lead to; {@link State#START} when there are none
  * @param torn the last line, if it was cut off; none of the events came from it
  * @param damage what is wrong; when there is any, the session can be looked at but not gone on with
+ * @param hashed what the running hash of these events' lines comes to; empty where none carries one
  */
 public record Reading(
         Path file,
         List<Recorded> events,
         State state,
         Optional<TornLine> torn,
-        List<Damage> damage) {
+        List<Damage> damage,
+        Optional<Fingerprint> hashed) {
     public Reading {
         events = List.copyOf(events);
         damage = List.copyOf(damage);

@@ -3,6 +3,7 @@ package rigside.journal;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -20,6 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import rigside.protocol.ProtocolReader;
+import rigside.protocol.Read;
 import rigside.session.Event;
 import rigside.session.Evolve;
 import rigside.session.Recorded;
@@ -55,9 +59,12 @@ class JournalReaderTest {
      * What was written together counts together: a line that says that more follows counts only
      * with what follows.
      */
-    @Test
-    void cutAtAnyByteEveryWholeWriteIsReadAndTheRestIsTorn() throws IOException {
-        byte[] whole = WHOLE.getBytes(StandardCharsets.UTF_8);
+    @ParameterizedTest
+    @ValueSource(strings = {"whole-1", "whole-2"})
+    void cutAtAnyByteEveryWholeWriteIsReadAndTheRestIsTorn(String name) throws IOException {
+        byte[] whole =
+                Story.resource("/journal/" + name + "/journal.jsonl")
+                        .getBytes(StandardCharsets.UTF_8);
         Files.write(file, whole);
         try (RandomAccessFile shrinking = new RandomAccessFile(file.toFile(), "rw")) {
             for (int cut = whole.length; cut >= 0; cut--) {
@@ -65,7 +72,7 @@ class JournalReaderTest {
                 Reading reading = JournalReader.read(file);
                 int written = written(lines(whole, cut));
                 assertEquals(
-                        Story.recorded().subList(0, written), reading.events(), "cut at " + cut);
+                        Story.corrected().subList(0, written), reading.events(), "cut at " + cut);
                 int kept = lengthOf(whole, written);
                 Optional<TornLine> torn =
                         kept == cut
@@ -82,7 +89,9 @@ class JournalReaderTest {
     /** How many of these lines were written whole: those of the writes that are all there. */
     private static int written(int lines) {
         int end = 0;
-        for (List<Event> batch : Story.batches()) {
+        List<List<Event>> batches = new ArrayList<>(Story.batches());
+        batches.addAll(Story.corrections());
+        for (List<Event> batch : batches) {
             if (end + batch.size() > lines) {
                 return end;
             }
@@ -222,8 +231,8 @@ class JournalReaderTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"journal\":1, | \"journal\":2,\"more\":[], | written by a newer version of this"
-                        + " program (journal format '2', this one knows 1)"
+                "\"journal\":1, | \"journal\":3,\"more\":[], | written by a newer version of this"
+                        + " program (journal format '3', this one knows 2)"
                         + " | read it with that version, or a later one",
                 "\"journal\":1, | `` | the first line does not say which journal format it has | ``",
                 "\"journal\":1, | \"journal\":0, | unknown journal format '0' | ``",
@@ -241,6 +250,22 @@ class JournalReaderTest {
             assertEquals(Optional.empty(), reading.torn());
             assertEquals(List.of(new Damage("s/journal.jsonl", 1, words, help)), reading.damage());
         }
+    }
+
+    /** Refused in a file since two conditions are told apart by their titles alone. */
+    @Test
+    void aProtocolIsReadByTheRulesOfItsDay() throws IOException {
+        String twins = WHOLE.replaceAll("title: With(out)? the disc", "title: The mask");
+        assertFalse(twins.equals(WHOLE));
+        Files.writeString(file, twins);
+        Reading reading = JournalReader.read(folder);
+        assertEquals(List.of(), reading.damage());
+        Event.SessionOpened opened = (Event.SessionOpened) reading.events().get(0).event();
+        Read refused = ProtocolReader.read("bench.yaml", opened.protocolText());
+        assertInstanceOf(Read.Bad.class, refused, "as a file it is refused now");
+        assertTrue(
+                ((Read.Bad) refused).problems().get(0).toString().contains("is given to more than"),
+                refused.toString());
     }
 
     @Test

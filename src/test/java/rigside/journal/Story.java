@@ -51,11 +51,22 @@ public final class Story {
         all.add(List.of(new Event.SessionLeft()));
         all.add(List.of(new Event.SessionReopened("0.1.1")));
         all.addAll(donning(3, 1, 2, "plain", 11.25));
-        all.add(List.of(new Event.DonningCompleted(3), new Event.LookTaken(look())));
+        all.add(List.of(new Event.DonningCompleted(3), new Event.LookTaken(look(12.4))));
         all.add(List.of(new Event.NoteWritten("straße war laut, 2 µm")));
         all.add(List.of(new Event.RepeatsEnded("enough for today")));
         all.add(List.of(new Event.SessionClosed()));
         return List.copyOf(all);
+    }
+
+    /** What a closed session still takes: an entry corrected, and the look that makes due. */
+    static List<List<Event>> corrections() {
+        return List.of(
+                List.of(
+                        new Event.EntryAmended(
+                                2,
+                                new Value.Measured(new Quantity(12.6, Unit.SECOND)),
+                                "read from the wrong line"),
+                        new Event.LookTaken(look(12.6))));
     }
 
     public static Event.SessionOpened opened() {
@@ -78,10 +89,21 @@ public final class Story {
         return RECORDED;
     }
 
+    /** The same with what was corrected after it was closed. */
+    static List<Recorded> corrected() {
+        List<List<Event>> all = new ArrayList<>(batches());
+        all.addAll(corrections());
+        return recorded(all);
+    }
+
     private static List<Recorded> allRecorded() {
+        return recorded(batches());
+    }
+
+    private static List<Recorded> recorded(List<List<Event>> batches) {
         List<Recorded> all = new ArrayList<>();
-        for (int batch = 0; batch < batches().size(); batch++) {
-            for (Event event : batches().get(batch)) {
+        for (int batch = 0; batch < batches.size(); batch++) {
+            for (Event event : batches.get(batch)) {
                 Stamp stamp = stamp(batch);
                 all.add(new Recorded(all.size() + 1L, stamp.wall(), stamp.at(), event));
             }
@@ -113,7 +135,7 @@ public final class Story {
                 List.of(new Event.VoidDeclined(entry)));
     }
 
-    private static Look look() {
+    private static Look look(double disc) {
         OptionalDouble none = OptionalDouble.empty();
         return new Look(
                 1,
@@ -125,7 +147,7 @@ public final class Story {
                                 "disc",
                                 1,
                                 List.of(2, 3),
-                                OptionalDouble.of(12.4 / 11.25),
+                                OptionalDouble.of(disc / 11.25),
                                 none,
                                 none,
                                 none,

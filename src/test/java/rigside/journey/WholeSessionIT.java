@@ -43,7 +43,7 @@ class WholeSessionIT {
     private static List<String> readings(List<String> journal) {
         return journal.stream()
                 .filter(line -> line.contains("\"source\":\"simulated\""))
-                .map(line -> line.substring(line.indexOf("\"slot\"")))
+                .map(line -> line.substring(line.indexOf("\"slot\""), line.indexOf(",\"hash\"")))
                 .toList();
     }
 }
