@@ -52,7 +52,7 @@ class ArchitectureTest {
                     rig: measure yaml
                     analysis: session protocol measure decide
                     session: protocol measure
-                    guide: protocol measure yaml
+                    guide: protocol rig measure yaml
                     protocol: measure yaml
                     measure:
                     decide:

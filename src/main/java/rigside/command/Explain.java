@@ -18,19 +18,22 @@ import rigside.protocol.ProtocolElements;
 import rigside.yaml.Element;
 import rigside.yaml.Words;
 
-/** {@code rigside explain [WORD]}: what may stand in a protocol file, a page an element. */
+/**
+ * {@code rigside explain [WORD]}: what may stand in a protocol file or a rig file, a page an
+ * element.
+ */
 @Command(
         name = "explain",
         description =
-                "Explain what may stand in a protocol file: the list of pages, the page of an"
-                        + " element such as 'trials', or a key such as 'held-for'.")
+                "Explain what may stand in a protocol file or a rig file: the list of pages, the"
+                        + " page of an element such as 'trials', or a key such as 'held-for'.")
 final class Explain implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
     @Parameters(
             arity = "0..1",
             paramLabel = "WORD",
-            description = "a page of the list, or a key of a protocol file")
+            description = "a page of the list, or a key of a protocol or rig file")
     private Optional<String> word = Optional.empty();
 
     @Option(names = "--all", description = "print all pages as one document")
@@ -38,8 +41,7 @@ final class Explain implements Callable<Integer> {
 
     @Option(
             names = "--file",
-            description =
-                    "print a whole protocol file that shows the element, to start your own from")
+            description = "print a whole file that shows the element, to start your own from")
     private boolean file;
 
     @Override
@@ -73,7 +75,7 @@ final class Explain implements Callable<Integer> {
     }
 
     private String file(String name) {
-        return ProtocolElements.all().stream()
+        return Pages.elements().stream()
                 .filter(element -> element.name().equals(name))
                 .findFirst()
                 .map(Examples::file)
@@ -82,9 +84,7 @@ final class Explain implements Callable<Integer> {
                                 unknown(
                                         "no element is called ",
                                         name,
-                                        ProtocolElements.all().stream()
-                                                .map(Element::name)
-                                                .toList()));
+                                        Pages.elements().stream().map(Element::name).toList()));
     }
 
     private ParameterException unknown(String what, String name, Collection<String> known) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 
@@ -26,13 +27,31 @@ public final class EditorSchema {
      * @param file the element a whole file is
      */
     public static String of(String title, Element file) {
+        ObjectNode schema = begun(title);
+        schema.put("$ref", SchemaShapes.place(file));
+        return written(schema, List.of(file));
+    }
+
+    /**
+     * The schema of a file that is one thing where it holds a key and another where it does not.
+     *
+     * @param title what files it describes
+     * @param key the key that decides
+     * @param with the element a whole file with that key is
+     * @param without the element one without it is
+     */
+    public static String of(String title, String key, Element with, Element without) {
+        ObjectNode schema = begun(title);
+        schema.putObject("if").putArray("required").add(key);
+        schema.putObject("then").put("$ref", SchemaShapes.place(with));
+        schema.putObject("else").put("$ref", SchemaShapes.place(without));
+        return written(schema, List.of(with, without));
+    }
+
+    private static ObjectNode begun(String title) {
         ObjectNode schema = NODES.objectNode();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.put("title", title);
-        schema.put("$ref", SchemaShapes.place(file));
-        ObjectNode parts = schema.putObject("$defs");
-        file.withAllInIt().forEach(element -> parts.set(element.name(), group(element)));
-        return written(schema);
+        return schema.put("title", title);
     }
 
     private static ObjectNode group(Element element) {
@@ -58,12 +77,20 @@ public final class EditorSchema {
         if (!together.isEmpty()) {
             group.set("dependentRequired", together);
         }
-        if (!element.exactlyOneOf().isEmpty()) {
-            ArrayNode ways = group.putArray("oneOf");
-            element.exactlyOneOf().forEach(key -> ways.addObject().putArray("required").add(key));
+        if (element.exactlyOneOf().size() == 1) {
+            group.set("oneOf", ways(element.exactlyOneOf().get(0)));
+        } else {
+            element.exactlyOneOf()
+                    .forEach(keys -> group.withArray("allOf").addObject().set("oneOf", ways(keys)));
         }
         group.put("additionalProperties", false);
         return group;
+    }
+
+    private static ArrayNode ways(List<String> keys) {
+        ArrayNode ways = NODES.arrayNode();
+        keys.forEach(key -> ways.addObject().putArray("required").add(key));
+        return ways;
     }
 
     private static ObjectNode property(Key key) {
@@ -73,7 +100,11 @@ public final class EditorSchema {
         return property;
     }
 
-    private static String written(ObjectNode schema) {
+    private static String written(ObjectNode schema, List<Element> files) {
+        ObjectNode parts = schema.putObject("$defs");
+        files.stream()
+                .flatMap(file -> file.withAllInIt().stream())
+                .forEach(element -> parts.set(element.name(), group(element)));
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);

@@ -32,14 +32,9 @@ final class ElementPage {
         }
         page.append("Keys (* must be there)\n\n");
         element.keys().forEach(key -> page.append(key(key)));
-        if (!element.exactlyOneOf().isEmpty()) {
-            page.append('\n')
-                    .append(
-                            Wrapped.text(
-                                    "Exactly one of "
-                                            + String.join(", ", element.exactlyOneOf())
-                                            + " must be there.",
-                                    2));
+        for (List<String> keys : element.exactlyOneOf()) {
+            String choice = "Exactly one of " + String.join(", ", keys) + " must be there.";
+            page.append('\n').append(Wrapped.text(choice, 2));
         }
         page.append("\nExample (invented)\n\n").append(Examples.of(element).indent(4));
         return new Page(element.name(), summary(element), page.toString());

@@ -2,11 +2,13 @@ package rigside.guide;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import rigside.rig.RigElements;
 import rigside.yaml.Element;
 
 /**
  * The examples of the pages. Each is the part of a protocol file that matters, by whole outermost
- * keys; put in place of the same keys of the smallest protocol it is a whole file.
+ * keys; put in place of the same keys of the smallest protocol it is a whole file. Those of rig
+ * files are whole ones.
  */
 public final class Examples {
     /** The smallest protocol. */
@@ -26,6 +28,11 @@ public final class Examples {
                     Map.entry("check", "checklist"),
                     Map.entry("group-of-steps", "group"),
                     Map.entry("calculated", "group"),
+                    Map.entry("wearer", "simulated-rig"),
+                    Map.entry("level", "simulated-rig"),
+                    Map.entry("measured", "simulated-rig"),
+                    Map.entry("feed", "instruments"),
+                    Map.entry("side", "instruments"),
                     Map.entry("zero", "gates"),
                     Map.entry("ambient", "gates"));
 
@@ -36,8 +43,11 @@ public final class Examples {
         return text(named(element));
     }
 
-    /** A whole protocol file that shows an element, to start one's own from. */
+    /** A whole file that shows an element, to start one's own from. */
     public static String file(Element element) {
+        if (RigElements.all().contains(element)) {
+            return of(element);
+        }
         Map<String, String> parts = parts(text(SMALLEST));
         parts.putAll(parts(of(element)));
         return String.join("", parts.values());

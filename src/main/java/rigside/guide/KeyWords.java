@@ -101,9 +101,9 @@ final class KeyWords {
                     if (shape.meanings().size() <= MOST_WORDS) {
                         return String.join(" or ", shape.meanings().keySet());
                     }
-                    return shape.meanings().values().stream().allMatch(String::isEmpty)
-                            ? "a unit (see the page 'units')"
-                            : "one of the words below";
+                    return isTold(shape)
+                            ? "one of the words below"
+                            : "a unit (see the page 'units')";
                 }
 
                 @Override

@@ -3,6 +3,7 @@ package rigside.guide;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,9 +11,10 @@ import java.util.stream.Stream;
 import rigside.measure.Dimension;
 import rigside.measure.Unit;
 import rigside.protocol.ProtocolElements;
+import rigside.rig.RigElements;
 import rigside.yaml.Element;
 
-/** All pages about protocol files: a few to read first, then one for each element. */
+/** All pages: a few to read first, then one for each element of protocol files and rig files. */
 public final class Pages {
     private static final String INDENT = "    ";
 
@@ -24,9 +26,16 @@ public final class Pages {
     /** Every page, in the order they are best read. */
     public static List<Page> all() {
         List<Page> pages = new ArrayList<>(topics());
-        List<Element> elements = ProtocolElements.all();
+        List<Element> elements = elements();
         elements.forEach(element -> pages.add(ElementPage.of(element, elements)));
         return pages;
+    }
+
+    /** Every element of protocol files, then every one of rig files. */
+    public static List<Element> elements() {
+        List<Element> all = new ArrayList<>(ProtocolElements.all());
+        all.addAll(RigElements.all());
+        return List.copyOf(all);
     }
 
     /** The pages that are about no single element. */
@@ -43,7 +52,15 @@ public final class Pages {
 
     /** Every page, each with its summary. */
     public static String list() {
-        return all().stream().map(Pages::listed).collect(Collectors.joining());
+        Set<String> ofRigs =
+                RigElements.all().stream().map(Element::name).collect(Collectors.toSet());
+        Map<Boolean, String> lists =
+                all().stream()
+                        .collect(
+                                Collectors.partitioningBy(
+                                        page -> ofRigs.contains(page.name()),
+                                        Collectors.mapping(Pages::listed, Collectors.joining())));
+        return lists.get(false) + "\nAbout rig files:\n\n" + lists.get(true);
     }
 
     private static String listed(Page page) {
@@ -55,14 +72,13 @@ public final class Pages {
     public static Set<String> words() {
         Set<String> words = new LinkedHashSet<>();
         all().forEach(page -> words.add(page.name()));
-        ProtocolElements.all()
-                .forEach(element -> element.keys().forEach(key -> words.add(key.name())));
+        elements().forEach(element -> element.keys().forEach(key -> words.add(key.name())));
         return words;
     }
 
     /** What is to be told of a key, wherever it may stand; empty if there is none of this name. */
     public static String ofKey(String name) {
-        return ProtocolElements.all().stream()
+        return elements().stream()
                 .flatMap(
                         element ->
                                 element.key(name).stream()

@@ -13,7 +13,7 @@ import rigside.yaml.Words;
 /** Reads the declaration of one instrument. */
 final class FeedReader {
     /** It becomes part of a file's name. */
-    private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]{0,29}");
+    static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]{0,29}");
 
     private static final double LOST_AFTER_SECONDS = 2;
 
@@ -33,6 +33,7 @@ final class FeedReader {
     }
 
     private static Value<Placed> read(Fields fields, Path folder) {
+        fields.is(RigElements.FEED);
         Value<String> id =
                 fields.required("id")
                         .line()

@@ -14,6 +14,7 @@ final class InstrumentsReader {
     private InstrumentsReader() {}
 
     static Value<Instruments> read(Fields fields, Path folder) {
+        fields.is(RigElements.INSTRUMENTS);
         fields.required("format").whole(FORMAT, FORMAT);
         Value<String> title = fields.required("title").line();
         fields.optional("about").text();

@@ -1,5 +1,6 @@
 package rigside.rig;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,9 +13,19 @@ import rigside.yaml.Value;
 
 /** Reads how a line of an instrument is to be read. */
 final class LineFormReader {
-    private static final Map<String, Boolean> DECIMAL = Map.of("point", false, "comma", true);
+    static final List<String> KINDS = List.of("column", "pattern");
+
+    /** Each by its word: whether a fraction begins with a comma. */
+    static final Map<String, Boolean> DECIMAL = decimal();
 
     private LineFormReader() {}
+
+    private static Map<String, Boolean> decimal() {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("point", false);
+        words.put("comma", true);
+        return words;
+    }
 
     /**
      * The keys of a feed about its lines.
@@ -22,7 +33,7 @@ final class LineFormReader {
      * @param switched whether it is a switched counter
      */
     static Value<LineForm> read(Fields fields, boolean switched) {
-        Optional<String> kind = fields.oneKeyOf(List.of("column", "pattern"));
+        Optional<String> kind = fields.oneKeyOf(KINDS);
         boolean columns = kind.filter("column"::equals).isPresent();
         Value<Separator> separator = fields.optional("separator").oneOf(Separator.words());
         Value<Boolean> decimal = fields.optional("decimal").oneOf(DECIMAL);
@@ -121,6 +132,7 @@ final class LineFormReader {
         return fields.optional("side")
                 .fields(
                         side -> {
+                            side.is(RigElements.SIDE);
                             if (!columns) {
                                 side.refused(
                                         "column",

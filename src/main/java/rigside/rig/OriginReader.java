@@ -14,8 +14,8 @@ import rigside.yaml.Words;
 /** Reads where the lines of an instrument come from. */
 final class OriginReader {
     private static final int USUAL_BAUD = 9600;
-    private static final int FASTEST_BAUD = 4_000_000;
-    private static final List<String> KINDS = List.of("serial", "file", "pipe", "replay");
+    static final int FASTEST_BAUD = 4_000_000;
+    static final List<String> KINDS = List.of("serial", "file", "pipe", "replay");
     private static final List<String> SERIAL = List.of("baud", "bits", "parity", "stop-bits");
     private static final List<String> REPLAY = List.of("time-column", "time-unit");
 

@@ -47,7 +47,7 @@ public sealed interface RigFile {
     }
 
     private static Value<RigFile> read(Fields fields, Path folder) {
-        return fields.optional("feeds").isGiven() || fields.isMisspelt("feeds")
+        return fields.speaksOf(RigElements.DECLARES_INSTRUMENTS)
                 ? InstrumentsReader.read(fields, folder).map(Attached::new)
                 : WearerReader.wearer(fields).map(Simulated::new);
     }

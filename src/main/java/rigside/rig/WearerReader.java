@@ -38,6 +38,7 @@ public final class WearerReader {
 
     /** The wearer that the outermost keys of a file describe. */
     static Value<Wearer> wearer(Fields fields) {
+        fields.is(RigElements.SIMULATED);
         fields.required("format").whole(FORMAT, FORMAT);
         Value<String> title = fields.required("title").line();
         fields.optional("about").text();
@@ -68,6 +69,7 @@ public final class WearerReader {
     private static Value<Named> named(Entry entry) {
         return entry.fields(
                 fields -> {
+                    fields.is(RigElements.WEARER);
                     Value<String> id = fields.required("id").line();
                     Value<Wearer.Level> fit =
                             level(fields.required("fit-factor"), Dimension.NUMBER, "200");
@@ -96,6 +98,7 @@ public final class WearerReader {
     private static Value<Measured> measured(Entry entry) {
         return entry.fields(
                 fields -> {
+                    fields.is(RigElements.MEASURED);
                     Value<String> id = fields.required("measure").line();
                     Value<Quantity> median = Amounts.any(fields.required("median"), "110 Pa");
                     Entry between = fields.required("between-donnings");
@@ -135,6 +138,7 @@ public final class WearerReader {
     private static Value<Wearer.Level> level(Entry entry, Dimension dimension, String example) {
         return entry.fields(
                 fields -> {
+                    fields.is(RigElements.LEVEL);
                     Value<Double> median =
                             Amounts.above0(fields.required("median"), dimension, example);
                     Value<Double> between = Spread.percent(fields.required("between-donnings"));

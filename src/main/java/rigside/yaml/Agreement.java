@@ -14,7 +14,7 @@ final class Agreement {
     private final Map<String, Readings> asked = new LinkedHashMap<>();
     private final Set<String> required = new HashSet<>();
     private final Set<String> refused = new HashSet<>();
-    private final Set<String> oneOf = new HashSet<>();
+    private final Set<Set<String>> oneOf = new HashSet<>();
     private Optional<Element> element = Optional.empty();
     private boolean made;
 
@@ -35,7 +35,7 @@ final class Agreement {
     }
 
     void oneOf(List<String> keys) {
-        oneOf.addAll(keys);
+        oneOf.add(Set.copyOf(keys));
     }
 
     /** Whether these keys may stand where a value of some shape is declared. */
@@ -67,7 +67,7 @@ final class Agreement {
     private void mustHold(Element declared) {
         for (Key key : declared.keys()) {
             String where = "'" + key.name() + "' of " + declared.name();
-            boolean isAsked = asked.containsKey(key.name()) || oneOf.contains(key.name());
+            boolean isAsked = asked.containsKey(key.name()) || isOneOf(key.name());
             boolean isRead = isAsked && !refused.contains(key.name());
             must(isAsked || refused.contains(key.name()), where + " is declared but never read");
             must(
@@ -86,8 +86,15 @@ final class Agreement {
                     "'" + key + "' of " + declared.name() + " is read but not declared");
         }
         must(
-                oneOf.equals(Set.copyOf(declared.exactlyOneOf())),
+                oneOf.equals(
+                        declared.exactlyOneOf().stream()
+                                .map(Set::copyOf)
+                                .collect(Collectors.toSet())),
                 declared.name() + " declares other keys that exclude each other than are read");
+    }
+
+    private boolean isOneOf(String key) {
+        return oneOf.stream().anyMatch(keys -> keys.contains(key));
     }
 
     private static void must(boolean hold, String otherwise) {

@@ -14,19 +14,19 @@ import java.util.Set;
  * @param name one word no other element has
  * @param about what it is for, in one or more sentences
  * @param keys in the order they are told
- * @param exactlyOneOf names of keys that exclude each other and of which one has to be there; may
- *     be empty
+ * @param exactlyOneOf names of keys that exclude each other and of which one has to be there, a
+ *     list for each choice; may be empty
  * @param cautions what whoever uses it must heed; may be empty
  */
 public record Element(
         String name,
         String about,
         List<Key> keys,
-        List<String> exactlyOneOf,
+        List<List<String>> exactlyOneOf,
         List<String> cautions) {
     public Element {
         keys = List.copyOf(keys);
-        exactlyOneOf = List.copyOf(exactlyOneOf);
+        exactlyOneOf = exactlyOneOf.stream().map(List::copyOf).toList();
         cautions = List.copyOf(cautions);
         Set<String> names = new HashSet<>();
         for (Key key : keys) {
@@ -68,7 +68,9 @@ public record Element(
 
     /** The same, of these keys exactly one has to be there. */
     public Element withOneOf(List<String> names) {
-        return new Element(name, about, keys, names, cautions);
+        List<List<String>> all = new ArrayList<>(exactlyOneOf);
+        all.add(names);
+        return new Element(name, about, keys, all, cautions);
     }
 
     /** The same, with what is to be heeded. */

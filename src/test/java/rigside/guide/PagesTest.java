@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +17,8 @@ import rigside.analysis.ProtocolAdvice;
 import rigside.protocol.ProtocolElements;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
+import rigside.rig.RigElements;
+import rigside.rig.RigFile;
 import rigside.yaml.Element;
 import rigside.yaml.Key;
 
@@ -24,7 +27,15 @@ class PagesTest {
     private static final int WIDEST = 80;
 
     static List<Element> elements() {
+        return Pages.elements();
+    }
+
+    static List<Element> ofProtocols() {
         return ProtocolElements.all();
+    }
+
+    static List<Element> ofRigs() {
+        return RigElements.all();
     }
 
     static List<Page> pages() {
@@ -60,7 +71,15 @@ class PagesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("elements")
+    @MethodSource("ofRigs")
+    void theExampleOfEveryElementOfRigsIsAWholeFile(Element element) {
+        assertEquals(
+                List.of(),
+                RigFile.read(element.name(), Examples.file(element), Path.of("")).problems());
+    }
+
+    @ParameterizedTest
+    @MethodSource("ofProtocols")
     void theExampleOfEveryElementIsAWholeFileWithNothingToMend(Element element) {
         Read read = ProtocolReader.read(element.name(), Examples.file(element));
         assertEquals("", read instanceof Read.Bad bad ? bad.problems().toString() : "");
