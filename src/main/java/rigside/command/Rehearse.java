@@ -16,8 +16,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import rigside.analysis.Analysis;
-import rigside.analysis.Shown;
 import rigside.bench.Playing;
 import rigside.bench.Settings;
 import rigside.bench.Wall;
@@ -27,6 +25,8 @@ import rigside.desk.ProtocolFile;
 import rigside.desk.RigOnDisk;
 import rigside.journal.NotOpened;
 import rigside.protocol.Protocol;
+import rigside.report.Material;
+import rigside.report.SessionReport;
 import rigside.rig.RigFile;
 import rigside.runner.Faults;
 import rigside.runner.Rehearsal;
@@ -44,6 +44,9 @@ import rigside.session.State;
                         + " Without a rig file nothing differs and values spread as the protocol"
                         + " expects.")
 final class Rehearse implements Callable<Integer> {
+    /** How wide the answer is printed. */
+    private static final int WIDTH = 80;
+
     private static final int MOST_TIMES = 100_000;
 
     @Spec private CommandSpec spec;
@@ -97,6 +100,14 @@ final class Rehearse implements Callable<Integer> {
     @Option(names = "--json", description = "print JSON instead of sentences")
     private boolean json;
 
+    @Option(
+            names = "--report",
+            paramLabel = "FILE",
+            description =
+                    "write the whole report, too: to FILE.html or FILE.md; one that is there is left"
+                            + " as it is")
+    private Optional<Path> report = Optional.empty();
+
     @Mixin private RehearseOptions options;
 
     /** All that a rehearsal is made of. */
@@ -117,6 +128,7 @@ final class Rehearse implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         checkOptions();
+        checkReport();
         checkScreens();
         Optional<Plan> plan = plan();
         if (plan.isEmpty()) {
@@ -144,6 +156,19 @@ final class Rehearse implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(),
                     "--into keeps one session, and of many nothing is kept: leave out one of them");
+        }
+    }
+
+    private void checkReport() {
+        if (report.isPresent() && ReportFiles.form(report.get()).isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--report '" + report.get() + "' must end with .html or .md");
+        }
+        if (report.isPresent() && times.isPresent()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--report is of one session and --times plays many: leave out one of them");
         }
     }
 
@@ -221,9 +246,15 @@ final class Rehearse implements Callable<Integer> {
         PrintWriter aside = json ? err() : out();
         once.told(played).forEach(aside::println);
         State state = played.state();
-        Shown shown = Shown.of(state, Analysis.of(state));
-        out().print(json ? AnalysisJson.of(state, shown) : "\n" + AnalysisText.of(state, shown));
+        Material material = Material.of(state, played.events());
+        out().print(
+                        json
+                                ? AnalysisJson.of(state, material.shown())
+                                : "\n" + SessionReport.answer(material).text(WIDTH));
         out().flush();
+        if (report.isPresent() && !ReportFiles.write(report.get(), material, spec.commandLine())) {
+            return Exit.PROBLEMS;
+        }
         return played.isWhole() ? missed(faults) : Exit.DONE;
     }
 

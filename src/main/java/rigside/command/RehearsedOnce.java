@@ -16,6 +16,7 @@ import rigside.runner.JournalLedger;
 import rigside.runner.Rehearsal;
 import rigside.runner.Rigs;
 import rigside.runner.Tester;
+import rigside.session.Recorded;
 import rigside.session.State;
 
 /**
@@ -44,9 +45,10 @@ record RehearsedOnce(
     /**
      * What came of it.
      *
+     * @param events all of it, in order
      * @param folder where its journal is
      */
-    record Played(State state, Path folder) {
+    record Played(State state, List<Recorded> events, Path folder) {
         boolean isWhole() {
             return state.course().closed();
         }
@@ -59,7 +61,7 @@ record RehearsedOnce(
             Rehearsal rehearsal =
                     Rehearsal.begin(new JournalLedger(journal), tester, start, opened.opening());
             way.play(rehearsal);
-            return new Played(rehearsal.runner().state(), journal.folder());
+            return new Played(rehearsal.runner().state(), journal.events(), journal.folder());
         }
     }
 

@@ -56,7 +56,7 @@ final class Report implements Callable<Integer> {
     @Option(
             names = "--figure",
             paramLabel = "FOLDER",
-            description = "write each figure into a folder, for publishing")
+            description = "write each figure into a folder as SVG and PNG, for publishing")
     private Optional<Path> figures = Optional.empty();
 
     @Option(names = "--text", description = "print it as text beside the files written")
@@ -90,7 +90,13 @@ final class Report implements Callable<Integer> {
         if (material.isEmpty()) {
             return Exit.PROBLEMS;
         }
-        Map<Path, byte[]> files = files(material.get());
+        Map<Path, byte[]> files;
+        try {
+            files = files(material.get());
+        } catch (IOException notDrawn) {
+            err().println("rigside: " + notDrawn.getMessage());
+            return Exit.PROBLEMS;
+        }
         if (!files.isEmpty() && !ReportFiles.write(files, replace, spec.commandLine())) {
             return Exit.PROBLEMS;
         }
@@ -107,16 +113,16 @@ final class Report implements Callable<Integer> {
         return Math.max(NARROWEST, Math.min(WIDEST, Columns.now()));
     }
 
-    private Map<Path, byte[]> files(Material of) {
+    private Map<Path, byte[]> files(Material of) throws IOException {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         html.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).html())));
         markdown.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).markdown())));
-        figures.ifPresent(
-                folder -> {
-                    for (Figure figure : Figures.of(of.state(), of.shown())) {
-                        files.put(folder.resolve(figure.name() + ".svg"), bytes(figure.svg()));
-                    }
-                });
+        if (figures.isPresent()) {
+            for (Figure figure : Figures.of(of.state(), of.shown())) {
+                files.put(figures.get().resolve(figure.name() + ".svg"), bytes(figure.svg()));
+                files.put(figures.get().resolve(figure.name() + ".png"), Figures.png(figure));
+            }
+        }
         return files;
     }
 

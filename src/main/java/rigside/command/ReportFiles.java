@@ -2,18 +2,42 @@ package rigside.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
+import rigside.desk.FolderWords;
 import rigside.desk.WholeFile;
+import rigside.report.Material;
+import rigside.report.Page;
+import rigside.report.SessionReport;
 
 /** Files that a command was asked to write: all of them, or none where one is there already. */
 final class ReportFiles {
     private ReportFiles() {}
+
+    /** What a report is written as, by the ending of its file's name. */
+    interface Form {
+        String of(Page page);
+    }
+
+    /** Empty where the ending is neither {@code .html} nor {@code .md}. */
+    static Optional<Form> form(Path file) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".html")) {
+            return Optional.of(Page::html);
+        }
+        return name.endsWith(".md") ? Optional.of(Page::markdown) : Optional.empty();
+    }
+
+    /** Writes a whole report where there is no file yet; see the other. */
+    static boolean write(Path file, Material of, CommandLine line) {
+        String text = form(file).orElseThrow().of(SessionReport.of(of));
+        return write(Map.of(file, text.getBytes(StandardCharsets.UTF_8)), false, line);
+    }
 
     /**
      * Writes them and says so.
@@ -45,20 +69,13 @@ final class ReportFiles {
             line.getErr().println("written: " + file.getKey());
             return true;
         } catch (IOException fault) {
-            line.getErr().println("rigside: " + file.getKey() + " is not written: " + words(fault));
+            line.getErr()
+                    .println(
+                            "rigside: "
+                                    + file.getKey()
+                                    + " is not written: "
+                                    + FolderWords.of(fault));
             return false;
         }
-    }
-
-    private static String words(IOException fault) {
-        if (fault instanceof AccessDeniedException) {
-            return "its folder may not be written to";
-        }
-        if (fault instanceof NoSuchFileException) {
-            return "there is no such folder";
-        }
-        return fault instanceof FileAlreadyExistsException
-                ? "a file stands where its folder would be"
-                : String.valueOf(fault.getMessage());
     }
 }

@@ -143,6 +143,7 @@ public final class Home {
                             desk.at(HomeView.Page.HELP)
                                     .saying("your own protocols live in " + folders.protocols());
             case METHOD -> desk = desk.at(HomeView.Page.METHOD);
+            case REPORT -> desk.session().ifPresent(listed -> report(listed.folder()));
             case FLAGS -> desk = desk.at(HomeView.Page.FLAGS);
             case BACK -> {
                 desk = desk.back();
@@ -210,6 +211,15 @@ public final class Home {
                                             + "' beside the editor");
         } catch (IOException notWritten) {
             desk = desk.saying("the copy cannot be written: " + FileWords.notWritten(notWritten));
+        }
+    }
+
+    private void report(Path session) {
+        try {
+            Archive archive = new Archive(folders.sessions(), settings.version());
+            desk = desk.saying(Reports.write(session, archive));
+        } catch (IOException notWritten) {
+            desk = desk.saying("the report is not written: " + FolderWords.of(notWritten));
         }
     }
 

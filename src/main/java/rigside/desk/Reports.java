@@ -91,7 +91,7 @@ public final class Reports {
      * Writes the report of a session into its folder, over an earlier one.
      *
      * @return what to tell the tester: where it is
-     * @throws IOException if it cannot be written, in words for the tester
+     * @throws IOException if it cannot be written
      */
     static String write(Path folder, Archive archive) throws IOException {
         Reading reading = JournalReader.read(folder);

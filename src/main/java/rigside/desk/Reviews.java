@@ -26,21 +26,26 @@ final class Reviews {
             trouble.add("nothing of this session can be read");
             return new Review(folder.getFileName().toString(), trouble);
         }
-        return of(state, reading.events(), trouble);
+        return of(state, reading.events(), trouble, true);
     }
 
     /**
-     * A session that was opened.
+     * A session that is kept nowhere, opened.
      *
-     * @param trouble what is wrong with its journal
+     * @param trouble what there is to say of it first
      */
     static Review of(State state, List<Recorded> events, List<String> trouble) {
+        return of(state, events, trouble, false);
+    }
+
+    private static Review of(
+            State state, List<Recorded> events, List<String> trouble, boolean kept) {
         Shown shown = Shown.of(state, Analysis.of(state));
         Event.SessionOpened opened = state.opening().orElseThrow().event();
         return new Review(
                 state.protocol().title(),
                 trouble,
-                Optional.of(new HomeView.Read(state, shown)),
+                Optional.of(new HomeView.Read(state, shown, kept)),
                 new ReviewLines(state, shown, events).all(),
                 opened.simulated(),
                 opened.speed());

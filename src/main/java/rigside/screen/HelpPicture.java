@@ -64,6 +64,7 @@ final class HelpPicture {
                         "t|rehearse it: a whole session in seconds, every value invented",
                         "y|copy one that is shipped into your own folder, to change it there",
                         "w  f|in a review: why, the method; flags, what is worth a second look",
+                        "r|in a review: writes the report into the session's folder",
                         "d|draft a protocol of your own by answering questions",
                         "r|what answers for the instruments: your typing, or a simulated rig",
                         "s|how fast the simulated rig's clock runs",

@@ -40,6 +40,8 @@ public enum HomeAction {
     DRAFT,
     HELP,
     METHOD,
+    /** Write the report of the session that is read into its folder. */
+    REPORT,
     FLAGS,
     /** Back to where the page was opened from. */
     BACK,

@@ -129,6 +129,10 @@ public final class HomeKeys {
         if (view.page() != HomeView.Page.FLAGS && shown.filter(FlagsPicture::isWorth).isPresent()) {
             keys.add(key("flags", HomeAction.FLAGS, Stroke.of('f')));
         }
+        if (view.page() == HomeView.Page.REVIEW
+                && view.review().read().filter(HomeView.Read::kept).isPresent()) {
+            keys.add(key("report", HomeAction.REPORT, Stroke.of('r')));
+        }
         if (view.page() != HomeView.Page.HELP) {
             keys.add(help());
         }

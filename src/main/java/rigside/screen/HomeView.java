@@ -147,8 +147,14 @@ public record HomeView(
      *
      * @param state where it stands; opened
      * @param shown what concealment lets out
+     * @param kept whether it has a folder of its own, into which a report can be written
      */
-    public record Read(State state, Shown shown) {}
+    public record Read(State state, Shown shown, boolean kept) {
+        /** Of a session that is kept nowhere. */
+        public Read(State state, Shown shown) {
+            this(state, shown, false);
+        }
+    }
 
     /** The selected protocol, if a protocol is selected. */
     public Optional<ProtocolItem> protocol() {

@@ -146,7 +146,7 @@ final class HomeScenes {
                 new HomeView.Review(
                         "Small comparison",
                         List.of(),
-                        Optional.of(new HomeView.Read(read.state(), read.shown())),
+                        Optional.of(new HomeView.Read(read.state(), read.shown(), true)),
                         IntStream.rangeClosed(1, 30).mapToObj(at -> "Line " + at).toList(),
                         true,
                         30),
