@@ -11,6 +11,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
+import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 import rigside.session.Event;
 
@@ -45,7 +46,21 @@ final class PackageDescription {
         if (told.isOver()) {
             root.put("rigside-seed", opened.seed());
         }
+        if (!protocol.conditions().isEmpty()) {
+            plan(root.putObject("rigside-plan"), protocol.plan());
+        }
         resources = root.putArray("resources");
+    }
+
+    /** What was fixed before the first donning. */
+    private static void plan(ObjectNode node, Plan plan) {
+        node.put("fewest", plan.fewest())
+                .put("most", plan.most())
+                .put("confidence", plan.confidence())
+                .put("exponent", plan.exponent())
+                .put("design", Spelt.word(plan.design()))
+                .put("order", Spelt.word(plan.order()))
+                .put("shared-over-measures", plan.sharedOverMeasures());
     }
 
     private String description(Event.SessionOpened opened, Protocol protocol, String damage) {
