@@ -3,20 +3,19 @@ package rigside.archive;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZonedDateTime;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import rigside.journal.JournalReader;
 import rigside.journal.Reading;
 import rigside.session.Event;
 import rigside.session.State;
 
 /**
- * All sessions below one folder. A session may be open meanwhile; no journal is changed.
+ * All sessions below one folder. A session may be open meanwhile; no journal is changed. What was
+ * made of a journal is kept in a hidden file of the folder, and used for as long as the journal
+ * stays what it was.
  *
  * @param sessions the folder of all sessions; it need not exist
  * @param version the version of the program: what another one made of the journals is made anew
@@ -30,7 +29,7 @@ public record Archive(Path sessions, String version) {
      * @throws IOException if the folder itself cannot be read
      */
     public List<Archived> list(Progress progress) throws IOException {
-        return all(progress).map(WithValues::session).toList();
+        return all(progress).stream().map(Held::session).toList();
     }
 
     /**
@@ -40,7 +39,13 @@ public record Archive(Path sessions, String version) {
      */
     public List<WithValues> withValues(Predicate<Archived> chosen, Progress progress)
             throws IOException {
-        return all(progress).filter(each -> chosen.test(each.session())).toList();
+        List<WithValues> found = new ArrayList<>();
+        for (Held each : all(progress)) {
+            if (chosen.test(each.session())) {
+                found.add(each.withValues());
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** A session that was read, wherever it lies. */
@@ -48,25 +53,19 @@ public record Archive(Path sessions, String version) {
         return FromJournal.of(folder, Optional.empty(), reading).session();
     }
 
-    private Stream<WithValues> all(Progress progress) throws IOException {
-        if (!Files.isDirectory(sessions)) {
-            return Stream.of();
-        }
-        try (Stream<Path> below = Files.list(sessions)) {
-            return below
-                    .filter(Archive::mayHoldASession)
-                    .map(
-                            folder ->
-                                    FromJournal.of(
-                                            folder, Optional.empty(), JournalReader.read(folder)))
-                    .sorted(Comparator.comparing(WithValues::session, LATEST_FIRST))
-                    .toList()
-                    .stream();
-        }
+    /**
+     * Every session read anew, whatever was kept, which is made anew with it.
+     *
+     * @throws IOException if the folder itself cannot be read
+     */
+    public List<Archived> rebuild(Progress progress) throws IOException {
+        Files.deleteIfExists(sessions.resolve(IndexFile.NAME));
+        return list(progress);
     }
 
-    private static final Comparator<Archived> LATEST_FIRST =
-            Comparator.comparing(Archive::begun).thenComparing(Archived::folder).reversed();
+    private List<Held> all(Progress progress) throws IOException {
+        return new Gathering(sessions, version, progress).all();
+    }
 
     /**
      * The folder of the session that a form was begun to be typed in to, and not typed in whole:
@@ -92,24 +91,5 @@ public record Archive(Path sessions, String version) {
                                         && begun.paper().equals(form.paper())
                                         && begun.protocolText().equals(form.protocolText()))
                 .isPresent();
-    }
-
-    private static boolean mayHoldASession(Path path) {
-        return Files.isDirectory(path) && !path.getFileName().toString().startsWith(".");
-    }
-
-    /** A folder without a first event goes by its own time. */
-    private static Instant begun(Archived session) {
-        return session.begun()
-                .map(ZonedDateTime::toInstant)
-                .orElseGet(() -> changed(session.folder()));
-    }
-
-    private static Instant changed(Path folder) {
-        try {
-            return Files.getLastModifiedTime(folder).toInstant();
-        } catch (IOException unknown) {
-            return Instant.EPOCH;
-        }
     }
 }

@@ -27,7 +27,8 @@ import rigside.protocol.Subject;
  * @param folder its folder
  * @param journal the journal this was read from; empty when there is none to be read
  * @param begun when it was opened, by the wall clock; empty when nothing readable was recorded
- * @param last when the last readable event happened
+ * @param last when the last readable event happened; empty while the session is open, since it
+ *     tells how long a trial took
  * @param closed whether it is closed
  * @param simulated whether its values are invented
  * @param paper the form it was typed in from; empty when it was run at the bench
@@ -61,8 +62,8 @@ public record Archived(
         measures = List.copyOf(measures);
         findings = List.copyOf(findings);
         damage = List.copyOf(damage);
-        if (!closed && !findings.isEmpty()) {
-            throw new IllegalArgumentException("findings of a session that is not closed");
+        if (!closed && (last.isPresent() || !findings.isEmpty())) {
+            throw new IllegalArgumentException("more than may be told of an open session");
         }
     }
 
@@ -179,11 +180,16 @@ public record Archived(
         }
     }
 
+    /** The folder's name: what commands take for the session. */
+    public String name() {
+        return folder.getFileName().toString();
+    }
+
     /** The protocol's title; the folder's name when there is none. */
     public String title() {
         return protocol.map(Followed::title)
                 .filter(title -> !title.isEmpty())
-                .orElseGet(() -> folder.getFileName().toString());
+                .orElseGet(this::name);
     }
 
     /** The protocol's question; empty when there is none. */

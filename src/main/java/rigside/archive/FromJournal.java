@@ -12,6 +12,7 @@ import java.util.Optional;
 import rigside.analysis.Comparison;
 import rigside.analysis.Concluded;
 import rigside.decide.Conclusion;
+import rigside.journal.Damage;
 import rigside.journal.Reading;
 import rigside.protocol.Condition;
 import rigside.protocol.Measure;
@@ -35,14 +36,15 @@ final class FromJournal {
         State state = reading.state();
         boolean opened = state.opening().isPresent();
         boolean closed = state.course().closed();
-        List<Concluded> concluded = closed ? Concluded.of(state) : List.of();
+        List<Damage> damage = new ArrayList<>(reading.damage());
+        List<Concluded> concluded = closed ? concluded(state, folder, damage) : List.of();
         Optional<Event.SessionOpened> opening = state.opening().map(State.Opening::event);
         Archived session =
                 new Archived(
                         folder,
                         file,
                         reading.events().stream().findFirst().map(Recorded::wall),
-                        reading.last().map(Recorded::wall),
+                        reading.last().filter(each -> closed).map(Recorded::wall),
                         closed,
                         opening.filter(Event.SessionOpened::simulated).isPresent(),
                         opening.flatMap(Event.SessionOpened::paper)
@@ -53,8 +55,24 @@ final class FromJournal {
                         opened ? measures(state.protocol()) : List.of(),
                         opened ? Schedule.completeRounds(state).size() : 0,
                         findings(concluded),
-                        reading.damage());
+                        damage);
         return new WithValues(session, values(concluded, state, reading.events()));
+    }
+
+    /** One session that the program has a fault with must not take all others out of sight. */
+    private static List<Concluded> concluded(State state, Path folder, List<Damage> damage) {
+        try {
+            return Concluded.of(state);
+        } catch (RuntimeException fault) {
+            String name = folder.getFileName().toString();
+            damage.add(
+                    new Damage(
+                            name,
+                            0,
+                            "what it came to cannot be told, by a fault of the program",
+                            "'rigside analyse " + name + " --debug' tells where"));
+            return List.of();
+        }
     }
 
     private static Archived.Followed followed(Event.SessionOpened event, Protocol protocol) {

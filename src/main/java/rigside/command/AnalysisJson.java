@@ -178,19 +178,30 @@ final class AnalysisJson {
         return Math.abs(rounded.scale()) < 20 ? rounded.toPlainString() : rounded.toString();
     }
 
-    /** In double quotes. */
+    /** In double quotes; what a terminal obeys, or nobody sees, by its number. */
     static String text(String text) {
         StringBuilder quoted = new StringBuilder("\"");
         for (int at = 0; at < text.length(); at++) {
             char c = text.charAt(at);
             if (c == '"' || c == '\\') {
                 quoted.append('\\').append(c);
-            } else if (c < ' ') {
+            } else if (isUnseen(c)) {
                 quoted.append(String.format("\\u%04x", (int) c));
             } else {
                 quoted.append(c);
             }
         }
         return quoted.append('"').toString();
+    }
+
+    private static boolean isUnseen(char c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR ->
+                    true;
+            default -> false;
+        };
     }
 }

@@ -54,6 +54,7 @@ import rigside.screen.Stroke;
             Analyse.class,
             Report.class,
             Export.class,
+            ListSessions.class,
             Explain.class,
             Schema.class
         })

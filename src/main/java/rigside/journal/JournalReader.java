@@ -67,8 +67,13 @@ public final class JournalReader {
         return new JournalReader(file, file.toString()).read();
     }
 
+    /** The journal's file in a session's folder, whether it is there or not. */
+    public static Path fileIn(Path folder) {
+        return folder.resolve(FILE);
+    }
+
     private static Path fileOf(Path place) {
-        return Files.isDirectory(place) ? place.resolve(FILE) : place;
+        return Files.isDirectory(place) ? fileIn(place) : place;
     }
 
     private Reading read() {

@@ -3,7 +3,7 @@ package rigside.report;
 import java.util.List;
 
 /** Text that cannot harm a terminal or a browser, nor mislead who reads it. */
-final class Legible {
+public final class Legible {
     private Legible() {}
 
     /** Stands for a character that cannot be shown. */
@@ -13,7 +13,7 @@ final class Legible {
      * The text on one line, with everything replaced that a terminal obeys, that turns the
      * direction of writing round, or that nobody can see.
      */
-    static String of(String raw) {
+    public static String of(String raw) {
         return shown(raw).strip();
     }
 
@@ -29,7 +29,7 @@ final class Legible {
     }
 
     /** How many columns of a terminal legible text takes. */
-    static int width(String text) {
+    public static int width(String text) {
         return text.codePoints().map(Legible::width).sum();
     }
 

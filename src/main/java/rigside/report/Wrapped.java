@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Text in lines of a width; words longer than a line are broken. */
-final class Wrapped {
+public final class Wrapped {
     /**
      * Spaces between words, but no line ends between a box to tick, or a number, and what it is of.
      */
@@ -14,7 +14,7 @@ final class Wrapped {
     private Wrapped() {}
 
     /** Lines of the text made legible; none for an empty one. */
-    static List<String> of(String raw, int width) {
+    public static List<String> of(String raw, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : BETWEEN.split(Legible.of(raw), -1)) {

@@ -92,7 +92,7 @@ public final class SomeSession {
                 folder,
                 Optional.empty(),
                 begun,
-                begun,
+                begun.filter(each -> closed),
                 closed,
                 simulated,
                 Optional.empty(),

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +31,10 @@ import rigside.session.Twins;
 class ConcealedOutputTest {
     private static final String TABLE = "--fewest 2 --most 4 --meaningful 10%";
 
-    /** Each command, with {@code S} for the session and {@code J} for its journal. */
+    /**
+     * Each command, with {@code S} for the session, {@code J} for its journal, and {@code H} for a
+     * home with nothing but it.
+     */
     private static final Map<String, List<String>> COMMANDS =
             Map.ofEntries(
                     Map.entry(
@@ -56,6 +62,12 @@ class ConcealedOutputTest {
                     Map.entry("resume", List.of("resume S")),
                     Map.entry("run", List.of("run J", "run J --simulated")),
                     Map.entry("schema", List.of("schema")),
+                    Map.entry(
+                            "sessions",
+                            List.of(
+                                    "sessions --home H",
+                                    "sessions --home H --json",
+                                    "sessions --home H --rebuild --verdict not-settled")),
                     Map.entry("selftest", List.of("selftest")),
                     Map.entry("watch", List.of("watch J")));
 
@@ -140,14 +152,19 @@ class ConcealedOutputTest {
             boolean last = count == moments.get(moments.size() - 1);
             COMMANDS.values().stream()
                     .flatMap(List::stream)
-                    .filter(line -> last || line.startsWith("analyse S") || line.contains("json"))
+                    .filter(
+                            line ->
+                                    last
+                                            || line.startsWith("analyse S")
+                                            || line.startsWith("sessions")
+                                            || line.contains("json"))
                     .forEach(line -> compare(line, one, two, twins.timesInDigits()));
         }
     }
 
     private static void compare(String line, Path one, Path two, List<String> digits) {
         String said = said(line, one);
-        if (line.contains("S")) {
+        if (line.contains("S") || line.contains("H")) {
             assertEquals(said, said(line, two), line);
         }
         for (String each : digits) {
@@ -157,14 +174,29 @@ class ConcealedOutputTest {
 
     /** What a command prints, to both its streams, with the session's folder under one name. */
     private static String said(String line, Path session) {
+        Path home = line.contains("H") ? homeOf(session) : session;
         StringWriter said = new StringWriter();
         PrintWriter writer = new PrintWriter(said, true);
         String[] words =
                 Stream.of(line.split(" ", -1))
                         .map(word -> word.equals("S") ? session.toString() : word)
+                        .map(word -> word.equals("H") ? home.toString() : word)
                         .map(word -> word.equals("J") ? session + "/journal.jsonl" : word)
                         .toArray(String[]::new);
         Rigside.commandLine().setOut(writer).setErr(writer).execute(words);
         return said.toString().replace(session.toString(), "SESSION");
+    }
+
+    private static Path homeOf(Path session) {
+        Path all = session.getParent();
+        Path home = all.resolveSibling("home-of-" + all.getFileName());
+        try {
+            if (!Files.exists(home)) {
+                Files.createSymbolicLink(Files.createDirectory(home).resolve("sessions"), all);
+            }
+            return home;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 }

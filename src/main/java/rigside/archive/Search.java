@@ -1,0 +1,61 @@
+package rigside.archive;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Words to be found in a session: each of them somewhere in its protocol's title and question, in
+ * the conditions and what is worn in them, in what was answered about it, or in its folder's name.
+ * Capitals, accents and the order of the words make no difference.
+ *
+ * @param words folded, none empty
+ */
+public record Search(List<String> words) {
+    public Search {
+        words =
+                words.stream()
+                        .map(Folded::of)
+                        .flatMap(each -> Stream.of(each.split(" ", -1)))
+                        .filter(each -> !each.isEmpty())
+                        .toList();
+    }
+
+    /** Of words as they were typed, with spaces between them. */
+    public static Search of(String typed) {
+        return new Search(List.of(typed));
+    }
+
+    /** Whether nothing is looked for, so that every session is found. */
+    public boolean isForAll() {
+        return words.isEmpty();
+    }
+
+    public boolean finds(Archived session) {
+        return isForAll() || finds(text(session));
+    }
+
+    /**
+     * The same for who asks again and again.
+     *
+     * @param text of the session
+     */
+    public boolean finds(String text) {
+        return words.stream().allMatch(text::contains);
+    }
+
+    /** All of a session that words are looked for in. */
+    public static String text(Archived session) {
+        Stream<String> about = Stream.of(session.title(), session.question());
+        Stream<String> worn =
+                session.conditions().stream()
+                        .flatMap(each -> Stream.of(each.title(), each.piece()));
+        Stream<String> answers = session.facts().stream().map(Archived.Fact::answer);
+        Stream<String> folder = Stream.of(session.name());
+        // What is searched never runs on from one text into the next: no word holds a line end.
+        return Stream.of(about, worn, answers, folder)
+                .flatMap(each -> each)
+                .map(Folded::of)
+                .collect(Collectors.joining("\n"));
+    }
+}
