@@ -13,7 +13,15 @@ import picocli.CommandLine;
 final class NoEffect {
     private static final List<String> PRINT_ONLY =
             List.of(
-                    "check", "outline", "feed", "plan", "analyse", "sessions", "report", "export", "explain",
+                    "check",
+                    "outline",
+                    "feed",
+                    "plan",
+                    "analyse",
+                    "sessions",
+                    "report",
+                    "export",
+                    "explain",
                     "schema");
 
     private static final List<String> AT_TERMINAL =
