@@ -25,6 +25,9 @@ final class ExercisesPlot {
     /** Between the letters of the lines and the plot. */
     private static final double LETTER = 18;
 
+    /** Right of the plot: half of the longest number. */
+    private static final double EDGE = 26;
+
     /** Rows beyond this are told on the axis above too. */
     private static final double TALL = 300;
 
@@ -43,14 +46,14 @@ final class ExercisesPlot {
                                 of.required().stream())
                         .toArray();
         double left = LETTER + (sheet.isWide() ? BESIDE : 0);
-        this.x = Axis.holding(all, of.isLog(all), left, width - 8);
+        this.x = Axis.holding(all, of.isLog(all), left, width - EDGE);
     }
 
-    /** None for anything that exercises do not give, and where nothing may be shown. */
+    /** None for anything that several exercises do not give, and where nothing may be shown. */
     static Optional<Figure> of(State state, Shown shown, String measure) {
         return Plots.of(state, shown, measure)
                 .filter(of -> isOfExercises(of.measure().kind()))
-                .filter(of -> ExerciseRow.all(of).size() > 1)
+                .filter(of -> ExerciseRow.all(of).size() > 2)
                 .map(
                         of ->
                                 new Figure(

@@ -26,10 +26,15 @@ record Inhaled(Entry entry, DonningValue donning, int trial, Step.Trials step, d
     /** Share of a round's room that its trials take. */
     static final double TAKEN = 0.8;
 
-    /** Those of a measure whose times may be shown, of donnings that have ended, as captured. */
+    /**
+     * Those of a measure, of donnings that have ended, as captured. None while times or results are
+     * concealed: side by side they are a running result.
+     */
     static List<Inhaled> all(State state, Shown shown, Plotting of) {
+        if (!shown.trialClock() || !shown.result()) {
+            return List.of();
+        }
         return state.captured().entries().stream()
-                .filter(shown::isOut)
                 .flatMap(entry -> of(state, of, entry).stream())
                 .toList();
     }

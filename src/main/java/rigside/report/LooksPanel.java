@@ -72,10 +72,11 @@ record LooksPanel(Comparison comparison, Panel panel) {
         return comparison.ratio() ? 1 : 0;
     }
 
-    /** The look at which it first settled as it is said to have. */
+    /** The look at which it first settled as it is said to have, if that stands. */
     static Optional<Comparison.Seen> settling(Comparison comparison) {
         return comparison
                 .settledAt()
+                .filter(settled -> comparison.isSettled())
                 .flatMap(
                         settled ->
                                 comparison.looks().stream()

@@ -21,7 +21,7 @@ record Panel(Sheet sheet, double left, double right, int rounds, Axis y) {
     private static final double ROOM_EACH = 26;
 
     /** What stands below the rounds' axis. */
-    static final double BELOW = 20;
+    static final double BELOW = 21;
 
     /** The room that labels left of the axis need. */
     static double margin(Axis y, String... others) {
@@ -64,10 +64,21 @@ record Panel(Sheet sheet, double left, double right, int rounds, Axis y) {
 
     /** Lines behind the numbers and labels left of them. */
     void rules() {
+        rules(bottom());
+    }
+
+    /**
+     * The same with no label below a height, where something else stands.
+     *
+     * @param lowest how far down the lowest label may stand
+     */
+    void rules(double lowest) {
         for (Ticks.Tick tick : y.down(ROOM_EACH)) {
             double at = y.at(tick.value());
             sheet.line(left, at, right, at, Ink.RULE, 0.7);
-            label(at, tick.label());
+            if (at <= lowest) {
+                label(at, tick.label());
+            }
         }
     }
 
@@ -86,7 +97,7 @@ record Panel(Sheet sheet, double left, double right, int rounds, Axis y) {
         sheet.line(left, at, right, at, Ink.QUIET, 1);
         double widest = width(String.valueOf(rounds)) + 8;
         List<Ticks.Tick> ticks = Ticks.whole(1, rounds, x(rounds) - x(1), widest);
-        double below = at + TICK + Sheet.SMALL;
+        double below = at + TICK + Sheet.SMALL + 1;
         for (Ticks.Tick tick : ticks) {
             double x = x(tick.value());
             sheet.line(x, at, x, at + TICK, Ink.QUIET, 1);

@@ -17,8 +17,8 @@ final class Ticks {
     private static final List<BigDecimal> STEPS =
             Stream.of(1, 2, 5, 10).map(BigDecimal::valueOf).toList();
 
-    /** Beyond these a number is written with a power of ten. */
-    private static final BigDecimal LARGE = new BigDecimal("1e9");
+    /** Beyond these a number is written with a power of ten: labels have little room. */
+    private static final BigDecimal LARGE = new BigDecimal("1e7");
 
     private static final BigDecimal SMALL = new BigDecimal("1e-4");
 

@@ -74,7 +74,7 @@ final class TrialsPlot {
                 new Panel(
                         sheet,
                         x + Panel.margin(axis, "round"),
-                        x + wide,
+                        x + wide - Panel.GAP,
                         Math.max(1, of.rounds()),
                         axis);
         panel.rules();

@@ -29,12 +29,12 @@ record ValuesPanel(Plotting of, List<String> pair, boolean paired, Panel panel) 
     /** Draws it, and gives its lower edge. */
     double draw() {
         Sheet sheet = panel.sheet();
-        panel.rules();
-        of.required().ifPresent(level -> panel.level(MEANS, level, Digits.three(level)));
         boolean lacking =
                 pair.stream()
                         .flatMap(condition -> of.finished(condition).stream())
                         .anyMatch(each -> each.value().isEmpty());
+        panel.rules(panel.bottom() - (lacking ? Sheet.SMALL - STRIP / 2 + 1 : 0));
+        of.required().ifPresent(level -> panel.level(MEANS + 4, level, Digits.three(level)));
         double axis = panel.bottom() + (lacking ? STRIP : 0);
         if (lacking) {
             panel.label(panel.bottom() + STRIP / 2, LACKING);

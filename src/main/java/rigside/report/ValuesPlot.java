@@ -88,7 +88,7 @@ final class ValuesPlot {
         double right = x + wide - ValuesPanel.MEANS;
         if (of.required().isPresent()) {
             String level = Digits.three(of.required().getAsDouble());
-            right -= Math.max(Panel.width("required"), Panel.width(level)) + Panel.GAP;
+            right -= Math.max(Panel.width("required"), Panel.width(level)) + 4;
         }
         return new Panel(sheet, left, right, Math.max(1, of.rounds()), y);
     }
