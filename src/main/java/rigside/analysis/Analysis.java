@@ -1,6 +1,7 @@
 package rigside.analysis;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rigside.protocol.Measure;
@@ -49,13 +50,28 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                 new MeasureRemarks(state, measure, values, true).all(),
                 Stream.concat(
                                 new AirFlags(state, measure, values).all().stream(),
-                                compared.map(each -> each.flags(comparisons)).stream()
-                                        .flatMap(List::stream))
+                                compared
+                                        .map(each -> each.flags(comparisons))
+                                        .orElseGet(() -> studied(state, measure, values))
+                                        .stream())
                         .toList(),
                 compared.map(each -> each.method(comparisons)).orElse(List.of()),
                 state.protocol().purpose() == Protocol.Purpose.REPEATABILITY
                         ? Optional.of(Repeatability.of(measure, state.protocol().plan(), values))
                         : Optional.empty());
+    }
+
+    /** What is worth a second look in a study of one condition; nothing of any other session. */
+    private static List<Flag> studied(State state, Measure measure, List<DonningValue> values) {
+        Protocol protocol = state.protocol();
+        return protocol.purpose() == Protocol.Purpose.REPEATABILITY
+                ? Flags.ofStudy(
+                        new Watched(
+                                new Setting(measure, protocol.plan(), 1, 1),
+                                values,
+                                Evidence.of(state).completeRounds(),
+                                Map.of(protocol.reference().id(), protocol.reference().title())))
+                : List.of();
     }
 
     public Optional<MeasureResult> measure(String id) {

@@ -16,7 +16,7 @@ import rigside.decide.Trend;
  * nothing: the differences, whose drift means that one figure for all rounds says too little, and
  * the means of the rounds over all conditions, whose drift pairing takes out. One condition by
  * itself would mix the two. When independent, one slope common to all conditions, each about its
- * own mean.
+ * own mean. Where one condition is studied, the line through its donnings.
  */
 record Drifts(Watched watched) {
 
@@ -27,7 +27,9 @@ record Drifts(Watched watched) {
 
     List<Flag> all() {
         List<Flag> flags = new ArrayList<>();
-        if (watched.setting().isPaired()) {
+        if (watched.isStudy()) {
+            ofDonnings().ifPresent(flags::add);
+        } else if (watched.setting().isPaired()) {
             watched.others().forEach(each -> ofDifferences(each).ifPresent(flags::add));
             ofRounds().ifPresent(flags::add);
         } else {
@@ -86,6 +88,24 @@ record Drifts(Watched watched) {
                                                 + " for tiredness, wear or a changing room."));
     }
 
+    private Optional<Flag> ofDonnings() {
+        List<DonningValue> of = watched.of(watched.reference());
+        double[] donnings = Watched.numbers(of, DonningValue::round);
+        double[] values = Watched.numbers(of, watched::inward);
+        return line(List.of(donnings), List.of(values), Watched.rounding(of))
+                .map(
+                        line ->
+                                flag(
+                                        Flag.Kind.ROUND_TREND,
+                                        drifting(
+                                                        " drifts over the donnings: ",
+                                                        line,
+                                                        donnings,
+                                                        values)
+                                                + ". The spread holds that drift too; look for"
+                                                + " tiredness, wear or a changing room."));
+    }
+
     private Optional<Flag> ofConditions() {
         List<double[]> rounds = new ArrayList<>();
         List<double[]> values = new ArrayList<>();
@@ -108,9 +128,14 @@ record Drifts(Watched watched) {
     }
 
     private String drifting(TTest line, double[] rounds, double[] values) {
-        Wording wording = watched.wording(watched.others().get(0));
+        return drifting(
+                ", all conditions taken together, drifts over the rounds: ", line, rounds, values);
+    }
+
+    private String drifting(String how, TTest line, double[] rounds, double[] values) {
+        Wording wording = watched.wording();
         return Phrases.sentence(wording.subject())
-                + ", all conditions taken together, drifts over the rounds: "
+                + how
                 + wording.withUnit(ends(line, rounds, values))
                 + LINE
                 + Watched.chance(line.p());
@@ -153,8 +178,7 @@ record Drifts(Watched watched) {
         String size =
                 isRatio()
                         ? Digits.two(100 * Math.abs(Math.expm1(slope))) + " %"
-                        : watched.wording(watched.others().get(0))
-                                .withUnit(Digits.two(Math.abs(slope)));
+                        : watched.wording().withUnit(Digits.two(Math.abs(slope)));
         return "about " + size + (slope < 0 ? " less" : " longer");
     }
 

@@ -9,8 +9,8 @@ import rigside.decide.Grubbs;
 
 /**
  * Values far from the others (Grubbs), among those the verdict rests on: the differences of the
- * rounds when paired, the values of each condition otherwise; and single trials far from the others
- * of their donning.
+ * rounds when paired, the values of each condition otherwise and in a study of one; and single
+ * trials far from the others of their donning.
  */
 record FarValues(Watched watched, WhatIfs whatIfs) {
 
@@ -27,7 +27,7 @@ record FarValues(Watched watched, WhatIfs whatIfs) {
         List<Flag> flags = new ArrayList<>();
         if (watched.setting().isByTrial()) {
             watched.titles().keySet().forEach(each -> trialsOf(each, flags));
-        } else if (watched.setting().isPaired()) {
+        } else if (watched.setting().isPaired() && !watched.isStudy()) {
             watched.others().forEach(each -> differences(each, flags));
         } else {
             watched.titles().keySet().forEach(each -> valuesOf(each, flags));
@@ -158,7 +158,7 @@ record FarValues(Watched watched, WhatIfs whatIfs) {
     }
 
     private String apart(double[] numbers, Far far) {
-        Wording wording = watched.wording(watched.others().get(0));
+        Wording wording = watched.wording();
         IntFunction<String> figure = at -> Digits.three(outward(numbers[at]));
         return " stands apart: "
                 + wording.withUnit(figure.apply(far.index()))

@@ -8,6 +8,19 @@ final class Flags {
 
     private Flags() {}
 
+    /** Of one condition that is compared with nothing, so that nothing would say otherwise. */
+    static List<Flag> ofStudy(Watched watched) {
+        WhatIfs none =
+                new WhatIfs(
+                        List.of(),
+                        (condition, left) -> {
+                            throw new IllegalStateException("nothing is compared");
+                        });
+        return Stream.of(new FarValues(watched, none).all(), new Drifts(watched).all())
+                .flatMap(List::stream)
+                .toList();
+    }
+
     static List<Flag> of(Watched watched, WhatIfs whatIfs) {
         List<Flag> far = new FarValues(watched, whatIfs).all();
         return Stream.of(

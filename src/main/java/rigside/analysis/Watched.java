@@ -55,6 +55,16 @@ record Watched(
         return titles.keySet().stream().skip(1).toList();
     }
 
+    /** Whether nothing is compared: one condition is put on again and again. */
+    boolean isStudy() {
+        return titles.size() == 1;
+    }
+
+    /** Words that are about no comparison in particular. */
+    Wording wording() {
+        return wording(isStudy() ? reference() : others().get(0));
+    }
+
     Wording wording(String condition) {
         String title = titles.get(condition);
         return new Wording(setting, title, titles.get(reference()), !title.equals(condition));
