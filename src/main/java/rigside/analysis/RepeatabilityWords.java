@@ -12,6 +12,12 @@ record RepeatabilityWords(Repeatability of) {
     /** From here on a factor says more than a percentage. */
     private static final double AS_FACTOR = 1.5;
 
+    /**
+     * An upper limit beyond so many times its estimate tells nothing: with few donnings and a part
+     * that hardly shows it grows without bound. Own judgement.
+     */
+    private static final double MOST_USEFUL = 100;
+
     List<String> all() {
         List<String> all = new ArrayList<>();
         if (of.n() == 0) {
@@ -108,6 +114,17 @@ record RepeatabilityWords(Repeatability of) {
 
     /** A spread with its limits, all of one form. */
     private String withLimits(double spread, Limits limits, String how) {
+        if (!(limits.high() <= MOST_USEFUL * spread)) {
+            boolean large = isRatio() && Math.exp(spread) >= AS_FACTOR;
+            return size(spread, large)
+                    + " ("
+                    + Phrases.confidence(of.confidence())
+                    + " limits: from "
+                    + size(limits.low(), large)
+                    + ", with no useful one above"
+                    + how
+                    + ")";
+        }
         boolean asFactor = isRatio() && Math.exp(limits.high()) >= AS_FACTOR;
         return size(spread, asFactor)
                 + " ("

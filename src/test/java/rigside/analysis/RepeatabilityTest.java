@@ -123,6 +123,24 @@ class RepeatabilityTest {
                 () -> found.sentences().toString());
     }
 
+    /** One trial read five times too large: of what putting on adds next to nothing is known. */
+    @Test
+    void aLimitThatGrowsWithoutBoundIsNoFigure() {
+        List<double[]> donnings = new ArrayList<>();
+        for (int at = 0; at < 10; at++) {
+            double plain = 1.8 + 0.03 * (at % 3);
+            donnings.add(new double[] {plain, plain + 0.02, plain - 0.02, plain, plain + 0.01});
+        }
+        donnings.get(2)[3] += Math.log(5);
+        Repeatability found = Repeatability.of(times(), PLAN, values(donnings, 0.01));
+        String parts = found.sentences().get(2);
+        assertTrue(
+                parts.endsWith(
+                        "putting the mask on anew adds about 5.7 % (95 % limits: from 2.0 %, with no"
+                                + " useful one above, after Satterthwaite)."),
+                parts);
+    }
+
     @Test
     void oneDonningHasAMeanAndNoSpread() {
         Repeatability found = Repeatability.of(times(), PLAN, values(List.of(new double[] {0}), 0));
