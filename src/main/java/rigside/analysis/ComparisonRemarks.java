@@ -52,7 +52,7 @@ record ComparisonRemarks(
                                             !judged.planUsedUp() && !judged.ended()))
                     .ifPresent(remarks::add);
         }
-        outcomes(remarks);
+        remarks.addAll(outcomes(state, List.of(condition, state.protocol().reference())));
         if (setting.plan().maskStaysOn()) {
             remarks.add(Sentences.WITHIN_ONE_DONNING);
         }
@@ -72,22 +72,30 @@ record ComparisonRemarks(
     }
 
     /** Failed checks and broken-off donnings are outcomes: a condition that fails often says so. */
-    private void outcomes(List<String> remarks) {
-        for (Condition each : List.of(condition, state.protocol().reference())) {
+    static List<String> outcomes(State state, List<Condition> worn) {
+        List<String> outcomes = new ArrayList<>();
+        for (Condition each : worn) {
             long failed =
                     state.captured().failedChecks().stream()
-                            .filter(check -> wornIn(check, each))
+                            .filter(check -> wornIn(state, check, each))
                             .count();
-            long abandoned = ended(each, Donning.Outcome.ABANDONED);
-            long struck = ended(each, Donning.Outcome.STRUCK);
             List<String> counts = new ArrayList<>();
             add(counts, failed, "failed check", "failed checks");
-            add(counts, abandoned, "donning broken off", "donnings broken off");
-            add(counts, struck, "donning struck out", "donnings struck out");
+            add(
+                    counts,
+                    ended(state, each, Donning.Outcome.ABANDONED),
+                    "donning broken off",
+                    "donnings broken off");
+            add(
+                    counts,
+                    ended(state, each, Donning.Outcome.STRUCK),
+                    "donning struck out",
+                    "donnings struck out");
             if (!counts.isEmpty()) {
-                remarks.add(Phrases.sentence(each.title()) + ": " + Phrases.list(counts) + ".");
+                outcomes.add(Phrases.sentence(each.title()) + ": " + Phrases.list(counts) + ".");
             }
         }
+        return List.copyOf(outcomes);
     }
 
     private static void add(List<String> counts, long number, String one, String more) {
@@ -96,14 +104,14 @@ record ComparisonRemarks(
         }
     }
 
-    private boolean wornIn(Captured.FailedCheck check, Condition worn) {
+    private static boolean wornIn(State state, Captured.FailedCheck check, Condition worn) {
         return state.course()
                 .donning(check.place().donning())
                 .filter(donning -> donning.condition().equals(worn.id()))
                 .isPresent();
     }
 
-    private long ended(Condition worn, Donning.Outcome outcome) {
+    private static long ended(State state, Condition worn, Donning.Outcome outcome) {
         return state.course().donnings().stream()
                 .filter(
                         donning ->

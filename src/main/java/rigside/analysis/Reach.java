@@ -15,19 +15,22 @@ public final class Reach {
 
     /**
      * How far they reach: on what they rest, and what has to be known of the verdicts, each once
-     * whatever measure it was said of.
+     * whatever measure it was said of. What else came of the donnings is not among it: that is
+     * counted beside the verdicts.
      */
     public static List<String> of(State state, Shown shown) {
         List<String> all = new ArrayList<>();
         if (state.protocol().purpose() != Protocol.Purpose.INSTRUMENT_CHECK) {
             all.add(rests(state, shown));
         }
+        List<String> outcomes = ComparisonRemarks.outcomes(state, state.protocol().conditions());
         all.addAll(
                 once(
                         shown.measures(),
                         each ->
                                 each.comparisons().stream()
-                                        .flatMap(comparison -> comparison.remarks().stream())));
+                                        .flatMap(comparison -> comparison.remarks().stream())
+                                        .filter(remark -> !outcomes.contains(remark))));
         if (shown.result()) {
             all.addAll(once(shown.measures(), each -> Stream.of(each.promise())));
         }

@@ -8,6 +8,8 @@ import java.util.Locale;
 final class Clock {
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter LATER =
+            DateTimeFormatter.ofPattern("d MMM, HH:mm:ss", Locale.ENGLISH);
     private static final DateTimeFormatter MINUTE =
             DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SECOND =
@@ -33,7 +35,7 @@ final class Clock {
     static String second(ZonedDateTime before, ZonedDateTime when) {
         return before.toLocalDate().equals(when.toLocalDate())
                 ? SECOND.format(when)
-                : DAY.format(when) + ", " + SECOND.format(when);
+                : LATER.format(when);
     }
 
     /** A length of session time, to the second. */

@@ -8,6 +8,12 @@ import java.util.stream.Collectors;
  * dark and to be printed on A4.
  */
 final class Html implements Block.Cases<String>, Cell.Cases<String> {
+    /** As many characters at most are kept on one line where figures stand. */
+    private static final int SHORT = 24;
+
+    /** More characters than these keep some room for themselves. */
+    private static final int LONG = 40;
+
     private final int level;
 
     private Html(int level) {
@@ -31,7 +37,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         <header>
         <h1>%s</h1>
         %s</header>
-        %s%s</main>
+        %s</main>
         </body>
         </html>
         """
@@ -40,7 +46,6 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                         Style.CSS,
                         escaped(page.title()),
                         paragraph("under", page.under()),
-                        page.isLong() ? contents(page) : "",
                         body(page));
     }
 
@@ -56,16 +61,19 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         return list.append("</ol>\n</nav>\n").toString();
     }
 
-    /** Parts of a long page can be jumped to. */
+    /** The parts of a long page can be jumped to from before the first of them. */
     private static String body(Page page) {
         Html writer = new Html(2);
         StringBuilder body = new StringBuilder();
+        boolean listed = !page.isLong();
         for (int at = 0; at < page.blocks().size(); at++) {
-            Block block = page.blocks().get(at);
-            body.append(
-                    block instanceof Block.Part part && page.isLong()
-                            ? writer.part(part, " id=\"part-" + at + "\"")
-                            : block.match(writer));
+            if (page.isLong() && page.blocks().get(at) instanceof Block.Part part) {
+                body.append(listed ? "" : contents(page));
+                listed = true;
+                body.append(writer.part(part, " id=\"part-" + at + "\""));
+            } else {
+                body.append(page.blocks().get(at).match(writer));
+            }
         }
         return body.toString();
     }
@@ -123,17 +131,23 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         StringBuilder cells = new StringBuilder("<tr>");
         for (int at = 0; at < row.size(); at++) {
             String cell = row.get(at).match(this);
-            boolean heads = table.heads().isEmpty();
             cells.append(
                     table.names(at)
                             ? "<th scope=\"row\">" + cell + "</th>"
-                            : "<td"
-                                    + (heads ? "" : figures(table.heads().get(at)))
-                                    + ">"
-                                    + cell
-                                    + "</td>");
+                            : "<td" + kind(table, at, cell) + ">" + cell + "</td>");
         }
         return cells.append("</tr>\n").toString();
+    }
+
+    /** A number stays on one line, many words are not squeezed where the page is narrow. */
+    private static String kind(Block.Table table, int column, String cell) {
+        if (table.heads().isEmpty()) {
+            return "";
+        }
+        if (table.heads().get(column).figures()) {
+            return " class=\"figures" + (cell.length() <= SHORT ? " short\"" : "\"");
+        }
+        return cell.length() > LONG ? " class=\"long\"" : "";
     }
 
     private static String figures(Block.Head head) {

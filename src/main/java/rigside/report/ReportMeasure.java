@@ -51,15 +51,13 @@ record ReportMeasure(Material of, MeasureResult result) {
         heads.add(new Head("Condition", false));
         heads.add(Head.figures("n"));
         heads.add(Head.figures(geometric ? "Geometric mean" : "Mean"));
-        heads.add(Head.figures(geometric ? "Spread (factor)" : "Spread"));
-        heads.add(Head.figures("Spread (CV)"));
+        heads.add(Head.figures(geometric ? "Geometric SD" : "SD"));
+        heads.add(Head.figures("Coefficient of variation"));
         if (levels) {
             heads.add(Head.figures("Reach the level"));
         }
         return new Block.Table(
-                "Each condition: mean over its donnings, spread as the "
-                        + (geometric ? "geometric " : "")
-                        + "standard deviation between them and as coefficient of variation (CV)",
+                "Each condition, over its donnings",
                 heads,
                 result.conditions().stream().map(each -> condition(each, levels)).toList());
     }

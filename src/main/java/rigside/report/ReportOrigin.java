@@ -8,9 +8,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rigside.measure.Numbers;
-import rigside.session.Donning;
 import rigside.session.Event;
 import rigside.session.Recorded;
 
@@ -43,9 +41,6 @@ record ReportOrigin(Material of) {
         }
         if (!of.protocol().conditions().isEmpty()) {
             rows.add(List.of("Seed of the order", seed()));
-            if (!of.state().course().donnings().isEmpty()) {
-                rows.add(List.of("Order worn", order()));
-            }
         }
         rows.add(List.of("Events in the journal", String.valueOf(of.events().size())));
         return rows;
@@ -56,22 +51,6 @@ record ReportOrigin(Material of) {
         return of.isClosed()
                 ? String.valueOf(of.opened().seed())
                 : "told once the session is closed, since it tells the order to come";
-    }
-
-    private String order() {
-        return of.state().course().donnings().stream()
-                .map(Donning::round)
-                .distinct()
-                .map(
-                        round ->
-                                "round "
-                                        + round
-                                        + ": "
-                                        + of.state().course().donnings().stream()
-                                                .filter(each -> each.round() == round)
-                                                .map(each -> of.title(each.condition()))
-                                                .collect(Collectors.joining(", ")))
-                .collect(Collectors.joining("; "));
     }
 
     /** The one that opened it, and those that took it up again. */

@@ -9,6 +9,7 @@ import rigside.analysis.DonningValue;
 import rigside.analysis.Level;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Part;
+import rigside.analysis.Standing;
 import rigside.protocol.Condition;
 import rigside.protocol.Plan;
 import rigside.report.Block.Head;
@@ -125,10 +126,13 @@ record ReportValues(Material of, MeasureResult result) {
     }
 
     private static String parts(DonningValue each) {
-        boolean trials = each.parts().stream().allMatch(part -> part.title().startsWith("trial "));
+        List<Part> made =
+                each.counts() || each.standing() == Standing.WITHOUT_VALUE
+                        ? each.parts()
+                        : each.parts().stream().filter(part -> part.value().isPresent()).toList();
+        boolean trials = made.stream().allMatch(part -> part.title().startsWith("trial "));
         return String.join(
-                trials ? ", " : "; ",
-                each.parts().stream().map(part -> part(part, trials)).toList());
+                trials ? ", " : "; ", made.stream().map(part -> part(part, trials)).toList());
     }
 
     private static String part(Part part, boolean trial) {

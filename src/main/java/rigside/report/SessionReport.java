@@ -51,8 +51,8 @@ public final class SessionReport {
             add(blocks, "Worth a second look", ReportFlags.of(of));
         }
         add(blocks, "Observations", ReportObservations.of(of));
-        add(blocks, "What went otherwise than planned", ReportDeviations.of(of));
-        add(blocks, "What was worn, and by what it was measured", ReportSession.of(of));
+        add(blocks, "Deviations from the protocol", ReportDeviations.of(of));
+        add(blocks, "Pieces, instruments, donnings", ReportSession.of(of));
         add(blocks, "Method", ReportMethod.of(of));
         add(blocks, "Where this comes from", ReportOrigin.of(of));
         add(blocks, "Cautions", List.of(new Block.Points(of.protocol().cautions())));

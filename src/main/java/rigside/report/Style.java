@@ -30,27 +30,33 @@ final class Style {
               padding: .4rem .7rem; margin: .5rem 0; font-weight: 600; }
             ul { margin: .3rem 0; padding-left: 1.2rem; max-width: 44rem; }
             li { margin: .15rem 0; }
-            .wide { overflow-x: auto; margin: .5rem 0; }
+            .wide { overflow-x: auto; margin: .9rem 0; }
             table { border-collapse: collapse; width: 100%; font-size: .93rem; }
             th, td { text-align: left; vertical-align: top; padding: .3rem .8rem .3rem 0;
               border-bottom: 1px solid var(--rule); }
             thead th { border-bottom: 1.5px solid var(--quiet); font-weight: 600; }
-            td, tbody th { overflow-wrap: anywhere; }
-            thead th, .figures { overflow-wrap: break-word; }
+            th, td { overflow-wrap: break-word; }
             tbody th { font-weight: normal; }
             table:has(caption) { width: auto; min-width: 50%; }
             table:has(caption) :is(th, td) { padding-right: 1.4rem; }
             caption { text-align: left; font-weight: 600; padding: .3rem 0; caption-side: top; }
             .pairs th { font-weight: normal; color: var(--quiet); width: 30%; }
             .figures { text-align: right; font-variant-numeric: tabular-nums; }
+            .short { white-space: nowrap; }
+            .long { min-width: 14rem; }
             tr { break-inside: avoid; }
+            caption, thead { break-after: avoid; }
+            tbody tr:first-child { break-before: avoid; }
             .blank { display: inline-block; max-width: 100%; height: 1.6em; vertical-align: bottom;
               border-bottom: 1px solid var(--ink); }
             .tick { display: inline-block; margin-right: .8em; white-space: nowrap; }
             .tick i { display: inline-block; width: .95em; height: .95em; margin-right: .35em;
               vertical-align: -.1em; border: 1px solid var(--ink); border-radius: 2px; }
-            .stated strong { display: block; font-size: 1.1rem; }
-            nav ol { columns: 16rem; margin: .3rem 0; padding-left: 1.4rem; }
+            .stated { margin-top: .9rem; }
+            .stated strong { display: block; font-size: 1.1rem; break-after: avoid; }
+            nav { margin: 1.2rem 0; }
+            nav ol { columns: 15rem; column-gap: 2.5rem; margin: .3rem 0; padding-left: 1.6rem; }
+            nav li { break-inside: avoid; }
             a { color: inherit; }
             summary { cursor: pointer; font-weight: 600; padding: .3rem 0; }
             pre { overflow-x: auto; font: .82rem/1.4 ui-monospace, Menlo, Consolas, monospace;
@@ -86,6 +92,10 @@ final class Style {
               .line { height: 1.7em; }
               .wide { margin: .2rem 0; overflow: visible; }
               figure { break-inside: avoid; }
+              table { font-size: 9pt; }
+              .long { min-width: 0; }
+              td, tbody th { overflow-wrap: anywhere; }
+              figcaption { font-size: 9pt; }
               nav { display: none; }
               pre { white-space: pre-wrap; overflow-wrap: anywhere; }
               .new-page { break-before: page; }
