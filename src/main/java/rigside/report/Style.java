@@ -39,7 +39,8 @@ final class Style {
             tbody th { font-weight: normal; }
             table:has(caption) { width: auto; min-width: 50%; }
             table:has(caption) :is(th, td) { padding-right: 1.4rem; }
-            caption { text-align: left; font-weight: 600; padding: .3rem 0; caption-side: top; }
+            caption { text-align: left; font-weight: 600; padding: .3rem 0; caption-side: top;
+              width: min(100%, 100vw - 2rem); }
             .pairs th { font-weight: normal; color: var(--quiet); width: 30%; }
             .figures { text-align: right; font-variant-numeric: tabular-nums; }
             .short { white-space: nowrap; }
