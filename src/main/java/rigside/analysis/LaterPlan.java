@@ -49,9 +49,14 @@ public record LaterPlan(int most, double meaningful, double cautious) {
     /**
      * One for each of a few plans, the shortest first.
      *
+     * @param ratio whether values are compared as ratios
      * @param spread of one value on the scale of the analysis, above 0
      * @param upper its upper limit
      */
+    public static List<LaterPlan> all(boolean ratio, double spread, double upper) {
+        return all(ratio ? Scale.RATIO : Scale.DIFFERENCE, spread, upper);
+    }
+
     static List<LaterPlan> all(Scale scale, double spread, double upper) {
         return MOST.stream()
                 .map(

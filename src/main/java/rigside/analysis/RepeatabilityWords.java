@@ -9,9 +9,6 @@ import rigside.measure.Unit;
 /** How far one condition spreads, in plain words. */
 record RepeatabilityWords(Repeatability of) {
 
-    /** From here on a factor says more than a percentage. */
-    private static final double AS_FACTOR = 1.5;
-
     /**
      * An upper limit beyond so many times its estimate tells nothing: with few donnings and a part
      * that hardly shows it grows without bound. Own judgement.
@@ -84,7 +81,7 @@ record RepeatabilityWords(Repeatability of) {
 
     private String later() {
         LaterPlan widest = of.later().get(0);
-        boolean asFactor = isRatio() && widest.cautious() >= AS_FACTOR;
+        boolean asFactor = isRatio() && SpreadWords.isFactor(Math.log(widest.cautious()));
         List<String> plans = new ArrayList<>();
         for (LaterPlan plan : of.later()) {
             plans.add(
@@ -115,7 +112,7 @@ record RepeatabilityWords(Repeatability of) {
     /** A spread with its limits, all of one form. */
     private String withLimits(double spread, Limits limits, String how) {
         if (!(limits.high() <= MOST_USEFUL * spread)) {
-            boolean large = isRatio() && Math.exp(spread) >= AS_FACTOR;
+            boolean large = isRatio() && SpreadWords.isFactor(spread);
             return size(spread, large)
                     + " ("
                     + Phrases.confidence(of.confidence())
@@ -125,7 +122,7 @@ record RepeatabilityWords(Repeatability of) {
                     + how
                     + ")";
         }
-        boolean asFactor = isRatio() && Math.exp(limits.high()) >= AS_FACTOR;
+        boolean asFactor = isRatio() && SpreadWords.isFactor(limits.high());
         return size(spread, asFactor)
                 + " ("
                 + Phrases.confidence(of.confidence())
@@ -151,8 +148,10 @@ record RepeatabilityWords(Repeatability of) {
 
     private String size(double size, boolean asFactor) {
         return asFactor
-                ? factor(size)
-                : isRatio() ? percentage(size) : size(Scale.DIFFERENCE, of.measure().unit(), size);
+                ? SpreadWords.factor(size)
+                : isRatio()
+                        ? SpreadWords.percentage(size)
+                        : size(Scale.DIFFERENCE, of.measure().unit(), size);
     }
 
     /** A meaningful difference, as people read it. */
@@ -160,22 +159,8 @@ record RepeatabilityWords(Repeatability of) {
         return size(isRatio() ? Math.log(read) : read, asFactor);
     }
 
-    /**
-     * A size on the scale of the analysis as a protocol takes it; of a ratio the percentage p with
-     * ln(1 + p), or a factor where it is large.
-     */
+    /** A size on the scale of the analysis as a protocol takes it. */
     static String size(Scale scale, Unit unit, double size) {
-        if (!scale.isRatio()) {
-            return (Digits.two(size) + " " + unit.symbol()).strip();
-        }
-        return Math.exp(size) < AS_FACTOR ? percentage(size) : factor(size);
-    }
-
-    private static String percentage(double size) {
-        return Digits.two(100 * Math.expm1(size)) + " %";
-    }
-
-    private static String factor(double size) {
-        return Digits.three(Math.exp(size)) + " times";
+        return SpreadWords.of(scale.isRatio(), unit.symbol(), size);
     }
 }

@@ -21,6 +21,10 @@ final class NoEffect {
                     "sessions",
                     "report",
                     "export",
+                    "pool",
+                    "compare",
+                    "follow",
+                    "spread",
                     "explain",
                     "schema");
 

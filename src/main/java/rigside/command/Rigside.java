@@ -55,6 +55,10 @@ import rigside.screen.Stroke;
             Report.class,
             Export.class,
             ListSessions.class,
+            Pool.class,
+            Compare.class,
+            Follow.class,
+            Spread.class,
             Explain.class,
             Schema.class
         })

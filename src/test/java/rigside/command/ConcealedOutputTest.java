@@ -44,13 +44,32 @@ class ConcealedOutputTest {
                                     "analyse --json S",
                                     "analyse --values J " + TABLE)),
                     Map.entry("check", List.of("check J")),
+                    Map.entry(
+                            "compare",
+                            List.of(
+                                    "compare S:bare S:disc",
+                                    "compare S:bare J:bare",
+                                    "compare S:bare J:bare --json")),
                     Map.entry("draft", List.of("draft")),
                     Map.entry("enter", List.of("enter J --seed 7")),
                     Map.entry("export", List.of("export S --replace")),
                     Map.entry("explain", List.of("explain", "explain --all")),
                     Map.entry("feed", List.of("feed J --seconds 1")),
+                    Map.entry(
+                            "follow",
+                            List.of(
+                                    "follow --measure inhalation --condition bare --home H",
+                                    "follow --measure inhalation --condition bare --simulated"
+                                            + " --json --home H")),
                     Map.entry("outline", List.of("outline J", "outline J --html --seed 7")),
                     Map.entry("plan", List.of("plan J")),
+                    Map.entry(
+                            "pool",
+                            List.of(
+                                    "pool S J",
+                                    "pool S S --json",
+                                    "pool --protocol a --home H",
+                                    "pool --simulated --json --home H")),
                     Map.entry(
                             "rehearse",
                             List.of(
@@ -69,6 +88,11 @@ class ConcealedOutputTest {
                                     "sessions --home H --json",
                                     "sessions --home H --rebuild --verdict not-settled")),
                     Map.entry("selftest", List.of("selftest")),
+                    Map.entry(
+                            "spread",
+                            List.of(
+                                    "spread --measure inhalation --home H",
+                                    "spread --measure fit --simulated --json --home H")),
                     Map.entry("watch", List.of("watch J")));
 
     @TempDir Path home;
@@ -155,9 +179,8 @@ class ConcealedOutputTest {
                     .filter(
                             line ->
                                     last
-                                            || line.startsWith("analyse S")
-                                            || line.startsWith("sessions")
-                                            || line.contains("json"))
+                                            || line.matches("analyse (--json )?S")
+                                            || line.startsWith("sessions"))
                     .forEach(line -> compare(line, one, two, twins.timesInDigits()));
         }
     }
@@ -179,9 +202,9 @@ class ConcealedOutputTest {
         PrintWriter writer = new PrintWriter(said, true);
         String[] words =
                 Stream.of(line.split(" ", -1))
-                        .map(word -> word.equals("S") ? session.toString() : word)
+                        .map(word -> word.replaceFirst("^S(?=$|:)", session.toString()))
+                        .map(word -> word.replaceFirst("^J(?=$|:)", session + "/journal.jsonl"))
                         .map(word -> word.equals("H") ? home.toString() : word)
-                        .map(word -> word.equals("J") ? session + "/journal.jsonl" : word)
                         .toArray(String[]::new);
         Rigside.commandLine().setOut(writer).setErr(writer).execute(words);
         return said.toString().replace(session.toString(), "SESSION");

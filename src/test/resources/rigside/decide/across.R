@@ -67,6 +67,16 @@ parts <- c(var(one) / 4, var(two) / 5, 2 * var(days))
 df <- sum(parts)^2 / sum(parts^2 / c(3, 4, 4))
 half <- qt(0.975, df) * sqrt(sum(parts))
 
+# Three sessions as they are read: seconds without and with a part, round by round.
+pairs <- list(list(c(6.1, 6.3, 5.9), c(7.2, 7.9, 7.1)), list(c(5.6, 5.9, 5.5, 5.8), c(7.0, 6.8, 7.1, 7.2)),
+  list(c(6.6, 6.4), c(7.3, 7.5)))
+ratios <- lapply(pairs, function(p) log(p[[2]] / p[[1]]))
+inside <- anova(lm(unlist(ratios) ~ factor(rep(1:3, lengths(ratios)))))
+pooled <- rma(sapply(ratios, mean), inside["Residuals", "Mean Sq"] / lengths(ratios), method = "PM",
+  test = "adhoc", control = tight)
+each <- unlist(pairs, recursive = FALSE)
+apart <- anova(lm(log(unlist(each)) ~ factor(rep(seq_along(each), lengths(each)))))["Residuals", "Mean Sq"]
+
 # A chart, by the formulas written out.
 values <- c(49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1)
 spread <- mean(abs(diff(values))) / (2 / sqrt(pi))
@@ -93,5 +103,10 @@ cat(show(list(
   days = list(one = one, two = two, days = days, welch_df = as.numeric(welch$parameter),
     welch_low = welch$conf.int[1], welch_high = welch$conf.int[2], df = df,
     low = mean(two) - mean(one) - half, high = mean(two) - mean(one) + half),
+  seconds = list(estimate = exp(as.numeric(pooled$b)), low = exp(pooled$ci.lb), high = exp(pooled$ci.ub),
+    tau = sqrt(pooled$tau2), q = pooled$QE, p = inside[1, "Pr(>F)"],
+    within = sqrt(inside["Residuals", "Mean Sq"]), value_spread = sqrt(inside["Residuals", "Mean Sq"] / 2),
+    donning_spread = sqrt(apart), df = inside["Residuals", "Df"],
+    upper80 = sqrt(inside["Residuals", "Sum Sq"] / qchisq(0.2, inside["Residuals", "Df"]) / 2)),
   chart = list(values = values, mean = mean(values), spread = spread, low = mean(values) - 3 * spread,
     high = mean(values) + 3 * spread, expected_low = ahead[2], expected_high = ahead[3]))), "\n")

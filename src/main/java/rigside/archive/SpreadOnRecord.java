@@ -1,0 +1,255 @@
+package rigside.archive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.analysis.LaterPlan;
+import rigside.decide.Limits;
+import rigside.decide.PooledSpread;
+import rigside.protocol.Plan;
+
+/**
+ * How far one measure spread in the sessions of the archive, as a new plan takes it: standard
+ * deviations of one donning's value, on the scale of the analysis.
+ *
+ * @param measure the measure, as the latest session has it
+ * @param scale of its numbers
+ * @param differences of rounds, condition by condition against the reference, over the square root
+ *     of two; what a plan that compares within rounds meets. Empty where no session has two rounds
+ * @param donnings of donnings of one condition within a session; what a plan of independent values
+ *     meets. Empty where no session has two
+ * @param remarks what has to be known of them; may be empty
+ */
+public record SpreadOnRecord(
+        Archived.Measured measure,
+        Scaled scale,
+        Optional<Found> differences,
+        Optional<Found> donnings,
+        List<String> remarks) {
+
+    /** The confidence of the limits on both sides. */
+    public static final double CONFIDENCE = 0.95;
+
+    /** The confidence of the upper limit alone, to plan by: common practice, no source. */
+    public static final double CAUTION = 0.8;
+
+    public SpreadOnRecord {
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * A spread of one value.
+     *
+     * @param spread the standard deviation
+     * @param limits of it, exact for values that spread normally
+     * @param upper what it is at most, with {@link #CAUTION}
+     * @param freedom its degrees of freedom
+     * @param sessions sessions behind it
+     * @param values differences or donnings behind it
+     * @param unlike the chance of spreads as unlike from session to session if they were one
+     */
+    public record Found(
+            double spread,
+            Limits limits,
+            double upper,
+            double freedom,
+            int sessions,
+            int values,
+            double unlike) {
+
+        private static Optional<Found> of(List<List<double[]>> bySession, double divisor) {
+            List<double[]> groups = bySession.stream().flatMap(List::stream).toList();
+            if (groups.stream().noneMatch(each -> each.length > 1)) {
+                return Optional.empty();
+            }
+            PooledSpread pooled = PooledSpread.of(groups);
+            if (!(pooled.sd() > 0)) {
+                return Optional.empty();
+            }
+            Limits limits = pooled.limits(CONFIDENCE);
+            return Optional.of(
+                    new Found(
+                            pooled.sd() / divisor,
+                            new Limits(limits.low() / divisor, limits.high() / divisor),
+                            pooled.upper(CAUTION) / divisor,
+                            pooled.freedom(),
+                            (int)
+                                    bySession.stream()
+                                            .filter(
+                                                    each ->
+                                                            each.stream()
+                                                                    .anyMatch(g -> g.length > 1))
+                                            .count(),
+                            groups.stream()
+                                    .filter(each -> each.length > 1)
+                                    .mapToInt(each -> each.length)
+                                    .sum(),
+                            pooled.unlike()));
+        }
+    }
+
+    /** The one a plan of this design takes; empty where there is none. */
+    public Optional<Found> planned(Plan.Design design) {
+        return design == Plan.Design.ROUNDS ? differences.or(() -> donnings) : donnings;
+    }
+
+    /** What later comparisons can settle with it; empty where nothing is known. */
+    public List<LaterPlan> later() {
+        return planned(Plan.Design.ROUNDS)
+                .map(each -> LaterPlan.all(scale.ratio(), each.spread(), each.upper()))
+                .orElse(List.of());
+    }
+
+    /**
+     * Why nothing can be said.
+     *
+     * @param sessions those meant
+     * @param measure its id or title
+     * @param condition its id or title; any where empty
+     */
+    public static Optional<Refusal> refusal(
+            List<WithValues> sessions, String measure, Optional<String> condition) {
+        return Named.unknown(
+                        sessions.stream()
+                                .anyMatch(s -> Named.measured(s.session(), measure).isPresent()),
+                        "measure",
+                        measure,
+                        sessions.stream()
+                                .flatMap(s -> s.session().measures().stream())
+                                .map(Archived.Measured::id)
+                                .toList())
+                .or(
+                        () ->
+                                condition.flatMap(
+                                        wanted ->
+                                                Named.unknown(
+                                                        sessions.stream()
+                                                                .anyMatch(
+                                                                        s ->
+                                                                                Named.worn(
+                                                                                                s
+                                                                                                        .session(),
+                                                                                                wanted)
+                                                                                        .isPresent()),
+                                                        "condition",
+                                                        wanted,
+                                                        sessions.stream()
+                                                                .flatMap(
+                                                                        s ->
+                                                                                s
+                                                                                        .session()
+                                                                                        .conditions()
+                                                                                        .stream())
+                                                                .map(Archived.Worn::id)
+                                                                .toList())));
+    }
+
+    /**
+     * Takes it.
+     *
+     * @param sessions those meant, the latest first; {@link #refusal} has to be empty
+     */
+    public static SpreadOnRecord of(
+            List<WithValues> sessions, String measure, Optional<String> condition) {
+        Archived.Measured latest =
+                sessions.stream()
+                        .flatMap(each -> Named.measured(each.session(), measure).stream())
+                        .findFirst()
+                        .orElseThrow();
+        Scaled scale = Scaled.of(latest);
+        List<List<double[]>> differences = new ArrayList<>();
+        List<List<double[]>> donnings = new ArrayList<>();
+        int bounded = 0;
+        int other = 0;
+        for (WithValues each : sessions) {
+            Optional<Archived.Measured> own = Named.measured(each.session(), measure);
+            if (own.isEmpty() || !DaysApart.isSame(own.get(), latest)) {
+                other++;
+            } else if (isBounded(each, own.get())) {
+                bounded++;
+            } else {
+                differences.add(differences(each, own.get(), scale, condition));
+                donnings.add(donnings(each, own.get(), scale, condition));
+            }
+        }
+        Optional<Found> ofDifferences = Found.of(differences, Math.sqrt(2));
+        Optional<Found> ofDonnings = Found.of(donnings, 1);
+        return new SpreadOnRecord(
+                latest, scale, ofDifferences, ofDonnings, remarks(sessions, bounded, other));
+    }
+
+    private static boolean isBounded(WithValues session, Archived.Measured measure) {
+        return session.values().stream()
+                .anyMatch(
+                        each ->
+                                each.measure().equals(measure.id())
+                                        && each.counts()
+                                        && each.bounded());
+    }
+
+    private static List<double[]> differences(
+            WithValues session,
+            Archived.Measured measure,
+            Scaled scale,
+            Optional<String> condition) {
+        List<Archived.Worn> conditions = session.session().conditions();
+        return conditions.stream()
+                .skip(1)
+                .filter(each -> isWanted(session, condition, each))
+                .map(
+                        each ->
+                                Taken.pairs(
+                                                session,
+                                                measure.id(),
+                                                conditions.get(0).id(),
+                                                each.id())
+                                        .stream()
+                                        .mapToDouble(
+                                                pair ->
+                                                        pair.difference(
+                                                                scale, Taken.Bounded.STATED))
+                                        .toArray())
+                .toList();
+    }
+
+    private static List<double[]> donnings(
+            WithValues session,
+            Archived.Measured measure,
+            Scaled scale,
+            Optional<String> condition) {
+        return session.session().conditions().stream()
+                .filter(each -> isWanted(session, condition, each))
+                .map(
+                        each ->
+                                Taken.numbers(
+                                        Taken.counting(session, measure.id(), each.id()),
+                                        scale,
+                                        Taken.Bounded.STATED))
+                .toList();
+    }
+
+    private static boolean isWanted(
+            WithValues session, Optional<String> condition, Archived.Worn worn) {
+        return condition.isEmpty()
+                || Named.worn(session.session(), condition.get()).filter(worn::equals).isPresent();
+    }
+
+    private static List<String> remarks(List<WithValues> sessions, int bounded, int other) {
+        List<String> remarks = new ArrayList<>();
+        if (sessions.get(0).session().simulated()) {
+            remarks.add("Simulated: every value of these sessions is invented.");
+        }
+        if (bounded > 0) {
+            remarks.add(
+                    Names.count(bounded, "session is", "sessions are")
+                            + " left out: some values are only known as \"at least\", so how far"
+                            + " they spread is not known.");
+        }
+        if (other > 0) {
+            remarks.add(
+                    Names.count(other, "session does", "sessions do")
+                            + " not measure it, or in another way.");
+        }
+        return List.copyOf(remarks);
+    }
+}

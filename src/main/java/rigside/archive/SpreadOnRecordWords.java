@@ -1,0 +1,110 @@
+package rigside.archive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigside.analysis.LaterPlan;
+import rigside.protocol.Plan;
+
+/** How far a measure spread, in plain words. */
+public final class SpreadOnRecordWords {
+
+    /** Below it sessions are said to spread unlike. */
+    private static final double UNLIKE = 0.01;
+
+    private final SpreadOnRecord of;
+
+    private SpreadOnRecordWords(SpreadOnRecord of) {
+        this.of = of;
+    }
+
+    /** All of it, the most important first. */
+    public static List<String> of(SpreadOnRecord of) {
+        return new SpreadOnRecordWords(of).all();
+    }
+
+    private List<String> all() {
+        List<String> all = new ArrayList<>();
+        of.differences()
+                .ifPresent(
+                        each ->
+                                all.add(
+                                        "By the differences within rounds one value spreads by "
+                                                + words(each, "rounds")
+                                                + "."));
+        of.donnings()
+                .ifPresent(
+                        each ->
+                                all.add(
+                                        "Donnings of one condition spread within a session by "
+                                                + words(each, "donnings")
+                                                + "."));
+        Optional<SpreadOnRecord.Found> planned = of.planned(Plan.Design.ROUNDS);
+        if (planned.isEmpty()) {
+            all.add(
+                    "How far it spreads is not known: no session has two values of one condition"
+                            + " that differ.");
+            return all;
+        }
+        all.add(expected(planned.get()));
+        all.add(later());
+        if (planned.get().unlike() < UNLIKE) {
+            all.add(
+                    "The sessions spread unlike (Bartlett's test, p "
+                            + PooledWords.p(planned.get().unlike())
+                            + "): a session to come may spread more than this says.");
+        }
+        return all;
+    }
+
+    private String words(SpreadOnRecord.Found each, String values) {
+        return of.scale().spread(each.spread())
+                + " (95 % limits "
+                + of.scale().spread(each.limits().low())
+                + " to "
+                + of.scale().spread(each.limits().high())
+                + "; with 80 % confidence at most "
+                + of.scale().spread(each.upper())
+                + "), from "
+                + each.values()
+                + " "
+                + values
+                + " in "
+                + Names.count(each.sessions(), "session", "sessions");
+    }
+
+    private String expected(SpreadOnRecord.Found planned) {
+        return "Write into the measure of a new protocol '"
+                + line(of, planned.upper())
+                + "' to plan with caution, or '"
+                + line(of, planned.spread())
+                + "' for what was seen: both are the spread of one value, as a plan takes it.";
+    }
+
+    /** A line of a protocol file. */
+    public static String line(SpreadOnRecord of, double spread) {
+        return "expected-spread: " + of.scale().spread(spread);
+    }
+
+    private String later() {
+        List<String> plans = new ArrayList<>();
+        for (LaterPlan plan : of.later()) {
+            plans.add(
+                    meaningful(plan.meaningful())
+                            + " ("
+                            + meaningful(plan.cautious())
+                            + ") with up to "
+                            + plan.most()
+                            + " rounds");
+        }
+        return "With such a spread a comparison by rounds settles, in "
+                + Math.round(10 * LaterPlan.SETTLES)
+                + " of 10 cases, a meaningful difference of "
+                + Names.list(plans)
+                + "; in brackets, if the spread is as large as its 80 % limit.";
+    }
+
+    private String meaningful(double read) {
+        return of.scale().spread(of.scale().inward(read));
+    }
+}

@@ -1,0 +1,71 @@
+package rigside.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import rigside.archive.Among;
+import rigside.archive.Archive;
+import rigside.archive.Archived;
+import rigside.archive.Progress;
+import rigside.archive.Refusal;
+import rigside.archive.WithValues;
+import rigside.desk.Folders;
+
+/** The options that choose sessions from the archive. */
+final class ArchiveOptions {
+
+    @Option(
+            names = "--protocol",
+            paramLabel = "WORDS",
+            description =
+                    "sessions of protocols whose title or file holds these words (or whose hash"
+                            + " begins with them)")
+    private Optional<String> protocol = Optional.empty();
+
+    @Option(names = "--wearer", paramLabel = "CODE", description = "sessions of this wearer")
+    private Optional<String> wearer = Optional.empty();
+
+    @Option(
+            names = "--simulated",
+            description = "invented sessions instead of real ones; the two are never mixed")
+    private boolean simulated;
+
+    /** Whether any of them was given. */
+    boolean isAsked() {
+        return protocol.isPresent() || wearer.isPresent() || simulated;
+    }
+
+    /** What came of choosing. */
+    record Found(List<WithValues> sessions, Optional<String> leftOut, Optional<Refusal> refusal) {}
+
+    /**
+     * The sessions meant, the latest first.
+     *
+     * @throws IOException if the folder of sessions cannot be read
+     */
+    Found find(Folders folders) throws IOException {
+        Archive archive = of(folders);
+        Among among = new Among(protocol, wearer, simulated);
+        List<Archived> all = archive.list(Progress.NONE);
+        return new Found(
+                archive.withValues(among::holds, Progress.NONE),
+                among.leftOut(all),
+                among.refusal(all));
+    }
+
+    static Archive of(Folders folders) {
+        return new Archive(folders.sessions(), Version.number());
+    }
+
+    /** Says why nothing is done. */
+    static int refused(PrintWriter err, Refusal refusal) {
+        err.println("rigside: " + refusal.what());
+        if (!refusal.help().isEmpty()) {
+            err.println("    " + refusal.help());
+        }
+        err.flush();
+        return Exit.PROBLEMS;
+    }
+}
