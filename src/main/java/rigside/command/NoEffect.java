@@ -21,6 +21,7 @@ final class NoEffect {
                     "sessions",
                     "report",
                     "export",
+                    "share",
                     "pool",
                     "compare",
                     "follow",

@@ -59,6 +59,7 @@ import rigside.screen.Stroke;
             Compare.class,
             Follow.class,
             Spread.class,
+            Share.class,
             Explain.class,
             Schema.class
         })

@@ -53,6 +53,7 @@ class ConcealedOutputTest {
                     Map.entry("draft", List.of("draft")),
                     Map.entry("enter", List.of("enter J --seed 7")),
                     Map.entry("export", List.of("export S --replace")),
+                    Map.entry("share", List.of("share S --to S/copy")),
                     Map.entry("explain", List.of("explain", "explain --all")),
                     Map.entry("feed", List.of("feed J --seconds 1")),
                     Map.entry(
