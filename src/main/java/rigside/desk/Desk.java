@@ -13,7 +13,7 @@ import rigside.screen.View;
  * What the home screen shows, and where the tester is on it.
  *
  * @param protocols the protocols at hand
- * @param sessions the sessions kept, the latest first
+ * @param sessions the sessions kept, and what is searched for in them
  * @param page what is looked at
  * @param line the selected line of the home page, protocols first, then sessions
  * @param scrolled the first line shown of any other page
@@ -24,7 +24,7 @@ import rigside.screen.View;
  */
 record Desk(
         List<ProtocolFile> protocols,
-        List<Archived> sessions,
+        SessionList sessions,
         Page page,
         int line,
         int scrolled,
@@ -35,14 +35,23 @@ record Desk(
 
     static Desk of(List<ProtocolFile> protocols, List<Archived> sessions, Choice rig) {
         return new Desk(
-                protocols, sessions, Page.HOME, 0, 0, 0, rig, Review.NONE, Optional.empty());
+                protocols,
+                SessionList.of(sessions),
+                Page.HOME,
+                0,
+                0,
+                0,
+                rig,
+                Review.NONE,
+                Optional.empty());
     }
 
     HomeView view(View.Style style) {
         return new HomeView(
                 page,
                 protocols.stream().map(Items::of).toList(),
-                sessions.stream().map(Items::of).toList(),
+                sessions.items(),
+                sessions.sought(),
                 page == Page.HOME ? line : scrolled,
                 rig.shown(),
                 review,
@@ -57,8 +66,7 @@ record Desk(
 
     /** The session chosen, if one is. */
     Optional<Archived> session() {
-        int at = line - protocols.size();
-        return at >= 0 && at < sessions.size() ? Optional.of(sessions.get(at)) : Optional.empty();
+        return sessions.at(line - protocols.size());
     }
 
     /** On a page opened from here; one opened from a review leads back to it. */
@@ -104,14 +112,35 @@ record Desk(
     }
 
     Desk with(List<ProtocolFile> files, List<Archived> kept) {
+        return with(files).with(SessionList.of(kept));
+    }
+
+    /** Other protocols; the session that was selected stays so. */
+    Desk with(List<ProtocolFile> files) {
+        int moved = line < protocols.size() ? line : line + files.size() - protocols.size();
+        return at(files, sessions, Math.max(0, moved));
+    }
+
+    /** Other sessions; the one that was selected stays so while it is there. */
+    Desk with(SessionList kept) {
+        int now = session().map(kept::position).orElse(-1);
+        return at(protocols, kept, now < 0 ? line : protocols.size() + now);
+    }
+
+    /** Other words searched for: the first session found is selected. */
+    Desk searching(SessionList found) {
+        return at(protocols, found, protocols.size()).silent();
+    }
+
+    private Desk at(List<ProtocolFile> files, SessionList kept, int at) {
         int last = Math.max(0, files.size() + kept.size() - 1);
         return new Desk(
-                files, kept, page, Math.min(line, last), scrolled, left, rig, review, message);
+                files, kept, page, Math.min(at, last), scrolled, left, rig, review, message);
     }
 
     /** On a session; where it is not there, on the same line as before. */
     Desk on(Optional<Archived> session) {
-        int at = session.map(sessions::indexOf).orElse(-1);
+        int at = session.map(sessions::position).orElse(-1);
         return at < 0 ? this : with(page, protocols.size() + at, scrolled, left, review);
     }
 
@@ -135,7 +164,7 @@ record Desk(
 
     /** On the first line of the other list. */
     Desk inOtherList() {
-        int to = line < protocols.size() && !sessions.isEmpty() ? protocols.size() : 0;
+        int to = line < protocols.size() && sessions.size() > 0 ? protocols.size() : 0;
         return with(page, to, scrolled, left, review);
     }
 }

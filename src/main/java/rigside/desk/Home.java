@@ -6,9 +6,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import rigside.archive.Archive;
 import rigside.archive.Archived;
-import rigside.archive.Progress;
 import rigside.bench.Bench;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
@@ -26,9 +26,17 @@ public final class Home {
     /** Nothing moves here: only a change of the window's size can want a new picture. */
     private static final long WAIT_NANOS = 250_000_000L;
 
+    /** While the sessions are read, how far that is moves. */
+    private static final long SHORT_WAIT_NANOS = 50_000_000L;
+
     /** What a key held down does again and again. */
     private static final Set<HomeAction> MOVES =
-            EnumSet.of(HomeAction.UP, HomeAction.DOWN, HomeAction.PAGE_UP, HomeAction.PAGE_DOWN);
+            EnumSet.of(
+                    HomeAction.UP,
+                    HomeAction.DOWN,
+                    HomeAction.PAGE_UP,
+                    HomeAction.PAGE_DOWN,
+                    HomeAction.ERASE);
 
     private final Console console;
     private final Folders folders;
@@ -38,11 +46,14 @@ public final class Home {
     /** What is worked at beside the drawing, for the page that is read. */
     private Optional<Pending> pending = Optional.empty();
 
+    private final Reader reader;
+
     private Home(Console console, Folders folders, Settings settings, Choice rig) {
         this.console = console;
         this.folders = folders;
         this.settings = settings;
         this.desk = Desk.of(List.of(), List.of(), rig);
+        this.reader = new Reader(new Archive(folders.sessions(), settings.version()));
     }
 
     /**
@@ -55,8 +66,7 @@ public final class Home {
     }
 
     private void run() {
-        look();
-        desk = desk.on(desk.sessions().stream().findFirst().filter(Archived::isResumable));
+        look(read -> read.latest().filter(Archived::isResumable));
         boolean changed = true;
         boolean left = false;
         while (!left) {
@@ -64,8 +74,10 @@ public final class Home {
                 HomeView view = desk.view(settings.style());
                 console.draw(graphics -> HomeScreen.draw(graphics, view));
             }
-            Optional<Pressed> pressed = console.next(WAIT_NANOS);
-            changed = look(pending) || pressed.isPresent();
+            Optional<Pressed> pressed =
+                    console.next(reader.isReading() ? SHORT_WAIT_NANOS : WAIT_NANOS);
+            boolean read = reader.isReading() && lookAtSessions();
+            changed = look(pending) || read || pressed.isPresent();
             left = pressed.isPresent() && (pressed.get().isEnd() || press(pressed.get()));
         }
     }
@@ -89,24 +101,39 @@ public final class Home {
 
     /** Reads what is at hand. */
     private void look() {
-        List<ProtocolFile> protocols = desk.protocols();
-        List<Archived> sessions = desk.sessions();
-        Optional<String> trouble = Optional.empty();
+        desk = reader.read(withProtocols());
+    }
+
+    /** The same, and selects a session once that is read, if there is one to be. */
+    private void look(Function<SessionList, Optional<Archived>> selected) {
+        desk = reader.read(withProtocols(), selected);
+    }
+
+    private Desk withProtocols() {
         try {
-            protocols = Shelf.all(folders.protocols());
-            sessions = new Archive(folders.sessions(), settings.version()).list(Progress.NONE);
+            return desk.with(Shelf.all(folders.protocols()));
         } catch (IOException unreadable) {
-            trouble =
-                    Optional.of(
-                            "'" + folders.root() + "' cannot be read: " + unreadable.getMessage());
+            return desk.saying(
+                    "'" + folders.root() + "' cannot be read: " + unreadable.getMessage());
         }
-        Desk seen = desk.with(protocols, sessions);
-        desk = trouble.map(seen::saying).orElse(seen);
+    }
+
+    /** Whether the page has changed by what was read of the sessions. */
+    private boolean lookAtSessions() {
+        Desk before = desk;
+        desk = reader.look(desk);
+        return !desk.sessions().equals(before.sessions()) || desk.message().isPresent();
     }
 
     /** Whether the program is left. */
     private boolean press(Pressed pressed) {
+        reader.leaveSelection();
         HomeView view = desk.view(settings.style());
+        Optional<Character> typed = HomeKeys.typed(view, pressed.key());
+        if (typed.isPresent()) {
+            desk = desk.searching(desk.sessions().typed(typed.get()));
+            return false;
+        }
         boolean repeated = pressed.isRepeat(settings.bounceSeconds());
         Optional<HomeAction> action =
                 HomeKeys.action(view, pressed.key())
@@ -128,6 +155,10 @@ public final class Home {
                 look();
                 desk = desk.inOtherList();
             }
+            case SEARCH -> desk = desk.searching(desk.sessions().asking());
+            case FOUND -> desk = desk.with(desk.sessions().asked());
+            case ERASE -> desk = desk.searching(desk.sessions().erased());
+            case SHOW_ALL -> desk = desk.with(desk.sessions().dropped());
             case RESUME -> desk.session().ifPresent(this::resume);
             case REVIEW ->
                     desk.session()
@@ -249,8 +280,7 @@ public final class Home {
                     Openings.of(file, protocol, desk.rig(), Openings.anySeed(), settings.version()),
                     protocol,
                     settings);
-            look();
-            desk = desk.on(desk.sessions().stream().findFirst());
+            look(SessionList::latest);
         } catch (NotOpened notOpened) {
             desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
         } catch (IOException notKept) {
@@ -261,12 +291,7 @@ public final class Home {
     private void resume(Archived listed) {
         try {
             Bench.resume(console, listed.folder(), settings);
-            look();
-            desk =
-                    desk.on(
-                            desk.sessions().stream()
-                                    .filter(each -> each.folder().equals(listed.folder()))
-                                    .findFirst());
+            look(read -> Optional.of(listed));
         } catch (NotOpened notOpened) {
             desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
         }

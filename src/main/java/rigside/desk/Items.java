@@ -92,6 +92,7 @@ final class Items {
             detail.add("simulated: every value is invented");
         }
         listed.paper().map(Archived.Paper::words).ifPresent(detail::add);
+        listed.findings().stream().map(each -> found(listed, each)).forEach(detail::add);
         detail.add("folder " + listed.folder().getFileName());
         listed.damage().stream().map(Damage::toString).forEach(detail::add);
         return new SessionItem(
@@ -100,6 +101,21 @@ final class Items {
                 state(listed),
                 listed.isResumable(),
                 detail);
+    }
+
+    private static String found(Archived listed, Archived.Finding finding) {
+        String measure =
+                listed.measure(finding.measure())
+                        .map(Archived.Measured::title)
+                        .orElse(finding.measure());
+        String condition =
+                listed.condition(finding.condition())
+                        .map(Archived.Worn::title)
+                        .orElse(finding.condition());
+        return measure
+                + (listed.conditions().size() > 2 ? ", " + condition : "")
+                + ": "
+                + finding.words();
     }
 
     static String when(ZonedDateTime when) {

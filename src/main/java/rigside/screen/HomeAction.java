@@ -10,6 +10,14 @@ public enum HomeAction {
     FIRST,
     /** To the last line. */
     LAST,
+    /** Type words that have to be found in a session. */
+    SEARCH,
+    /** Leave the words searched for as they are. */
+    FOUND,
+    /** Take back the last character of the words. */
+    ERASE,
+    /** Show all sessions again. */
+    SHOW_ALL,
     /** From the protocols to the sessions and back. */
     OTHER_LIST,
     /** Start a session by the selected protocol. */

@@ -53,7 +53,34 @@ public final class HomeKeys {
                 .findFirst();
     }
 
+    /**
+     * The character that a press puts into the words searched for; empty when it is a key of its
+     * own, or nothing is typed now.
+     */
+    public static Optional<Character> typed(HomeView view, KeyStroke pressed) {
+        return view.page() == HomeView.Page.HOME
+                        && view.sought().typing()
+                        && !pressed.isAltDown()
+                        && Stroke.of(pressed).types()
+                ? Optional.of(pressed.getCharacter())
+                : Optional.empty();
+    }
+
+    /** Letters are typed: only what is no letter is a key. */
+    private static List<HomeKey> searching() {
+        List<HomeKey> keys = new ArrayList<>();
+        keys.add(key("keep these", HomeAction.FOUND, ENTER));
+        keys.add(key("all sessions", HomeAction.SHOW_ALL, Stroke.of(KeyType.Escape)));
+        keys.add(key("erase", HomeAction.ERASE, Stroke.of(KeyType.Backspace)));
+        keys.addAll(pages("choose"));
+        keys.add(key("leave", HomeAction.LEAVE, Stroke.ctrl('c'), Stroke.ctrl('q')));
+        return List.copyOf(keys);
+    }
+
     private static List<HomeKey> home(HomeView view) {
+        if (view.sought().typing()) {
+            return searching();
+        }
         List<HomeKey> keys = new ArrayList<>();
         view.protocol().ifPresent(protocol -> keys.addAll(ofProtocol(protocol)));
         view.session().ifPresent(session -> keys.addAll(ofSession(session)));
@@ -64,6 +91,12 @@ public final class HomeKeys {
         if (!view.protocols().isEmpty() && !view.sessions().isEmpty()) {
             String other = view.session().isPresent() ? "to the protocols" : "to the sessions";
             keys.add(key(other, HomeAction.OTHER_LIST, Stroke.of(KeyType.Tab)));
+        }
+        if (view.sought().all() > 0) {
+            keys.add(key("search", HomeAction.SEARCH, Stroke.of('/')));
+        }
+        if (view.sought().isNarrow()) {
+            keys.add(key("all sessions", HomeAction.SHOW_ALL, Stroke.of(KeyType.Escape)));
         }
         keys.add(key("draft a new one", HomeAction.DRAFT, Stroke.of('d')));
         keys.add(key("change the rig", HomeAction.RIG, Stroke.of('r')));

@@ -8,21 +8,46 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
 
     /** The lists with the selected line in sight. */
     List<Line> lines(int room) {
-        List<Line> lines = new ArrayList<>();
-        int chosen = 0;
-        lines.add(heading("Start from a protocol", view.protocols().size()));
+        List<Line> above = new ArrayList<>();
+        above.add(heading("Start from a protocol", view.protocols().size()));
         for (int at = 0; at < view.protocols().size(); at++) {
-            chosen = at == view.selected() ? lines.size() : chosen;
-            lines.add(row(at, protocol(view.protocols().get(at))));
+            above.add(row(at, protocol(view.protocols().get(at))));
         }
-        lines.add(Line.BLANK);
-        lines.add(heading("Sessions", view.sessions().size()));
-        for (int at = 0; at < view.sessions().size(); at++) {
-            int number = view.protocols().size() + at;
-            chosen = number == view.selected() ? lines.size() : chosen;
-            lines.add(row(number, session(view.sessions().get(at))));
-        }
-        return Scene.around(lines, chosen, room);
+        above.add(Line.BLANK);
+        above.add(sessions());
+        int first = above.size();
+        int states = states();
+        boolean ofProtocols = view.selected() < view.protocols().size();
+        int chosen = view.selected() + (ofProtocols ? 1 : first - view.protocols().size());
+        return Scene.around(
+                first + view.sessions().size(),
+                at -> at < first ? above.get(at) : session(at - first, states),
+                chosen,
+                room);
+    }
+
+    /** The heading of the sessions: whether they are all, and whether they are read. */
+    private Line sessions() {
+        HomeView.Sought sought = view.sought();
+        String aside =
+                !sought.progress().isEmpty()
+                        ? "   " + sought.progress()
+                        : sought.isNarrow()
+                                ? "   "
+                                        + view.sessions().size()
+                                        + " of "
+                                        + sought.all()
+                                        + " with '"
+                                        + sought.words().strip()
+                                        + "'"
+                                : view.sessions().isEmpty() ? "   none yet" : "";
+        return Line.of(Tone.STRONG, " Sessions")
+                .plus(Tone.QUIET, aside)
+                .cut(columns - 1, signs.cut());
+    }
+
+    private Line session(int at, int states) {
+        return row(view.protocols().size() + at, session(view.sessions().get(at), states));
     }
 
     private static Line heading(String words, int count) {
@@ -69,18 +94,21 @@ record HomeLists(HomeView view, int columns, Glyphs signs) {
                 : Line.of(Tone.WARN, "! " + Texts.count(item.problems(), "problem"));
     }
 
-    private Line session(HomeView.SessionItem item) {
+    private Line session(HomeView.SessionItem item, int states) {
         String sign = item.open() ? "open  " : "done  ";
         Line name =
                 Line.of(item.open() ? Tone.STRONG : Tone.QUIET, sign)
                         .plus(item.when() + "  ")
                         .plus(item.title());
-        int right =
-                view.sessions().stream()
-                        .mapToInt(each -> Clean.width(Clean.text(each.state())))
-                        .max()
-                        .orElse(0);
-        int room = columns - right - 7;
+        int room = columns - states - 7;
         return name.cut(room, signs.cut()).padded(room + 2, Tone.PLAIN).plus(item.state());
+    }
+
+    /** How wide the widest state is. */
+    private int states() {
+        return view.sessions().stream()
+                .mapToInt(each -> Clean.width(Clean.text(each.state())))
+                .max()
+                .orElse(0);
     }
 }

@@ -157,8 +157,11 @@ record HomePicture(HomeView view, int columns, int rows) {
         return List.copyOf(lines);
     }
 
-    /** What a session started now would be told by. */
+    /** What a session started now would be told by, or the words being typed. */
     private List<Line> readings() {
+        if (view.page() == HomeView.Page.HOME && view.sought().typing()) {
+            return List.of(Line.of(" search: ").plus(Tone.STRONG, view.sought().words() + "_"));
+        }
         return view.page() == HomeView.Page.HOME
                 ? List.of(Line.of(" readings: ").plus(Tone.STRONG, view.rig().words()))
                 : List.of();

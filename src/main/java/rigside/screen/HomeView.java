@@ -11,6 +11,7 @@ import rigside.session.State;
  * @param page what is looked at
  * @param protocols the protocols to start from
  * @param sessions the sessions to resume or review, the latest first
+ * @param sought what is searched for in the sessions, of which {@code sessions} are those found
  * @param selected on the home page the selected line, protocols first, then sessions, from 0; on
  *     other pages the first line shown; see {@link HomeScreen#seen}
  * @param rig what will answer for the instruments
@@ -22,6 +23,7 @@ public record HomeView(
         Page page,
         List<ProtocolItem> protocols,
         List<SessionItem> sessions,
+        Sought sought,
         int selected,
         Rig rig,
         Review review,
@@ -30,6 +32,43 @@ public record HomeView(
     public HomeView {
         protocols = List.copyOf(protocols);
         sessions = List.copyOf(sessions);
+    }
+
+    /** Nothing is searched for. */
+    public HomeView(
+            Page page,
+            List<ProtocolItem> protocols,
+            List<SessionItem> sessions,
+            int selected,
+            Rig rig,
+            Review review,
+            Optional<String> message,
+            View.Style style) {
+        this(
+                page,
+                protocols,
+                sessions,
+                new Sought(false, "", sessions.size(), ""),
+                selected,
+                rig,
+                review,
+                message,
+                style);
+    }
+
+    /**
+     * What is searched for in the sessions.
+     *
+     * @param typing whether words are being typed
+     * @param words as they were typed
+     * @param all how many sessions there are, found or not
+     * @param progress how far the reading of sessions has come, in words; empty when it is done
+     */
+    public record Sought(boolean typing, String words, int all, String progress) {
+        /** Whether some sessions may be left away. */
+        boolean isNarrow() {
+            return !words.isBlank();
+        }
     }
 
     /** What is looked at. */

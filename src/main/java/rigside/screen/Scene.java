@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import rigside.analysis.DonningValue;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Part;
@@ -183,16 +185,27 @@ record Scene(View view, int columns, int rows, boolean tallyBeside, int size) {
      * @param room how many rows the block may take
      */
     static List<Line> around(List<Line> lines, int at, int room) {
-        if (lines.size() <= room || room < 3) {
-            return lines;
+        return around(lines.size(), lines::get, at, room);
+    }
+
+    /**
+     * The same of lines that are drawn only if they are seen.
+     *
+     * @param count how many there are
+     * @param line gives one by its position, from 0
+     */
+    static List<Line> around(int count, IntFunction<Line> line, int at, int room) {
+        if (count <= room || room < 3) {
+            return IntStream.range(0, count).mapToObj(line).toList();
         }
-        int from = Math.max(0, Math.min(at - room / 3, lines.size() - room));
-        List<Line> seen = new ArrayList<>(lines.subList(from, from + room));
+        int from = Math.max(0, Math.min(at - room / 3, count - room));
+        List<Line> seen = new ArrayList<>();
+        IntStream.range(from, from + room).mapToObj(line).forEach(seen::add);
         if (from > 0) {
             seen.set(0, Line.of(Tone.QUIET, "  (" + (from + 1) + " more before)"));
         }
-        if (from + room < lines.size()) {
-            int below = lines.size() - from - room + 1;
+        if (from + room < count) {
+            int below = count - from - room + 1;
             seen.set(room - 1, Line.of(Tone.QUIET, "  (" + below + " more after)"));
         }
         return List.copyOf(seen);

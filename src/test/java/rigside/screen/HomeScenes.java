@@ -68,6 +68,14 @@ final class HomeScenes {
         views.put("home-session", home(3, TYPED, Optional.empty()));
         views.put("home-closed-session", home(4, TYPED, Optional.empty()));
         views.put("home-many", many());
+        views.put("home-searching", sought(new HomeView.Sought(true, "seal br", 5000, ""), 3));
+        views.put("home-found", sought(new HomeView.Sought(false, "seal br", 5000, ""), 3));
+        views.put(
+                "home-reading",
+                sought(
+                        new HomeView.Sought(false, "", 0, "reading 1200 of 5000 sessions"),
+                        0,
+                        List.of()));
         views.put("home-long-about", longAbout());
         views.put("home-empty", view(HomeView.Page.HOME, List.of(), List.of(), 0));
         views.put("home-help", view(HomeView.Page.HELP, PROTOCOLS, SESSIONS, 0));
@@ -104,6 +112,24 @@ final class HomeScenes {
                 page,
                 protocols,
                 sessions,
+                selected,
+                TYPED,
+                HomeView.Review.NONE,
+                Optional.empty(),
+                Scenes.UNICODE);
+    }
+
+    private static HomeView sought(HomeView.Sought sought, int selected) {
+        return sought(sought, selected, SESSIONS);
+    }
+
+    private static HomeView sought(
+            HomeView.Sought sought, int selected, List<HomeView.SessionItem> sessions) {
+        return new HomeView(
+                HomeView.Page.HOME,
+                PROTOCOLS,
+                sessions,
+                sought,
                 selected,
                 TYPED,
                 HomeView.Review.NONE,
