@@ -28,12 +28,12 @@ class MarkdownTest {
     private static final Parser PARSER =
             Parser.builder().extensions(List.of(TablesExtension.create())).build();
 
-    private static Node parsed(Page page) {
+    static Node parsed(Page page) {
         return PARSER.parse(page.markdown());
     }
 
     /** Every kind of node, in the order they are met, but for the text in them. */
-    private static List<String> kinds(Node node) {
+    static List<String> kinds(Node node) {
         List<String> kinds = new ArrayList<>();
         for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
             String kind = child.getClass().getSimpleName();
