@@ -17,7 +17,9 @@ import rigside.session.Value;
  * What the gates of a session read and what became of it, one line for each reading and for each
  * gate passed over.
  */
-record GatesRead(State state) {
+public record GatesRead(State state) {
+    /** How the line of a gate ends that was met. */
+    public static final String MET = ": met";
 
     List<String> lines() {
         Captured captured = state.captured();
@@ -40,7 +42,7 @@ record GatesRead(State state) {
         Gate gate = ((Step.Gates) Procedure.step(state, slot.place())).gates().get(slot.gate());
         boolean met =
                 entry.value() instanceof Value.Measured value && gate.isMetBy(value.quantity());
-        String read = entry.value() + ", needed " + gate.needs() + (met ? ": met" : ": NOT MET");
+        String read = entry.value() + ", needed " + gate.needs() + (met ? MET : ": NOT MET");
         if (entry.struck().isPresent()) {
             return read + "; struck out: " + entry.struck().get().reason();
         }

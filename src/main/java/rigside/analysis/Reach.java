@@ -98,9 +98,16 @@ public final class Reach {
     }
 
     /** What nothing of this is. */
-    public static String noFitTest() {
-        return "This is a comparison by and for one wearer: no certification, no occupational fit"
-                + " test and no proof of protection at work. Local rules, the maker's instructions"
-                + " and a competent fit tester come first.";
+    public static String noFitTest(Protocol.Purpose purpose) {
+        String what =
+                switch (purpose) {
+                    case COMPARISON -> "This is a comparison by and for one wearer";
+                    case REPEATABILITY -> "These are the values of one wearer";
+                    case INSTRUMENT_CHECK -> "This is a look at instruments: no calibration";
+                };
+        return what
+                + (purpose == Protocol.Purpose.INSTRUMENT_CHECK ? ", " : ": ")
+                + "no certification, no occupational fit test and no proof of protection at work."
+                + " Local rules, the maker's instructions and a competent fit tester come first.";
     }
 }

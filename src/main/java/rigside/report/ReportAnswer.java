@@ -89,6 +89,9 @@ record ReportAnswer(Material of) {
         String lead = result.measure().title() + of + ": " + each.words(each.verdict()) + ".";
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Stated(lead, each.sentence()));
+        if (!each.isSettled()) {
+            blocks.add(new Block.Words(each.next()));
+        }
         blocks.add(new Block.Words(each.words().change()));
         return blocks;
     }
@@ -200,7 +203,7 @@ record ReportAnswer(Material of) {
                 .filter(all -> !all.isEmpty())
                 .map(ReportAnswer::earlier)
                 .ifPresent(blocks::add);
-        blocks.add(new Block.Caution(Reach.noFitTest()));
+        blocks.add(new Block.Caution(Reach.noFitTest(of.protocol().purpose())));
         return blocks;
     }
 

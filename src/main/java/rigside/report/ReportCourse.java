@@ -36,7 +36,7 @@ final class ReportCourse {
         of.state()
                 .course()
                 .ended()
-                .filter(why -> !of.shown().enough())
+                .filter(why -> !isAsPlanned(of))
                 .ifPresent(
                         why ->
                                 blocks.add(
@@ -53,6 +53,13 @@ final class ReportCourse {
                 course.broken);
         add(blocks, "Instruments", "What the instruments did", "Which", course.feeds);
         return blocks;
+    }
+
+    /** Whether the repeats ended because there was enough, or no more were planned. */
+    private static boolean isAsPlanned(Material of) {
+        return of.shown().enough()
+                || of.shown().planUsedUp()
+                || of.shown().completeRounds() >= of.protocol().plan().most();
     }
 
     private static void add(

@@ -2,6 +2,7 @@ package rigside.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigside.analysis.GatesRead;
 import rigside.analysis.Happened;
 import rigside.report.Block.Part;
 
@@ -12,7 +13,10 @@ final class ReportDeviations {
     static List<Block> of(Material of) {
         List<Block> blocks = new ArrayList<>(ReportChanges.of(of));
         for (Happened.Section each : Happened.sections(of.state())) {
-            blocks.add(Part.of(each.heading(), "", List.of(new Block.Points(each.lines()))));
+            List<String> lines = each.lines().stream().filter(line -> !isAsPlanned(line)).toList();
+            if (!lines.isEmpty()) {
+                blocks.add(Part.of(each.heading(), "", List.of(new Block.Points(lines))));
+            }
         }
         blocks.addAll(ReportCourse.of(of));
         return blocks.isEmpty() && of.state().course().cautionsRead()
@@ -20,5 +24,17 @@ final class ReportDeviations {
                         new Block.Words(
                                 "Nothing: no entry struck out, none left out, no pause, no note."))
                 : List.copyOf(blocks);
+    }
+
+    /** What gates read that were met at once. */
+    static List<String> asPlanned(Material of) {
+        return Happened.sections(of.state()).stream()
+                .flatMap(each -> each.lines().stream())
+                .filter(ReportDeviations::isAsPlanned)
+                .toList();
+    }
+
+    private static boolean isAsPlanned(String line) {
+        return line.endsWith(GatesRead.MET);
     }
 }

@@ -42,6 +42,10 @@ record ReportSession(Material of) {
                                                 List.of(
                                                         new Block.Points(
                                                                 SelfTestWords.of(found))))));
+        List<String> gates = ReportDeviations.asPlanned(of);
+        if (!gates.isEmpty() && !of.protocol().conditions().isEmpty()) {
+            blocks.add(Part.of("Gates that were met", "", List.of(new Block.Points(gates))));
+        }
         if (!of.state().course().donnings().isEmpty()) {
             blocks.add(session.donnings());
         }
