@@ -48,10 +48,10 @@ record LooksPanel(Comparison comparison, Panel panel) {
                         .filter(each -> Double.isFinite(each) && (!log || each > 0))
                         .toArray();
         Axis tight = Axis.holding(firm, log, from, to);
-        double most =
-                log ? tight.high() * (tight.high() / tight.low()) : 2 * tight.high() - tight.low();
-        double least =
-                log ? tight.low() * (tight.low() / tight.high()) : 2 * tight.low() - tight.high();
+        double half =
+                log ? Math.sqrt(tight.high() / tight.low()) : (tight.high() - tight.low()) / 2;
+        double most = log ? tight.high() * half : tight.high() + half;
+        double least = log ? tight.low() / half : tight.low() - half;
         double[] all =
                 DoubleStream.concat(
                                 DoubleStream.of(firm),

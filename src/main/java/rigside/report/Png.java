@@ -1,6 +1,7 @@
 package rigside.report;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
@@ -11,6 +12,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
 import java.awt.RenderingHints;
+import java.awt.font.FontRenderContext;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -28,7 +30,18 @@ final class Png {
     /** Dots for one unit: more than 1600 across, for 190 mm at over 214 dots an inch. */
     private static final double SCALE = 2;
 
+    /** The usual limits, but as many marks as it takes: the file is our own. */
+    private static final DocumentLimits OF_OURS =
+            new DocumentLimits(
+                    DocumentLimits.DEFAULT_MAX_NESTING_DEPTH,
+                    DocumentLimits.DEFAULT_MAX_USE_NESTING_DEPTH,
+                    Integer.MAX_VALUE);
+
     private static final String HEADLESS = "java.awt.headless";
+
+    private static final String NO_FONTS =
+            "no PNG can be drawn: this machine has no fonts, or a Java without graphics\n"
+                    + "install a font (DejaVu or Liberation, with fontconfig), or take the SVG";
 
     private static final Map<RenderingHints.Key, Object> FINE =
             Map.of(
@@ -39,7 +52,7 @@ final class Png {
 
     /**
      * Java's graphics are told that there is no display: none is needed, and one that does not
-     * answer would stop them. Where they lack something they throw errors of many kinds.
+     * answer would stop them.
      *
      * @throws IOException if it cannot be drawn; the message says why, and what to do on a line of
      *     its own
@@ -49,30 +62,38 @@ final class Png {
             System.setProperty(HEADLESS, "true");
         }
         try {
-            List<String> here =
-                    List.of(
-                            GraphicsEnvironment.getLocalGraphicsEnvironment()
-                                    .getAvailableFontFamilyNames(Locale.ROOT));
-            if (here.isEmpty()) {
-                throw new IOException(noFonts(figure));
-            }
-            return drawn(
-                    figure,
-                    Svg.FONTS.stream().filter(here::contains).findFirst().orElse(Font.SANS_SERIF));
+            return drawn(figure, font());
         } catch (OutOfMemoryError trouble) {
             throw new IOException(
                     figure.name()
                             + ": too high a picture for the memory there is\ntake the SVG instead",
                     trouble);
-        } catch (RuntimeException | Error trouble) {
-            throw new IOException(noFonts(figure), trouble);
         }
     }
 
-    private static String noFonts(Figure figure) {
-        return figure.name()
-                + ": this machine has no fonts to draw a PNG with, or a Java without graphics\n"
-                + "install a font (DejaVu or Liberation, with fontconfig), or take the SVG";
+    /**
+     * The first of the fonts asked for that is here. Where Java's graphics or all fonts are missing
+     * they throw errors of many kinds as they are first used, so they are used here.
+     */
+    private static String font() throws IOException {
+        try {
+            List<String> here =
+                    List.of(
+                            GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                    .getAvailableFontFamilyNames(Locale.ROOT));
+            String font =
+                    Svg.FONTS.stream().filter(here::contains).findFirst().orElse(Font.SANS_SERIF);
+            double wide =
+                    new Font(font, Font.PLAIN, 12)
+                            .getStringBounds("words", new FontRenderContext(null, true, true))
+                            .getWidth();
+            if (!here.isEmpty() && wide > 0) {
+                return font;
+            }
+        } catch (RuntimeException | Error trouble) {
+            throw new IOException(NO_FONTS, trouble);
+        }
+        throw new IOException(NO_FONTS);
     }
 
     private static byte[] drawn(Figure figure, String font) throws IOException {
@@ -100,7 +121,10 @@ final class Png {
 
     private static SVGDocument read(String svg) {
         LoaderContext nothingElse =
-                LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL).build();
+                LoaderContext.builder()
+                        .externalResourcePolicy(ResourcePolicy.DENY_ALL)
+                        .documentLimits(OF_OURS)
+                        .build();
         SVGDocument document =
                 new SVGLoader()
                         .load(

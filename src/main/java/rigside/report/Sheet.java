@@ -90,7 +90,7 @@ final class Sheet {
      */
     double key(double x, double top, double wide, Mark.Shape shape, Ink ink, String text) {
         sign(x + 5, top + TEXT * 0.5 + 1, 3.4, shape, ink);
-        return paragraph(x + 15, top, wide - 15, 2, Mark.Weight.NORMAL, Ink.INK, text);
+        return paragraph(x + 15, top, wide - 15, 3, Mark.Weight.NORMAL, Ink.INK, text);
     }
 
     /** The same for a sign with a cross over it. */

@@ -154,7 +154,7 @@ final class Svg implements Mark.Cases<String> {
     public String sign(Mark.Sign mark) {
         double r = mark.size();
         return switch (mark.shape()) {
-            case RING -> circle(mark, r - 0.6, Ink.PAPER) + ring(mark, r - 0.6);
+            case RING -> ring(mark, Math.min(1.4, r * 0.4));
             case DISC -> circle(mark, r, mark.ink());
             case SQUARE -> shape(mark, "M-1-1H1V1H-1Z", r * 0.9);
             case DIAMOND -> shape(mark, "M0-1L1 0L0 1L-1 0Z", r * 1.25);
@@ -176,13 +176,15 @@ final class Svg implements Mark.Cases<String> {
                 + "/>\n";
     }
 
-    private String ring(Mark.Sign mark, double radius) {
-        return "<circle "
+    private String ring(Mark.Sign mark, double thick) {
+        double radius = mark.size() - thick / 2;
+        return circle(mark, radius, Ink.PAPER)
+                + "<circle "
                 + centre(mark)
                 + " r=\""
                 + number(radius)
                 + "\" fill=\"none\" "
-                + stroke(mark.ink(), 1.4)
+                + stroke(mark.ink(), thick)
                 + "/>\n";
     }
 

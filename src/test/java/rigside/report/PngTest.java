@@ -1,0 +1,86 @@
+package rigside.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.GraphicsEnvironment;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** PNG pictures show what the SVG says, on white, fine enough for print. */
+class PngTest {
+    private static final int WHITE = 0xFFFFFFFF;
+
+    @BeforeAll
+    static void fontsAreHere() {
+        System.setProperty("java.awt.headless", "true");
+        assumeTrue(
+                GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                .getAvailableFontFamilyNames()
+                                .length
+                        > 0,
+                "no fonts on this machine");
+    }
+
+    private static BufferedImage picture(List<Mark> marks) throws IOException {
+        Drawing drawing = new Drawing(Drawing.WIDE, 100, marks);
+        byte[] png = Figures.png(new Figure("a", "title", "words", drawing, drawing));
+        return ImageIO.read(new ByteArrayInputStream(png));
+    }
+
+    @Test
+    void itIsWideEnoughForPrintAndWhite() throws IOException {
+        BufferedImage picture = picture(List.of());
+        assertEquals(1648, picture.getWidth());
+        assertEquals(248, picture.getHeight());
+        assertEquals(WHITE, picture.getRGB(0, 0));
+        assertEquals(WHITE, picture.getRGB(800, 124));
+    }
+
+    @Test
+    void marksAreWhereTheyShouldBe() throws IOException {
+        BufferedImage picture = picture(List.of(new Mark.Box(100, 20, 10, 10, Ink.MARK)));
+        int inside = picture.getRGB(2 * (12 + 105), 2 * (12 + 25));
+        assertEquals(0xFF9A3412, inside);
+        assertEquals(WHITE, picture.getRGB(2 * (12 + 97), 2 * (12 + 25)));
+    }
+
+    @Test
+    void wordsAreDrawn() throws IOException {
+        BufferedImage picture =
+                picture(
+                        List.of(
+                                new Mark.Words(
+                                        400,
+                                        50,
+                                        12,
+                                        Mark.Anchor.MIDDLE,
+                                        Mark.Weight.BOLD,
+                                        Ink.INK,
+                                        "settled")));
+        int dark = 0;
+        for (int x = 0; x < picture.getWidth(); x++) {
+            for (int y = 0; y < picture.getHeight(); y++) {
+                dark += picture.getRGB(x, y) == WHITE ? 0 : 1;
+            }
+        }
+        assertTrue(dark > 200, "only " + dark + " dots are not white");
+    }
+
+    /** A drawing library usually refuses so many, lest a foreign file takes all the time. */
+    @Test
+    void thousandsOfMarksAreDrawn() throws IOException {
+        List<Mark> marks = new ArrayList<>();
+        for (int at = 0; at < 20_000; at++) {
+            marks.add(new Mark.Sign(at % 800, 50, 2, Mark.Shape.DISC, Ink.INK));
+        }
+        assertEquals(1648, picture(marks).getWidth());
+    }
+}
