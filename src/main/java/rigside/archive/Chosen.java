@@ -1,5 +1,6 @@
 package rigside.archive;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import rigside.journal.JournalReader;
@@ -23,7 +24,8 @@ public record Chosen(WithValues values, Optional<Protocol> protocol, long seed) 
      */
     public static Chosen read(Path place) {
         Reading reading = JournalReader.readAsGiven(place);
-        Path folder = place.toAbsolutePath().normalize();
+        Path whole = place.toAbsolutePath().normalize();
+        Path folder = Files.isRegularFile(whole) ? whole.getParent() : whole;
         return new Chosen(
                 FromJournal.of(folder, Optional.empty(), reading),
                 reading.state().opening().map(State.Opening::protocol),

@@ -161,9 +161,7 @@ public record Following(
                 sessions.stream()
                         .filter(each -> Named.measured(each.session(), measure).isPresent())
                         .filter(each -> Named.worn(each.session(), condition).isPresent())
-                        .sorted(
-                                Comparator.comparing(
-                                        each -> each.session().begun().orElseThrow().toInstant()))
+                        .sorted(Comparator.comparing(WithValues::session, Wear.IN_ORDER))
                         .toList();
         if (ordered.isEmpty()) {
             return List.of();

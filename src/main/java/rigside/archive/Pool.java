@@ -80,9 +80,7 @@ public record Pool(List<Archived> sessions, List<Pooled> comparisons, List<Strin
     public static Pool of(List<Chosen> chosen) {
         List<Chosen> sessions =
                 chosen.stream()
-                        .sorted(
-                                Comparator.comparing(
-                                        each -> each.session().begun().orElseThrow().toInstant()))
+                        .sorted(Comparator.comparing(Chosen::session, Wear.IN_ORDER))
                         .toList();
         Chosen latest = sessions.get(sessions.size() - 1);
         Protocol protocol = latest.protocol().orElseThrow();

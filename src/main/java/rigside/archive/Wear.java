@@ -1,5 +1,8 @@
 package rigside.archive;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +16,12 @@ import java.util.Map;
  */
 record Wear(Map<Key, Integer> forgotten) {
 
+    /** The earliest day first; by their opening on one day, for a form may be typed in later. */
+    static final Comparator<Archived> IN_ORDER =
+            Comparator.comparing((Archived each) -> each.day().orElse(LocalDate.MIN))
+                    .thenComparing(
+                            each -> each.begun().map(ZonedDateTime::toInstant).orElse(Instant.MIN));
+
     private record Key(Archived session, String piece) {}
 
     /** Of sessions in any order. */
@@ -20,8 +29,7 @@ record Wear(Map<Key, Integer> forgotten) {
         Map<String, Integer> worn = new HashMap<>();
         Map<Key, Integer> forgotten = new HashMap<>();
         sessions.stream()
-                .filter(each -> each.session().begun().isPresent())
-                .sorted(Comparator.comparing(each -> each.session().begun().get().toInstant()))
+                .sorted(Comparator.comparing(WithValues::session, IN_ORDER))
                 .forEach(each -> count(each, worn, forgotten));
         return new Wear(Map.copyOf(forgotten));
     }

@@ -8,7 +8,6 @@ import picocli.CommandLine.Option;
 import rigside.archive.Among;
 import rigside.archive.Archive;
 import rigside.archive.Archived;
-import rigside.archive.Progress;
 import rigside.archive.Refusal;
 import rigside.archive.WithValues;
 import rigside.desk.Folders;
@@ -40,19 +39,27 @@ final class ArchiveOptions {
     /** What came of choosing. */
     record Found(List<WithValues> sessions, Optional<String> leftOut, Optional<Refusal> refusal) {}
 
-    /**
-     * The sessions meant, the latest first.
-     *
-     * @throws IOException if the folder of sessions cannot be read
-     */
-    Found find(Folders folders) throws IOException {
+    /** The sessions meant, the latest first; how far a long reading has come is told. */
+    Found find(Folders folders, PrintWriter err) {
         Archive archive = of(folders);
         Among among = new Among(protocol, wearer, simulated);
-        List<Archived> all = archive.list(Progress.NONE);
-        return new Found(
-                archive.withValues(among::holds, Progress.NONE),
-                among.leftOut(all),
-                among.refusal(all));
+        try {
+            List<Archived> all = archive.list(new ReadingTold(err));
+            return new Found(
+                    archive.withValues(among::holds, new ReadingTold(err)),
+                    among.leftOut(all),
+                    among.refusal(all));
+        } catch (IOException unreadable) {
+            return new Found(
+                    List.of(), Optional.empty(), Optional.of(unreadable(archive, unreadable)));
+        }
+    }
+
+    /** What is said when the folder of sessions cannot be read. */
+    static Refusal unreadable(Archive archive, IOException why) {
+        return new Refusal(
+                "the folder '" + archive.sessions() + "' cannot be read: " + why.getMessage(),
+                "--home names another one");
     }
 
     static Archive of(Folders folders) {

@@ -1,6 +1,7 @@
 package rigside.command;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,9 +14,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import rigside.archive.Archive;
 import rigside.archive.Chosen;
 import rigside.archive.DaysApart;
-import rigside.archive.Progress;
 import rigside.archive.Refusal;
 import rigside.archive.WithValues;
 
@@ -42,7 +43,7 @@ final class Compare implements Callable<Integer> {
     private record Side(Path session, String condition) {}
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         Side one = side(sides.get(0));
         Side two = side(sides.get(1));
         Chosen first = Chosen.read(rigside.session(one.session()));
@@ -52,9 +53,14 @@ final class Compare implements Callable<Integer> {
         if (refusal.isPresent()) {
             return ArchiveOptions.refused(spec.commandLine().getErr(), refusal.get());
         }
-        List<WithValues> all =
-                ArchiveOptions.of(rigside.folders())
-                        .withValues(DaysApart.mayTell(first, second), Progress.NONE);
+        Archive archive = ArchiveOptions.of(rigside.folders());
+        PrintWriter err = spec.commandLine().getErr();
+        List<WithValues> all;
+        try {
+            all = archive.withValues(DaysApart.mayTell(first, second), new ReadingTold(err));
+        } catch (IOException unreadable) {
+            return ArchiveOptions.refused(err, ArchiveOptions.unreadable(archive, unreadable));
+        }
         DaysApart apart = DaysApart.of(first, one.condition(), second, two.condition(), all);
         return pages.give(spec.commandLine(), ComparePage.of(apart), () -> CompareJson.of(apart));
     }

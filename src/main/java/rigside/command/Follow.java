@@ -1,6 +1,5 @@
 package rigside.command;
 
-import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -40,8 +39,8 @@ final class Follow implements Callable<Integer> {
     @Mixin private PageOptions pages;
 
     @Override
-    public Integer call() throws IOException {
-        ArchiveOptions.Found found = options.find(rigside.folders());
+    public Integer call() {
+        ArchiveOptions.Found found = options.find(rigside.folders(), spec.commandLine().getErr());
         Optional<Refusal> refusal =
                 found.refusal().or(() -> Following.refusal(found.sessions(), measure, condition));
         if (refusal.isPresent()) {
@@ -50,7 +49,8 @@ final class Follow implements Callable<Integer> {
         Following following = Following.of(found.sessions(), measure, condition);
         return pages.give(
                 spec.commandLine(),
-                FollowPage.of(following, found.leftOut()),
+                FollowPage.of(following, found.leftOut(), false),
+                FollowPage.of(following, found.leftOut(), true),
                 () -> FollowJson.of(following, found.leftOut()));
     }
 }

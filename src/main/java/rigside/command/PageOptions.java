@@ -1,9 +1,8 @@
 package rigside.command;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
@@ -23,23 +22,25 @@ final class PageOptions {
             description = "write the same as one HTML page to this file, too")
     private Optional<Path> html = Optional.empty();
 
+    @Option(
+            names = "--replace",
+            description = "write over a file of that name; otherwise it is not touched")
+    private boolean replace;
+
     /** Prints it, and writes the file if one is wanted. */
     int give(CommandLine command, Page page, Supplier<String> asJson) {
-        command.getOut().print(json ? asJson.get() : page.text(WIDTH));
+        return give(command, page, page, asJson);
+    }
+
+    /** The same where text and HTML are not made of the same blocks. */
+    int give(CommandLine command, Page text, Page page, Supplier<String> asJson) {
+        command.getOut().print(json ? asJson.get() : text.text(WIDTH));
         command.getOut().flush();
         return html.isPresent() ? write(command, page, html.get()) : Exit.DONE;
     }
 
-    private static int write(CommandLine command, Page page, Path file) {
-        try {
-            Files.write(file, page.html().getBytes(StandardCharsets.UTF_8));
-            command.getErr().println("written: " + file);
-            return Exit.DONE;
-        } catch (IOException notWritten) {
-            command.getErr()
-                    .println("rigside: " + file + " cannot be written: " + notWritten.getMessage());
-            command.getErr().println("    name a file in a folder that may be written to");
-            return Exit.PROBLEMS;
-        }
+    private int write(CommandLine command, Page page, Path file) {
+        byte[] bytes = page.html().getBytes(StandardCharsets.UTF_8);
+        return ReportFiles.write(Map.of(file, bytes), replace, command) ? Exit.DONE : Exit.PROBLEMS;
     }
 }

@@ -1,6 +1,5 @@
 package rigside.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +39,7 @@ final class Pool implements Callable<Integer> {
             List<Chosen> sessions, Optional<String> leftOut, Optional<Refusal> refusal) {}
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         if (named.isEmpty() != options.isAsked()) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -64,8 +63,8 @@ final class Pool implements Callable<Integer> {
         return named.stream().map(parent::session).map(Chosen::read).toList();
     }
 
-    private Picked fromArchive() throws IOException {
-        ArchiveOptions.Found found = options.find(parent.folders());
+    private Picked fromArchive() {
+        ArchiveOptions.Found found = options.find(parent.folders(), spec.commandLine().getErr());
         return new Picked(
                 found.sessions().stream()
                         .map(each -> Chosen.read(each.session().folder()))

@@ -1,6 +1,5 @@
 package rigside.command;
 
-import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -39,8 +38,8 @@ final class Spread implements Callable<Integer> {
     @Mixin private PageOptions pages;
 
     @Override
-    public Integer call() throws IOException {
-        ArchiveOptions.Found found = options.find(rigside.folders());
+    public Integer call() {
+        ArchiveOptions.Found found = options.find(rigside.folders(), spec.commandLine().getErr());
         Optional<Refusal> refusal =
                 found.refusal()
                         .or(() -> SpreadOnRecord.refusal(found.sessions(), measure, condition));

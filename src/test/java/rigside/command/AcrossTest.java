@@ -133,10 +133,22 @@ class AcrossTest {
         String html = Files.readString(file);
         assertTrue(html.contains("No verdict is given."), html);
         assertFalse(html.contains("<script"), html);
-        Said unwritten =
-                say("pool", "--protocol", "disc", "--html", home.resolve("no/x").toString());
-        assertEquals(Exit.PROBLEMS, unwritten.exit());
-        assertTrue(unwritten.err().contains("cannot be written"), unwritten.err());
+        Path followed = home.resolve("follow.html");
+        say(
+                "follow",
+                "--condition",
+                "plain",
+                "--measure",
+                "breathing",
+                "--html",
+                followed.toString());
+        assertTrue(Files.readString(followed).contains("<svg"));
+        Said again = say("pool", "--protocol", "disc", "--html", file.toString());
+        assertEquals(Exit.PROBLEMS, again.exit());
+        assertTrue(again.err().contains("is there already"), again.err());
+        assertEquals(
+                Exit.DONE,
+                say("pool", "--protocol", "disc", "--replace", "--html", file.toString()).exit());
     }
 
     @Test
