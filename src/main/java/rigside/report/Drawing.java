@@ -1,5 +1,6 @@
 package rigside.report;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,5 +26,20 @@ public record Drawing(double width, double height, List<Mark> marks) {
             throw new IllegalArgumentException("drawing of " + width + " by " + height);
         }
         marks = List.copyOf(marks);
+    }
+
+    /** The same with a line of words below it. */
+    Drawing with(String words) {
+        List<Mark> more = new ArrayList<>(marks);
+        more.add(
+                new Mark.Words(
+                        0,
+                        height + Sheet.SMALL + 2,
+                        Sheet.SMALL,
+                        Mark.Anchor.START,
+                        Mark.Weight.BOLD,
+                        Ink.MARK,
+                        words));
+        return new Drawing(width, height + Sheet.SMALL * Letters.LEADING + 4, more);
     }
 }

@@ -24,6 +24,12 @@ public record Figure(String name, String title, String description, Drawing narr
         }
     }
 
+    /** The same with words below it that go wherever it goes. */
+    Figure with(String words) {
+        return new Figure(
+                name, title, words + " " + description, narrow.with(words), wide.with(words));
+    }
+
     /** One SVG file, black on white: no script, no style sheet, nothing fetched. */
     public String svg() {
         return Svg.file(this);

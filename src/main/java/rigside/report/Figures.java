@@ -11,6 +11,9 @@ import rigside.session.State;
 public final class Figures {
     private Figures() {}
 
+    /** Stands in each, since a figure may go its own way. */
+    private static final String INVENTED = "Simulated: every value is invented.";
+
     /** All of them, measure by measure, in the order they are to be read. */
     public static List<Figure> of(State state, Shown shown) {
         return state.protocol().measures().stream()
@@ -27,7 +30,12 @@ public final class Figures {
                         PullsPlot.of(state, shown, measure),
                         ExercisesPlot.of(state, shown, measure))
                 .flatMap(Optional::stream)
+                .map(figure -> isInvented(state) ? figure.with(INVENTED) : figure)
                 .toList();
+    }
+
+    private static boolean isInvented(State state) {
+        return state.opening().map(opened -> opened.event().simulated()).orElse(false);
     }
 
     /**

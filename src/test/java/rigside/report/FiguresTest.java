@@ -44,6 +44,20 @@ class FiguresTest {
                 demonstration().stream().map(Figure::name).toList());
     }
 
+    @Test
+    void aFigureOfASimulatedSessionSaysSoWhereverItGoes() {
+        for (Figure figure : demonstration()) {
+            String said = "Simulated: every value is invented.";
+            assertTrue(figure.description().startsWith(said), figure::description);
+            for (Drawing drawing : List.of(figure.narrow(), figure.wide())) {
+                assertTrue(Boxed.all(drawing).stream().anyMatch(each -> each.text().equals(said)));
+            }
+        }
+        Invented real = new Invented(Invented.protocol(2, 20, REQUIRED), 3, at -> 100 + at);
+        Figures.of(real.state(), real.shown())
+                .forEach(figure -> assertFalse(figure.svg().contains("invented"), figure::svg));
+    }
+
     /** Looked at as pictures, narrow and wide, in the light and in the dark. */
     @Test
     void theDemonstrationsFiguresAreAsApproved() {
