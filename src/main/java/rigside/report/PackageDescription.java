@@ -68,7 +68,14 @@ final class PackageDescription {
         if (opened.simulated()) {
             text.append("Simulated: every value is invented. ");
         }
-        text.append("A respirator comparison at a bench by one wearer: ")
+        text.append(
+                        switch (protocol.purpose()) {
+                            case COMPARISON -> "A respirator comparison at a bench by one wearer: ";
+                            case REPEATABILITY ->
+                                    "One respirator put on again and again at a bench by one"
+                                            + " wearer: ";
+                            case INSTRUMENT_CHECK -> "A check of instruments at a bench: ";
+                        })
                 .append(Harmless.visible(protocol.question()))
                 .append(
                         " It is not a certified fit test. Numbers have a point and as many digits as")

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -56,13 +57,12 @@ public final class PackageFolder {
     public static void write(Path folder, Map<String, byte[]> files) throws IOException {
         Path parent = folder.toAbsolutePath().normalize().getParent();
         Files.createDirectories(parent);
-        Path next = Files.createTempDirectory(parent, ".rigside-data-");
+        // Not a temporary folder of the system's: those are for their owner alone.
+        Path next = Files.createDirectory(parent.resolve(".rigside-data-" + UUID.randomUUID()));
         try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 Files.write(next.resolve(file.getKey()), file.getValue());
             }
-            next.toFile().setReadable(true, false);
-            next.toFile().setExecutable(true, false);
             swap(folder.toAbsolutePath().normalize(), next, parent);
         } finally {
             remove(next);
