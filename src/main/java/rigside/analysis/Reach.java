@@ -11,6 +11,11 @@ import rigside.session.State;
 
 /** What a session's findings do and do not say, in sentences. */
 public final class Reach {
+    /** Said where earlier plans cannot be found. */
+    public static final String EARLIER_UNKNOWN =
+            "Whether there were earlier plans on the same question is not known: no wearer's code"
+                    + " tells whose they would be.";
+
     private Reach() {}
 
     /**

@@ -2,6 +2,7 @@ package rigside.desk;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -20,6 +21,9 @@ public final class WholeFile {
     public static void write(Path file, byte[] bytes, boolean replacing) throws IOException {
         if (!replacing && Files.exists(file)) {
             throw new FileAlreadyExistsException(file.toString());
+        }
+        if (Files.isDirectory(file)) {
+            throw new FileSystemException(file.toString(), null, "a folder of that name is there");
         }
         Path beside = file.resolveSibling("." + file.getFileName() + ".part");
         try {

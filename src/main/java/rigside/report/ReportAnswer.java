@@ -194,7 +194,13 @@ record ReportAnswer(Material of) {
         List<Block> blocks = new ArrayList<>();
         List<String> points = new ArrayList<>(Reach.of(of.state(), of.shown()));
         if (of.compares()) {
-            of.earlier().ifPresent(all -> points.add(Reach.earlier(all.size())));
+            points.addAll(
+                    of.earlier()
+                            .map(all -> List.of(Reach.earlier(all.size())))
+                            .orElse(
+                                    of.opened().simulated()
+                                            ? List.of()
+                                            : List.of(Reach.EARLIER_UNKNOWN)));
         }
         if (!points.isEmpty()) {
             blocks.add(new Block.Points(points));
