@@ -90,13 +90,8 @@ final class Report implements Callable<Integer> {
         if (material.isEmpty()) {
             return Exit.PROBLEMS;
         }
-        Map<Path, byte[]> files;
-        try {
-            files = files(material.get());
-        } catch (IOException notDrawn) {
-            err().println("rigside: " + notDrawn.getMessage());
-            return Exit.PROBLEMS;
-        }
+        Map<Path, byte[]> files = files(material.get());
+        boolean drawn = figures.isEmpty() || areDrawn(material.get(), figures.get(), files);
         if (!files.isEmpty() && !ReportFiles.write(files, replace, spec.commandLine())) {
             return Exit.PROBLEMS;
         }
@@ -106,24 +101,35 @@ final class Report implements Callable<Integer> {
                                     .text(width.orElseGet(Report::columns)));
             out().flush();
         }
-        return reading.damage().isEmpty() ? Exit.DONE : Exit.PROBLEMS;
+        return reading.damage().isEmpty() && drawn ? Exit.DONE : Exit.PROBLEMS;
     }
 
     private static int columns() {
         return Math.max(NARROWEST, Math.min(WIDEST, Columns.now()));
     }
 
-    private Map<Path, byte[]> files(Material of) throws IOException {
+    private Map<Path, byte[]> files(Material of) {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         html.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).html())));
         markdown.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).markdown())));
-        if (figures.isPresent()) {
-            for (Figure figure : Figures.of(of.state(), of.shown())) {
-                files.put(figures.get().resolve(figure.name() + ".svg"), bytes(figure.svg()));
-                files.put(figures.get().resolve(figure.name() + ".png"), Figures.png(figure));
+        return files;
+    }
+
+    /** Figures as SVG always, as PNG where this machine can draw them; says why where it cannot. */
+    private boolean areDrawn(Material of, Path folder, Map<Path, byte[]> files) {
+        boolean drawn = true;
+        for (Figure figure : Figures.of(of.state(), of.shown())) {
+            files.put(folder.resolve(figure.name() + ".svg"), bytes(figure.svg()));
+            try {
+                if (drawn) {
+                    files.put(folder.resolve(figure.name() + ".png"), Figures.png(figure));
+                }
+            } catch (IOException notDrawn) {
+                err().println("rigside: " + notDrawn.getMessage());
+                drawn = false;
             }
         }
-        return files;
+        return drawn;
     }
 
     private static byte[] bytes(String text) {

@@ -41,7 +41,7 @@ final class Png {
 
     private static final String NO_FONTS =
             "no PNG can be drawn: this machine has no fonts, or a Java without graphics\n"
-                    + "install a font (DejaVu or Liberation, with fontconfig), or take the SVG";
+                    + "install a font (DejaVu or Liberation, with fontconfig), or take the SVG files";
 
     private static final Map<RenderingHints.Key, Object> FINE =
             Map.of(
@@ -66,7 +66,7 @@ final class Png {
         } catch (OutOfMemoryError trouble) {
             throw new IOException(
                     figure.name()
-                            + ": too high a picture for the memory there is\ntake the SVG instead",
+                            + ": too high a picture for the memory there is\ntake its SVG file",
                     trouble);
         }
     }
