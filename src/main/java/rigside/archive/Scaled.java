@@ -1,5 +1,6 @@
 package rigside.archive;
 
+import java.util.List;
 import rigside.analysis.Digits;
 import rigside.analysis.SpreadWords;
 import rigside.decide.Interval;
@@ -62,7 +63,13 @@ public record Scaled(boolean ratio, String unit) {
 
     /** The same of two limits. */
     public String changes(double low, double high) {
-        String figures = figure(low) + " to " + figure(high);
+        boolean plain = !ratio || (isPlain(low) && isPlain(high));
+        // With as many digits as tell both from no change.
+        List<String> digits = Digits.apart(outward(low), outward(high), outward(0));
+        String figures =
+                plain
+                        ? digits.get(0) + " to " + digits.get(1)
+                        : figure(low) + " to " + figure(high);
         return ratio ? figures : withUnit(figures);
     }
 
@@ -78,10 +85,15 @@ public record Scaled(boolean ratio, String unit) {
 
     private String figure(double analysed) {
         double read = outward(analysed);
-        if (ratio && !(read >= LEAST && read <= MOST)) {
+        if (ratio && !isPlain(analysed)) {
             return read < 1 ? "below 0.001" : "above 1000";
         }
         return Digits.three(read);
+    }
+
+    private boolean isPlain(double analysed) {
+        double read = outward(analysed);
+        return read >= LEAST && read <= MOST;
     }
 
     private String withUnit(String figures) {

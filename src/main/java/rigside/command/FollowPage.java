@@ -9,6 +9,7 @@ import rigside.archive.Scaled;
 import rigside.decide.Chart;
 import rigside.decide.Limits;
 import rigside.report.Block;
+import rigside.report.Cell;
 import rigside.report.ControlPlot;
 import rigside.report.Figure;
 import rigside.report.Page;
@@ -28,8 +29,10 @@ final class FollowPage {
         leftOut.ifPresent(each -> blocks.add(new Block.Words(each)));
         if (drawn) {
             plot(following).ifPresent(each -> blocks.add(new Block.Drawn(each)));
+            blocks.add(table(following));
+        } else {
+            blocks.add(new Block.Verbatim(String.join("\n", StripChart.of(following))));
         }
-        blocks.add(new Block.Verbatim(String.join("\n", StripChart.of(following))));
         FollowingWords.of(following).forEach(each -> blocks.add(new Block.Words(each)));
         blocks.add(AcrossBlocks.NOT_CERTIFIED);
         return new Page(
@@ -38,6 +41,30 @@ final class FollowPage {
                         ? "1 session"
                         : following.points().size() + " sessions",
                 blocks);
+    }
+
+    private static Block table(Following following) {
+        return new Block.Table(
+                "",
+                List.of(
+                        new Block.Head("session", false),
+                        new Block.Head("piece", false),
+                        new Block.Head("worn before", true),
+                        new Block.Head("donnings", true),
+                        new Block.Head("mean", true),
+                        new Block.Head("spread", true)),
+                following.points().stream().map(each -> row(following.scale(), each)).toList());
+    }
+
+    private static List<Cell> row(Scaled scale, Following.Point point) {
+        return Cell.texts(
+                List.of(
+                        AcrossBlocks.name(point.session()),
+                        point.piece(),
+                        String.valueOf(Math.round(point.wornBefore())),
+                        String.valueOf(point.n()),
+                        (point.bounded() ? "at least " : "") + scale.value(point.mean()),
+                        AcrossBlocks.spread(scale, point)));
     }
 
     /** None where there is no chart, or its limits are one. */

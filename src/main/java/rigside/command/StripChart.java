@@ -11,12 +11,12 @@ import rigside.decide.Chart;
 import rigside.decide.Limits;
 
 /**
- * A control chart in plain ASCII, a line a session: the day, how many donnings, their mean and its
- * place between the limits.
+ * A control chart in plain ASCII, a line a session: the day, how many donnings, their mean and
+ * spread, and the mean's place between the limits.
  */
 final class StripChart {
     /** With what stands before it, 80 columns. */
-    private static final int WIDTH = 44;
+    private static final int WIDTH = 38;
 
     /** More lines than this nobody reads; earlier ones are counted. */
     private static final int MOST = 60;
@@ -48,7 +48,10 @@ final class StripChart {
         List<String> lines = new ArrayList<>();
         List<Following.Point> points = following.points();
         int from = Math.max(0, points.size() - MOST);
-        lines.add(String.format(Locale.ROOT, "%-10s %4s %14s", "day", "n", "mean") + "  " + ends());
+        lines.add(
+                String.format(Locale.ROOT, "%-10s %4s %12s %8s", "day", "n", "mean", "spread")
+                        + "  "
+                        + ends());
         if (from > 0) {
             lines.add("(" + from + " earlier sessions are not drawn)");
         }
@@ -73,10 +76,11 @@ final class StripChart {
     private String line(Following.Point point) {
         return String.format(
                         Locale.ROOT,
-                        "%-10s %4d %14s",
+                        "%-10s %4d %12s %8s",
                         point.day(),
                         point.n(),
-                        (point.bounded() ? ">=" : "") + following.scale().value(point.mean()))
+                        (point.bounded() ? ">=" : "") + following.scale().value(point.mean()),
+                        AcrossBlocks.spread(following.scale(), point))
                 + "  "
                 + strip(point);
     }
