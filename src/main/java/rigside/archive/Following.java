@@ -96,41 +96,23 @@ public record Following(
      */
     public static Optional<Refusal> refusal(
             List<WithValues> sessions, String measure, String condition) {
-        return Named.unknown(
-                        sessions.stream()
-                                .anyMatch(s -> Named.measured(s.session(), measure).isPresent()),
-                        "measure",
-                        measure,
-                        sessions.stream()
-                                .flatMap(s -> s.session().measures().stream())
-                                .map(Archived.Measured::id)
-                                .toList())
-                .or(
-                        () ->
-                                Named.unknown(
-                                        sessions.stream()
-                                                .anyMatch(
-                                                        s ->
-                                                                Named.worn(s.session(), condition)
-                                                                        .isPresent()),
-                                        "condition",
-                                        condition,
-                                        sessions.stream()
-                                                .flatMap(s -> s.session().conditions().stream())
-                                                .map(Archived.Worn::id)
-                                                .toList()))
-                .or(
-                        () ->
-                                points(sessions, measure, condition).isEmpty()
-                                        ? Optional.of(
-                                                new Refusal(
-                                                        "none of these sessions has a value of '"
-                                                                + measure
-                                                                + "' in '"
-                                                                + condition
-                                                                + "'",
-                                                        ""))
-                                        : Optional.empty());
+        return Named.unknownMeasure(sessions, measure)
+                .or(() -> Named.unknownCondition(sessions, condition))
+                .or(() -> withoutValue(sessions, measure, condition));
+    }
+
+    private static Optional<Refusal> withoutValue(
+            List<WithValues> sessions, String measure, String condition) {
+        return points(sessions, measure, condition).isEmpty()
+                ? Optional.of(
+                        new Refusal(
+                                "none of these sessions has a value of '"
+                                        + measure
+                                        + "' in '"
+                                        + condition
+                                        + "'",
+                                ""))
+                : Optional.empty();
     }
 
     /**

@@ -26,19 +26,42 @@ final class Named {
                 .findFirst();
     }
 
-    static Optional<Refusal> unknown(
-            boolean known, String what, String wanted, List<String> there) {
-        return known
+    /** Why a measure cannot be taken from these; empty where one of them has it. */
+    static Optional<Refusal> unknownMeasure(List<WithValues> sessions, String wanted) {
+        return sessions.stream().anyMatch(each -> measured(each.session(), wanted).isPresent())
                 ? Optional.empty()
-                : Optional.of(
-                        new Refusal(
-                                "none of these sessions has a " + what + " '" + wanted + "'",
-                                "they have "
-                                        + Names.list(
-                                                there.stream()
-                                                        .distinct()
-                                                        .sorted()
-                                                        .map(each -> "'" + each + "'")
-                                                        .toList())));
+                : unknown(
+                        "measure",
+                        wanted,
+                        sessions.stream()
+                                .flatMap(each -> each.session().measures().stream())
+                                .map(Archived.Measured::id)
+                                .toList());
+    }
+
+    /** Why a condition cannot be taken from these; empty where one of them has it. */
+    static Optional<Refusal> unknownCondition(List<WithValues> sessions, String wanted) {
+        return sessions.stream().anyMatch(each -> worn(each.session(), wanted).isPresent())
+                ? Optional.empty()
+                : unknown(
+                        "condition",
+                        wanted,
+                        sessions.stream()
+                                .flatMap(each -> each.session().conditions().stream())
+                                .map(Archived.Worn::id)
+                                .toList());
+    }
+
+    private static Optional<Refusal> unknown(String what, String wanted, List<String> there) {
+        return Optional.of(
+                new Refusal(
+                        "none of these sessions has a " + what + " '" + wanted + "'",
+                        "they have "
+                                + Names.list(
+                                        there.stream()
+                                                .distinct()
+                                                .sorted()
+                                                .map(each -> "'" + each + "'")
+                                                .toList())));
     }
 }

@@ -109,39 +109,8 @@ public record SpreadOnRecord(
      */
     public static Optional<Refusal> refusal(
             List<WithValues> sessions, String measure, Optional<String> condition) {
-        return Named.unknown(
-                        sessions.stream()
-                                .anyMatch(s -> Named.measured(s.session(), measure).isPresent()),
-                        "measure",
-                        measure,
-                        sessions.stream()
-                                .flatMap(s -> s.session().measures().stream())
-                                .map(Archived.Measured::id)
-                                .toList())
-                .or(
-                        () ->
-                                condition.flatMap(
-                                        wanted ->
-                                                Named.unknown(
-                                                        sessions.stream()
-                                                                .anyMatch(
-                                                                        s ->
-                                                                                Named.worn(
-                                                                                                s
-                                                                                                        .session(),
-                                                                                                wanted)
-                                                                                        .isPresent()),
-                                                        "condition",
-                                                        wanted,
-                                                        sessions.stream()
-                                                                .flatMap(
-                                                                        s ->
-                                                                                s
-                                                                                        .session()
-                                                                                        .conditions()
-                                                                                        .stream())
-                                                                .map(Archived.Worn::id)
-                                                                .toList())));
+        return Named.unknownMeasure(sessions, measure)
+                .or(() -> condition.flatMap(each -> Named.unknownCondition(sessions, each)));
     }
 
     /**
