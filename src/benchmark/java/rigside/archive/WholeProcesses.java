@@ -42,11 +42,10 @@ public final class WholeProcesses {
         }
         Arrays.sort(seconds);
         System.out.printf(
-                "least %.2f s, median %.2f s, most %.2f s of %d runs: %s%n",
+                "least %.2f s, median %.2f s, most %.2f s of %d runs%n",
                 seconds[0],
                 (seconds[(seconds.length - 1) / 2] + seconds[seconds.length / 2]) / 2,
                 seconds[seconds.length - 1],
-                seconds.length,
-                String.join(" ", command));
+                seconds.length);
     }
 }

@@ -57,6 +57,7 @@ final class HelpPicture {
                 List.of(
                         "Up  Down|choose a protocol to start from, or a session",
                         "Tab|from the protocols to the sessions and back",
+                        "/|searches the sessions for words that all have to be found",
                         "Enter|start a session, go on with one, review one, or see the problems",
                         "v|review a session, or read about a protocol",
                         "o|the outline of a protocol: all of it on one page, step by step",
