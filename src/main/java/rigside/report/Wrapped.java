@@ -15,9 +15,13 @@ public final class Wrapped {
 
     /** Lines of the text made legible; none for an empty one. */
     public static List<String> of(String raw, int width) {
+        String text = Legible.of(raw);
+        if (!text.contains("  ") && Legible.width(text) <= width) {
+            return text.isEmpty() ? List.of() : List.of(text);
+        }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : BETWEEN.split(Legible.of(raw), -1)) {
+        for (String word : BETWEEN.split(text, -1)) {
             if (Legible.width(line.toString()) + 1 + Legible.width(word) > width
                     && line.length() > 0) {
                 lines.add(line.toString());
