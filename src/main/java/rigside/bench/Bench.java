@@ -89,6 +89,29 @@ public final class Bench {
         }
     }
 
+    /**
+     * Shows the entries of a closed session, to amend or strike out what was entered wrong, until
+     * it is left.
+     *
+     * @param folder the session's folder
+     * @throws NotOpened if it is open still, open elsewhere, damaged, or cannot be written
+     */
+    public static void correct(Console console, Path folder, Settings settings) throws NotOpened {
+        try (Journal journal = Journal.correct(folder)) {
+            if (!journal.state().course().closed()) {
+                throw new NotOpened(
+                        "this session is open",
+                        "go on with it; what was entered wrong is amended on its page of entries");
+            }
+            Recorded last = journal.events().get(journal.events().size() - 1);
+            Moment now = Moment.now();
+            long at = SessionClock.resumedAt(last, now.wall());
+            Runner runner =
+                    Runner.correcting(new JournalLedger(journal), Wall::now, journal.state(), at);
+            Sitting.correct(console, runner, new SessionTime(now.nanos(), at, 1), settings);
+        }
+    }
+
     /** How a runner comes to be, once its rig is there. */
     private interface Starting {
         Runner with(Rig rig) throws IOException;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rigside.analysis.SlotWords;
 import rigside.protocol.Step;
+import rigside.session.Applicable;
 import rigside.session.Event;
 import rigside.session.Procedure;
 import rigside.session.Slot;
@@ -35,6 +36,20 @@ record Confirmation(State state, boolean checked) {
         }
         if (event instanceof Event.EntryVoided voided) {
             return Optional.of("entry " + voided.entry() + " is struck out: " + voided.reason());
+        }
+        if (event instanceof Event.EntryAmended amended) {
+            return Optional.of(
+                    "entry "
+                            + amended.entry()
+                            + " is amended to "
+                            + amended.value()
+                            + ": "
+                            + amended.reason()
+                            + undone(amended.entry()));
+        }
+        if (event instanceof Event.AmendmentWithdrawn withdrawn) {
+            return Optional.of(
+                    "entry " + withdrawn.entry() + " is as it was before it was amended");
         }
         if (event instanceof Event.DonningStruck struck) {
             return Optional.of(
@@ -89,6 +104,14 @@ record Confirmation(State state, boolean checked) {
                 + SlotWords.within(state, event.slot())
                 + (value.isEmpty() ? " left empty" : " " + value)
                 + ", captured";
+    }
+
+    /** What a donning that is over would have had to hold, had the answer been right at once. */
+    private String undone(int entry) {
+        List<String> steps = Applicable.missed(state, entry);
+        return steps.isEmpty()
+                ? ""
+                : "; not done, though it should have been: " + String.join("; ", steps);
     }
 
     /** Where a no leads; what stops the session says so itself. */

@@ -8,13 +8,15 @@ import java.util.Optional;
 import java.util.Set;
 import rigside.rig.SoundVolume;
 import rigside.screen.Action;
+import rigside.screen.AmendingWords;
 import rigside.screen.Keys;
 import rigside.screen.Listing;
 import rigside.screen.Stroke;
-import rigside.screen.View;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
+import rigside.screen.View;
 import rigside.session.Activity;
+import rigside.session.Amending;
 import rigside.session.Input;
 
 /**
@@ -42,7 +44,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
         if (isLeave(key)) {
             return new Reaction(ui.dropped(), Optional.empty(), true);
         }
-        Ui quiet = ui.silent();
+        Ui quiet = isAmending(ui) ? ui : ui.silent();
         return Keys.action(view, key)
                 .map(action -> new Acting(quiet, view).on(action))
                 .orElseGet(() -> typed(quiet, view, key));
@@ -60,6 +62,13 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
     /** The end of input, and the key that ends any program. */
     private static boolean isLeave(KeyStroke key) {
         return key.getKeyType() == KeyType.EOF || Stroke.of(key).equals(Stroke.ctrl('c'));
+    }
+
+    /** What stands there is read until the question is answered. */
+    private static boolean isAmending(Ui ui) {
+        return ui.prompt()
+                .filter(asked -> asked == Prompt.AMEND_VALUE || asked == Prompt.AMEND_REASON)
+                .isPresent();
     }
 
     private static Reaction typed(Ui ui, View view, KeyStroke key) {
@@ -122,6 +131,7 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case FIRST -> only(ui.selecting(0));
                 case LAST -> only(ui.selecting(view.seen().limit()));
                 case VOID -> strike();
+                case AMEND -> amend();
                 case SOUND -> at(ui.volume().toggled());
                 case LOUDER -> at(ui.volume().louder());
                 case SOFTER -> at(ui.volume().softer());
@@ -167,8 +177,11 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 return saying(ui, new Input.GoOnPressed());
             }
             if (ui.prompt().isPresent()) {
-                return ui.typed().isBlank()
-                        ? only(ui.dropped())
+                if (ui.typed().isBlank()) {
+                    return only(ui.silent().dropped());
+                }
+                return ui.prompt().get() == Prompt.AMEND_VALUE
+                        ? only(amended())
                         : saying(ui, answer(ui.prompt().get()));
             }
             return view.state().activity() instanceof Activity.Filling
@@ -182,12 +195,32 @@ record Reaction(Ui ui, Optional<Input> input, boolean leaves) {
                 case NOTE -> new Input.NoteTyped(text);
                 case VOID_REASON -> new Input.VoidAsked(ui.target(), text);
                 case STRIKE_REASON -> new Input.StrikeAsked(ui.target(), text);
+                case AMEND_VALUE, AMEND_REASON ->
+                        new Input.AmendAsked(ui.target(), ui.kept(), text, true);
                 case LEAVE_OUT_REASON, GATE_REASON -> new Input.LeaveOutAsked(text);
                 case RETAKE_REASON -> new Input.RetakeAsked(text);
                 case CHECK_FAILED -> new Input.CheckFailed(text);
                 case ABANDON_REASON -> new Input.AbandonAsked(text);
                 case END_REASON -> new Input.EndAsked(text);
             };
+        }
+
+        /** The value is checked before anybody thinks of a reason. */
+        private Ui amended() {
+            Amending.Meaning meaning = Amending.meaning(view.state(), ui.target(), ui.typed());
+            return meaning instanceof Amending.Meaning.Refused no
+                    ? ui.saying(no.why())
+                    : ui.asksWhy().saying(AmendingWords.then(ui.target(), meaning));
+        }
+
+        private Reaction amend() {
+            List<Listing.Row> rows = Listing.of(view.state());
+            return ui.selected() < rows.size()
+                            && rows.get(ui.selected()) instanceof Listing.Row.OfEntry line
+                    ? only(
+                            ui.asking(Prompt.AMEND_VALUE, line.entry().number())
+                                    .saying(AmendingWords.now(view, line.entry())))
+                    : only(ui);
         }
 
         private Reaction strike() {

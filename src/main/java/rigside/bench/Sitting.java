@@ -69,6 +69,14 @@ final class Sitting {
         }
     }
 
+    /** Shows the entries of a closed session until the tester leaves it. */
+    static void correct(Console console, Runner runner, SessionTime time, Settings settings) {
+        Ui ui = Ui.START.at(settings.sound().volume()).at(View.Page.ENTRIES);
+        try (Signals signals = Signals.of(settings.speak(), console::bell)) {
+            new Sitting(console, runner, time, settings, signals, ui).run();
+        }
+    }
+
     /**
      * Keys that wait are taken before time passes, so that the moment of a press is not overtaken
      * by a tick.

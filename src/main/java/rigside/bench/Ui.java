@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import rigside.analysis.Shown;
 import rigside.rig.SoundVolume;
-import rigside.screen.View;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
+import rigside.screen.View;
 import rigside.session.Event;
 import rigside.session.State;
 
@@ -20,6 +20,7 @@ import rigside.session.State;
  * @param typed the text typed so far
  * @param message the last refusal or confirmation, if any
  * @param volume how loud cues are
+ * @param kept what was typed at the question before, where two belong together
  */
 record Ui(
         Page page,
@@ -28,11 +29,12 @@ record Ui(
         int target,
         String typed,
         Optional<String> message,
-        SoundVolume volume) {
+        SoundVolume volume,
+        String kept) {
 
     /** At the step, with nothing typed. */
     static final Ui START =
-            new Ui(Page.STEP, 0, Optional.empty(), 0, "", Optional.empty(), SoundVolume.USUAL);
+            new Ui(Page.STEP, 0, Optional.empty(), 0, "", Optional.empty(), SoundVolume.USUAL, "");
 
     /** All that a picture depends on. */
     View view(State state, Shown shown, long now, View.Style style) {
@@ -40,36 +42,50 @@ record Ui(
     }
 
     Ui at(Page next) {
-        return new Ui(next, 0, prompt, target, typed, message, volume);
+        return new Ui(next, 0, prompt, target, typed, message, volume, kept);
     }
 
     Ui selecting(int line) {
-        return new Ui(page, line, prompt, target, typed, message, volume);
+        return new Ui(page, line, prompt, target, typed, message, volume, kept);
     }
 
     Ui asking(Prompt question, int about) {
-        return new Ui(page, selected, Optional.of(question), about, "", Optional.empty(), volume);
+        return new Ui(
+                page, selected, Optional.of(question), about, "", Optional.empty(), volume, "");
+    }
+
+    /** The value typed is kept, and why is asked next. */
+    Ui asksWhy() {
+        return new Ui(
+                page,
+                selected,
+                Optional.of(Prompt.AMEND_REASON),
+                target,
+                "",
+                Optional.empty(),
+                volume,
+                typed);
     }
 
     /** Without the prompt and what was typed. */
     Ui dropped() {
-        return new Ui(page, selected, Optional.empty(), 0, "", message, volume);
+        return new Ui(page, selected, Optional.empty(), 0, "", message, volume, "");
     }
 
     Ui typing(String text) {
-        return new Ui(page, selected, prompt, target, text, message, volume);
+        return new Ui(page, selected, prompt, target, text, message, volume, kept);
     }
 
     Ui saying(String words) {
-        return new Ui(page, selected, prompt, target, typed, Optional.of(words), volume);
+        return new Ui(page, selected, prompt, target, typed, Optional.of(words), volume, kept);
     }
 
     Ui silent() {
-        return new Ui(page, selected, prompt, target, typed, Optional.empty(), volume);
+        return new Ui(page, selected, prompt, target, typed, Optional.empty(), volume, kept);
     }
 
     Ui at(SoundVolume loud) {
-        return new Ui(page, selected, prompt, target, typed, message, loud);
+        return new Ui(page, selected, prompt, target, typed, message, loud, kept);
     }
 
     /**

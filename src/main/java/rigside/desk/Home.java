@@ -173,6 +173,7 @@ public final class Home {
                     desk =
                             desk.at(HomeView.Page.HELP)
                                     .saying("your own protocols live in " + folders.protocols());
+            case CORRECT -> desk.session().ifPresent(this::correct);
             case METHOD -> desk = desk.at(HomeView.Page.METHOD);
             case REPORT -> desk.session().ifPresent(listed -> report(listed.folder()));
             case FLAGS -> desk = desk.at(HomeView.Page.FLAGS);
@@ -285,6 +286,17 @@ public final class Home {
             desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
         } catch (IOException notKept) {
             desk = desk.saying(notKept.getMessage());
+        }
+    }
+
+    /** What was found is read anew: it may have changed. */
+    private void correct(Archived listed) {
+        try {
+            Bench.correct(console, listed.folder(), settings);
+            look();
+            desk = desk.reading(Reviews.of(listed.folder()));
+        } catch (NotOpened notOpened) {
+            desk = desk.saying(notOpened.getMessage() + "; " + notOpened.help());
         }
     }
 

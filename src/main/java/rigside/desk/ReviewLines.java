@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rigside.analysis.Happened;
 import rigside.analysis.Shown;
 import rigside.analysis.SlotWords;
@@ -88,6 +89,7 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                             + TraceWords.of(state, entry, shown.isOut(entry))
                                     .map(words -> " (" + words + ")")
                                     .orElse("")
+                            + amended(entry)
                             + entry.struck()
                                     .map(struck -> ", struck out: " + struck.reason())
                                     .orElse(
@@ -96,6 +98,19 @@ record ReviewLines(State state, Shown shown, List<Recorded> events) {
                                                     : ""));
         }
         return lines;
+    }
+
+    private String amended(Entry entry) {
+        return entry.earlier().stream()
+                .map(
+                        earlier ->
+                                ", amended from "
+                                        + (shown.isOut(entry, earlier)
+                                                ? earlier.value()
+                                                : "what is concealed")
+                                        + ": "
+                                        + earlier.reason())
+                .collect(Collectors.joining());
     }
 
     private String title(String condition) {

@@ -115,6 +115,20 @@ public final class Journal implements AutoCloseable {
     }
 
     static Journal open(Path folder, Disk.Opener opener) throws NotOpened {
+        return open(folder, opener, false);
+    }
+
+    /**
+     * A session that is there, closed or not, to put right what was entered wrong.
+     *
+     * @throws NotOpened as {@link #open}, but not for being closed
+     */
+    public static Journal correct(Path folder) throws NotOpened {
+        return open(folder, Disk::open, true);
+    }
+
+    private static Journal open(Path folder, Disk.Opener opener, boolean closedToo)
+            throws NotOpened {
         if (!Files.isRegularFile(folder.resolve(JournalReader.FILE))) {
             throw new NotOpened(
                     "there is no session in '" + folder + "'",
@@ -128,7 +142,7 @@ public final class Journal implements AutoCloseable {
                                             new NotOpened(
                                                     "this session is open in another program",
                                                     "close it there, then try again"));
-            return open(folder, lock, opener);
+            return open(folder, lock, opener, closedToo);
         } catch (IOException trouble) {
             throw new NotOpened(
                     "the session in '"
@@ -140,11 +154,11 @@ public final class Journal implements AutoCloseable {
         }
     }
 
-    private static Journal open(Path folder, FolderLock lock, Disk.Opener opener)
+    private static Journal open(Path folder, FolderLock lock, Disk.Opener opener, boolean closedToo)
             throws NotOpened, IOException {
         boolean opened = false;
         try {
-            Reading reading = sound(JournalReader.read(folder));
+            Reading reading = sound(JournalReader.read(folder), closedToo);
             if (reading.torn().isPresent()) {
                 JournalFile.setAside(reading.file(), reading.torn().get());
                 SessionFolder.force(folder);
@@ -169,17 +183,17 @@ public final class Journal implements AutoCloseable {
         return RunningHash.of(bytes, bytes.length);
     }
 
-    private static Reading sound(Reading reading) throws NotOpened {
+    private static Reading sound(Reading reading, boolean closedToo) throws NotOpened {
         if (reading.isReadOnly()) {
             Damage first = reading.damage().get(0);
             throw new NotOpened(
                     "this session is damaged and cannot be gone on with\n" + first,
                     "look at it or report on it, and start a new session");
         }
-        if (reading.state().course().closed()) {
+        if (reading.state().course().closed() && !closedToo) {
             throw new NotOpened(
-                    "this session is closed; nothing in it can be changed any more",
-                    "review it, or start a new session");
+                    "this session is closed; it is not gone on with any more",
+                    "review or amend it, or start a new session");
         }
         return reading;
     }

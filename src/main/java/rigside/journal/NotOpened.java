@@ -9,7 +9,7 @@ public final class NotOpened extends Exception {
 
     private final String help;
 
-    NotOpened(String what, String help) {
+    public NotOpened(String what, String help) {
         super(what);
         this.help = help;
     }

@@ -120,6 +120,18 @@ public final class Runner {
         return runner;
     }
 
+    /**
+     * Takes up what is on record of a session, to put right what was entered wrong. Nothing is
+     * written of that itself: where it is open, it stands as it stood.
+     *
+     * @param state where its journal leads
+     * @param at session time now
+     */
+    public static Runner correcting(
+            Ledger ledger, Supplier<ZonedDateTime> wall, State state, long at) {
+        return new Runner(ledger, Rig.typed(), wall, state, at);
+    }
+
     public State state() {
         return state;
     }

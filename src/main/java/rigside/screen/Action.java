@@ -40,6 +40,8 @@ public enum Action {
     SOFTER,
     /** Void the selected entry, or strike out the selected donning. */
     VOID,
+    /** Amend the selected entry. */
+    AMEND,
     /** Leave the program; the session can be resumed. */
     LEAVE
 }

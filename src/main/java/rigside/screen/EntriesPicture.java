@@ -105,14 +105,35 @@ record EntriesPicture(Scene scene, Set<Integer> noLonger) {
                         .plus(Tone.STRONG, String.format("%-16s ", value))
                         .plus(SlotWords.of(scene.state(), entry.slot()))
                         .plus(Tone.QUIET, "  " + from(entry));
-        return entry.struck()
-                .map(struck -> marked(entry, "STRUCK OUT " + value, struck.reason()))
-                .orElseGet(
-                        () ->
-                                noLonger.contains(entry.number())
-                                        ? marked(
-                                                entry, "NOT COUNTED " + value, Applicable.NO_LONGER)
-                                        : line);
+        if (entry.struck().isPresent()) {
+            return marked(entry, "STRUCK OUT " + value, entry.struck().get().reason() + was(entry));
+        }
+        if (noLonger.contains(entry.number())) {
+            return marked(entry, "NOT COUNTED " + value, Applicable.NO_LONGER + was(entry));
+        }
+        return entry.lastAmendment()
+                .map(
+                        last ->
+                                marked(
+                                        entry,
+                                        "AMENDED " + value,
+                                        last.reason() + was(entry) + "; " + source(entry.source())))
+                .orElse(line);
+    }
+
+    /** The values before, the last one first. */
+    private String was(Entry entry) {
+        StringBuilder was = new StringBuilder();
+        for (int at = entry.earlier().size() - 1; at >= 0; at--) {
+            Entry.Earlier earlier = entry.earlier().get(at);
+            String value =
+                    scene.view().shown().isOut(entry, earlier)
+                            ? earlier.value().toString()
+                            : "(concealed)";
+            was.append("; before it was ").append(value).append(", ");
+            was.append(source(earlier.source()));
+        }
+        return was.toString();
     }
 
     private Line marked(Entry entry, String mark, String why) {

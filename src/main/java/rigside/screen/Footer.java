@@ -67,8 +67,20 @@ record Footer(View view, int columns) {
     private List<Line> said() {
         if (view.prompt().isPresent()) {
             Line asked = Line.of(Tone.STRONG, " " + view.prompt().get().words() + ": ");
-            return List.of(typed(asked, view.typed(), columns - 1));
+            return Line.stacked(
+                    amends(view.prompt().get()) ? message() : List.of(),
+                    List.of(typed(asked, view.typed(), columns - 1)));
         }
+        List<Line> lines = message();
+        return lines.isEmpty() ? List.of(Line.BLANK) : lines;
+    }
+
+    /** An entry is amended beside what stands there. */
+    private static boolean amends(View.Prompt prompt) {
+        return prompt == View.Prompt.AMEND_VALUE || prompt == View.Prompt.AMEND_REASON;
+    }
+
+    private List<Line> message() {
         List<Line> lines =
                 view.message()
                         .map(
@@ -79,7 +91,7 @@ record Footer(View view, int columns) {
                                                 message,
                                                 columns - 1))
                         .orElse(List.of());
-        return lines.isEmpty() ? List.of(Line.BLANK) : lines.subList(0, Math.min(2, lines.size()));
+        return lines.subList(0, Math.min(2, lines.size()));
     }
 
     /** Text being typed, its end always in sight, with a cursor. */

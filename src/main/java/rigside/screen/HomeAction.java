@@ -26,6 +26,8 @@ public enum HomeAction {
     RESUME,
     /** Read through the selected session. */
     REVIEW,
+    /** Amend or strike out what was entered wrong in the closed session that is reviewed. */
+    CORRECT,
     /** Read the problems of the selected protocol's file. */
     PROBLEMS,
     /** Change what answers for the instruments. */

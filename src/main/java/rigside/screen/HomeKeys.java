@@ -166,11 +166,21 @@ public final class HomeKeys {
                 && view.review().read().filter(HomeView.Read::kept).isPresent()) {
             keys.add(key("report", HomeAction.REPORT, Stroke.of('r')));
         }
+        if (view.page() == HomeView.Page.REVIEW && isKeptAndClosed(view)) {
+            keys.add(key("amend entries", HomeAction.CORRECT, Stroke.of('e')));
+        }
         if (view.page() != HomeView.Page.HELP) {
             keys.add(help());
         }
         keys.add(leave());
         return List.copyOf(keys);
+    }
+
+    private static boolean isKeptAndClosed(HomeView view) {
+        return view.review()
+                .read()
+                .filter(read -> read.kept() && read.state().course().closed())
+                .isPresent();
     }
 
     private static List<HomeKey> scroll(String help) {

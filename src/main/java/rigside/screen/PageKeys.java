@@ -3,6 +3,7 @@ package rigside.screen;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rigside.session.Activity;
 
 /** The keys of a prompt, and of the pages beside the step. */
@@ -42,6 +43,9 @@ record PageKeys(View view) {
             keys.addAll(scroll(view, "choose"));
             if (isVoidable()) {
                 keys.add(letters.key('v', "strike it out", Action.VOID));
+            }
+            if (isAmendable()) {
+                keys.add(letters.key('a', "amend it", Action.AMEND));
             }
         } else {
             keys.addAll(scroll(view, "scroll"));
@@ -107,12 +111,25 @@ record PageKeys(View view) {
         return List.copyOf(keys);
     }
 
+    /** A donning that is struck out is done again, which a closed session cannot offer. */
     private boolean isVoidable() {
+        boolean closed = view.state().course().closed();
+        return chosen().filter(row -> row.stands() && (isEntry(row) || !closed)).isPresent();
+    }
+
+    private boolean isAmendable() {
+        return chosen().filter(row -> row.stands() && isEntry(row)).isPresent();
+    }
+
+    private static boolean isEntry(Listing.Row row) {
+        return row instanceof Listing.Row.OfEntry;
+    }
+
+    private Optional<Listing.Row> chosen() {
         List<Listing.Row> rows = Listing.of(view.state());
-        return view.selected() >= 0
-                && view.selected() < rows.size()
-                && rows.get(view.selected()).stands()
-                && !view.state().course().closed();
+        return view.selected() >= 0 && view.selected() < rows.size()
+                ? Optional.of(rows.get(view.selected()))
+                : Optional.empty();
     }
 
     /** Only where there is anywhere to go. */

@@ -135,8 +135,8 @@ record PausePicture(Scene scene) {
                         Line.stacked(
                                 scene.strong("Everything is done. [Enter] closes the session."),
                                 scene.wrapped(
-                                        "Once closed, nothing can be entered or struck out any"
-                                                + " more.")),
+                                        "Once closed, nothing is entered any more, only amended or"
+                                                + " struck out.")),
                         outcome());
         return Scene.stack(above, verdicts(above));
     }

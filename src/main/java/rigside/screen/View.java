@@ -125,6 +125,8 @@ public record View(
         NOTE("Note"),
         VOID_REASON("Why is the entry struck out"),
         STRIKE_REASON("Why is the donning struck out"),
+        AMEND_VALUE("The right value"),
+        AMEND_REASON("Why is it amended"),
         LEAVE_OUT_REASON("Why is it left out"),
         GATE_REASON("Why go on all the same"),
         RETAKE_REASON("Why is the exercise done again"),

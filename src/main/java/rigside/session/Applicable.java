@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import rigside.protocol.OnlyIf;
 import rigside.protocol.Step;
 
@@ -45,6 +46,49 @@ public record Applicable(boolean is, List<Entry> because) {
             }
         }
         return Collections.unmodifiableSet(numbers);
+    }
+
+    /**
+     * What the last amendment of an entry makes steps of parts that are over apply, so that they
+     * should have been done and were not: the title of each and where. They stay undone.
+     */
+    public static List<String> missed(State state, int amended) {
+        Optional<Entry> entry = state.captured().entry(amended).filter(Entry::isAmended);
+        if (entry.isEmpty()) {
+            return List.of();
+        }
+        Function<Slot, Optional<Entry>> before =
+                slot ->
+                        state.captured()
+                                .standing(slot)
+                                .map(each -> each.equals(entry.get()) ? each.withdrawn() : each);
+        List<String> missed = new ArrayList<>();
+        if (state.course().closed()) {
+            missed.addAll(missed(state, Stage.BEFORE, 0, "", before));
+            missed.addAll(missed(state, Stage.AFTER, 0, "", before));
+        }
+        for (Donning donning : state.course().donnings()) {
+            if (donning.outcome() == Donning.Outcome.COMPLETE) {
+                String where = " in donning " + donning.number();
+                missed.addAll(missed(state, Stage.DONNING, donning.number(), where, before));
+            }
+        }
+        return List.copyOf(missed);
+    }
+
+    private static List<String> missed(
+            State state,
+            Stage stage,
+            int donning,
+            String where,
+            Function<Slot, Optional<Entry>> before) {
+        List<Applicable> then = of(state, stage, donning, before);
+        List<Applicable> now = of(state, stage, donning);
+        List<Step> steps = Procedure.steps(state.protocol(), stage);
+        return IntStream.range(0, steps.size())
+                .filter(at -> now.get(at).is() && !then.get(at).is())
+                .mapToObj(at -> steps.get(at).title() + where)
+                .toList();
     }
 
     /** Of each step of one part, by its position, as the session stands. */

@@ -12,9 +12,11 @@ import rigside.analysis.Shown;
 import rigside.measure.Counted;
 import rigside.measure.TracedInhalation;
 import rigside.session.Activity;
+import rigside.session.Entry;
 import rigside.session.Event;
 import rigside.session.Gated;
 import rigside.session.Input;
+import rigside.session.Slot;
 import rigside.session.Story;
 
 /** Sessions brought to every kind of activity, and what a tester looks at there. */
@@ -102,6 +104,9 @@ final class Scenes {
         views.put("entries-of-facts", page(ended().type("all well"), View.Page.ENTRIES, 20));
         views.put("entries-concealed", page(firstExercised().inhaled(8.25), View.Page.ENTRIES));
         views.put("entries-no-longer", page(Branched.answerStruckOut(), View.Page.ENTRIES));
+        views.put("entries-amended", page(amended(), View.Page.ENTRIES, 6));
+        views.put("entries-amending", amending());
+        views.put("method-amended", page(amended(), View.Page.METHOD));
         views.put("tally-flags", Reasons.in(page(rounds(3), View.Page.TALLY)));
         views.put("recommended-flags", Reasons.in(step(settled())));
         views.put("method", Reasons.in(page(settled(), View.Page.METHOD)));
@@ -418,6 +423,32 @@ final class Scenes {
         story.send(new Input.AbandonAsked("the strap slipped"));
         story.purged().exercised("38").inhaled(8.4);
         return story.send(new Input.UndoAsked()).send(new Input.NoteTyped("warm in here"));
+    }
+
+    /** A mask concentration of the first donning and a time of the last one are put right. */
+    static Story amended() {
+        Story story = settled();
+        int last = story.state().captured().entries().size();
+        Entry time =
+                story.state().captured().entries().stream()
+                        .filter(entry -> entry.slot() instanceof Slot.Trial)
+                        .reduce((first, second) -> second)
+                        .orElseThrow();
+        story.send(new Input.AmendAsked(4, "44", "typed the wrong line", false));
+        story.send(new Input.AmendAsked(time.number(), "9.5", "the clock was misread", false));
+        story.send(new Input.VoidAsked(last - 1, "wrong window"));
+        return story.send(new Input.LookArrived(Looks.due(story.state())));
+    }
+
+    private static View amending() {
+        View view = page(rounds(1), View.Page.ENTRIES, 3);
+        Entry entry = ((Listing.Row.OfEntry) Listing.of(view.state()).get(3)).entry();
+        return with(
+                view,
+                Optional.of(View.Prompt.AMEND_VALUE),
+                "12",
+                Optional.of(AmendingWords.now(view, entry)),
+                view.style());
     }
 
     static View step(Story story) {
