@@ -26,6 +26,8 @@ final class NoEffect {
                     "compare",
                     "follow",
                     "spread",
+                    "entries",
+                    "verify",
                     "explain",
                     "schema");
 

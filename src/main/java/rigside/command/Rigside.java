@@ -60,6 +60,9 @@ import rigside.screen.Stroke;
             Follow.class,
             Spread.class,
             Share.class,
+            Entries.class,
+            Amend.class,
+            Verify.class,
             Explain.class,
             Schema.class
         })

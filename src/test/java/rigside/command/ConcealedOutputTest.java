@@ -43,6 +43,7 @@ class ConcealedOutputTest {
                                     "analyse S",
                                     "analyse --json S",
                                     "analyse --values J " + TABLE)),
+                    Map.entry("amend", List.of("amend S", "amend S 9 6 --reason why")),
                     Map.entry("check", List.of("check J")),
                     Map.entry(
                             "compare",
@@ -52,6 +53,7 @@ class ConcealedOutputTest {
                                     "compare S:bare J:bare --json")),
                     Map.entry("draft", List.of("draft")),
                     Map.entry("enter", List.of("enter J --seed 7")),
+                    Map.entry("entries", List.of("entries S")),
                     Map.entry("export", List.of("export S --replace")),
                     Map.entry("share", List.of("share S --to S/copy")),
                     Map.entry("explain", List.of("explain", "explain --all")),
@@ -94,6 +96,7 @@ class ConcealedOutputTest {
                             List.of(
                                     "spread --measure inhalation --home H",
                                     "spread --measure fit --simulated --json --home H")),
+                    Map.entry("verify", List.of("verify S", "verify --json S")),
                     Map.entry("watch", List.of("watch J")));
 
     @TempDir Path home;
