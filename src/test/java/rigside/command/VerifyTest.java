@@ -1,0 +1,154 @@
+package rigside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rigside.journal.JournalReader;
+
+/** Verifying and amending a session from the command line. */
+class VerifyTest {
+    @TempDir Path home;
+    private Path session;
+    private Path journal;
+    private String said = "";
+
+    /** A whole session, rehearsed and closed. */
+    @BeforeEach
+    void rehearse() throws IOException {
+        run("rehearse", "breathing-only", "--seed", "5", "--into", home.toString());
+        try (var below = Files.list(home)) {
+            session = below.filter(Files::isDirectory).findFirst().orElseThrow();
+        }
+        journal = session.resolve("journal.jsonl");
+    }
+
+    private int run(String... words) {
+        StringWriter out = new StringWriter();
+        PrintWriter writer = new PrintWriter(out, true);
+        int exit = Rigside.commandLine().setOut(writer).setErr(writer).execute(words);
+        said = out.toString();
+        return exit;
+    }
+
+    /** The number of the last timed inhalation. */
+    private int lastTime() {
+        return JournalReader.read(session).state().captured().entries().stream()
+                .filter(entry -> entry.slot() instanceof rigside.session.Slot.Trial)
+                .mapToInt(rigside.session.Entry::number)
+                .max()
+                .orElseThrow();
+    }
+
+    @Test
+    void aSessionJustClosedIsSound() {
+        assertEquals(Exit.DONE, run("verify", session.toString()), said);
+        String hash = JournalReader.read(session).hashed().orElseThrow().hex();
+        assertTrue(said.startsWith("This record is sound."), said);
+        assertTrue(said.contains("fingerprint: " + hash), said);
+        assertTrue(said.contains("A hash is no signature"), said);
+        assertEquals(Exit.DONE, run("verify", "--json", session.toString()));
+        assertTrue(said.startsWith("{\"sound\":true,"), said);
+        assertTrue(said.contains("\"hashed_from_line\":1,\"fingerprint\":\"" + hash), said);
+    }
+
+    /** Recorded before lines carried hashes, by an earlier version; it is to be read for ever. */
+    @Test
+    void theRecordedDemonstrationIsSoundWithoutHashes() {
+        assertEquals(Exit.DONE, run("verify", "demo/recorded-session"), said);
+        assertTrue(said.contains("no line carries one"), said);
+    }
+
+    @Test
+    void aChangedValueIsFoundAtItsLine() throws IOException {
+        List<String> lines = Files.readAllLines(journal);
+        int at = 0;
+        while (!lines.get(at).contains("\"event\":\"entry-captured\"")) {
+            at++;
+        }
+        lines.set(at, lines.get(at).replaceFirst("\"reason\"|\"value\"", "\"value\" "));
+        Files.write(journal, lines);
+        assertEquals(Exit.PROBLEMS, run("verify", session.toString()));
+        assertTrue(said.startsWith("This record is NOT SOUND."), said);
+        assertTrue(said.contains("journal.jsonl:" + (at + 1) + ": the line was changed"), said);
+        assertEquals(Exit.PROBLEMS, run("verify", "--json", session.toString()));
+        assertTrue(said.startsWith("{\"sound\":false,"), said);
+    }
+
+    @Test
+    void aTornLineIsTold() throws IOException {
+        byte[] bytes = Files.readAllBytes(journal);
+        Files.write(journal, java.util.Arrays.copyOf(bytes, bytes.length - 10));
+        assertEquals(Exit.PROBLEMS, run("verify", session.toString()));
+        assertTrue(said.contains("torn: "), said);
+    }
+
+    /** Whoever writes the hashes anew is found where a look does not fit its values. */
+    @Test
+    void aLookThatDoesNotFollowFromTheEventsBeforeItIsFound() throws IOException {
+        List<String> lines =
+                Files.readAllLines(journal).stream()
+                        .map(line -> line.replaceFirst(",\"hash\":\"[0-9a-f]+\"", ""))
+                        .map(line -> line.replaceFirst("\"journal\":2", "\"journal\":1"))
+                        .map(
+                                line ->
+                                        line.replaceFirst(
+                                                "(\"event\":\"look-taken\".*\"critical\":)\\d",
+                                                "$19"))
+                        .toList();
+        Files.write(journal, lines);
+        assertEquals(Exit.PROBLEMS, run("verify", session.toString()));
+        assertTrue(said.contains("the critical value of "), said);
+        assertFalse(said.contains("damage"), said);
+    }
+
+    @Test
+    void aClosedSessionIsAmendedAndLookedAtAnewAndStaysSound() {
+        int entry = lastTime();
+        assertEquals(
+                Exit.DONE,
+                run("amend", session.toString(), entry + "", "9.9", "--reason", "misread"),
+                said);
+        assertTrue(said.contains("9.9 s, typed; amended from "), said);
+        assertTrue(said.contains("Looked at anew."), said);
+        assertEquals(Exit.DONE, run("entries", session.toString()));
+        assertTrue(said.contains("9.9 s, typed; amended from "), said);
+        assertEquals(Exit.DONE, run("verify", session.toString()), said);
+        assertEquals(
+                Exit.DONE,
+                run("amend", session.toString(), entry + "", "--strike-out", "--reason", "coughed"),
+                said);
+        assertTrue(said.contains("STRUCK OUT: coughed"), said);
+        assertEquals(Exit.DONE, run("verify", session.toString()), said);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "9999;5;--reason;why | there is no entry 9999",
+                "LAST;soon;--reason;why | 'soon' is not a number",
+                "LAST;900;--reason;why | say so with --sure",
+                "LAST;5 | say why, with --reason",
+                "LAST;--reason;why | name either the right value, or --strike-out",
+                "--sure | name the entry, or none of these options",
+            })
+    void whatCannotBeAmendedIsSaidAndNothingIsWritten(String words, String why) throws IOException {
+        String before = Files.readString(journal);
+        String all = "amend;" + session + ";" + words.replace("LAST", lastTime() + "");
+        assertTrue(run(all.split(";")) != Exit.DONE);
+        assertTrue(said.contains(why), said);
+        assertEquals(before, Files.readString(journal));
+    }
+}
