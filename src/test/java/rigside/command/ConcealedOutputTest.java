@@ -46,7 +46,7 @@ class ConcealedOutputTest {
                                     "analyse S",
                                     "analyse --json S",
                                     "analyse --values J " + TABLE)),
-                    Map.entry("amend", List.of("amend S", "amend S 9 6 --reason why")),
+                    Map.entry("amend", List.of("amend S", "amend S 2 22 --reason why")),
                     Map.entry("check", List.of("check J")),
                     Map.entry(
                             "compare",
