@@ -27,12 +27,7 @@ record ReportChanges(Material of) {
                             List.of(
                                     new Block.Table(
                                             "What stays on record and does not count",
-                                            Head.of(
-                                                    "What",
-                                                    "Value",
-                                                    "Reason",
-                                                    "When",
-                                                    "What it does"),
+                                            heads("Value"),
                                             struck),
                                     rule("struck out"))));
         }
@@ -45,17 +40,20 @@ record ReportChanges(Material of) {
                             List.of(
                                     new Block.Table(
                                             "What was corrected: the value before stays on record",
-                                            Head.of(
-                                                    "What",
-                                                    "Before",
-                                                    "After",
-                                                    "Reason",
-                                                    "When",
-                                                    "What it does"),
+                                            heads("Before", "After"),
                                             amended),
                                     rule("amended"))));
         }
         return blocks;
+    }
+
+    private static List<Head> heads(String... values) {
+        List<Head> heads = new ArrayList<>(Head.of("What"));
+        for (String value : values) {
+            heads.add(Head.figures(value));
+        }
+        heads.addAll(Head.of("Reason", "When", "What it does"));
+        return heads;
     }
 
     private static Block rule(String done) {
@@ -135,8 +133,13 @@ record ReportChanges(Material of) {
                 + (donning == 0 ? "" : "; donning " + donning + ", " + of.worn(donning));
     }
 
-    private static String after(int looks) {
-        return looks == 0 ? "before any look" : "after look " + looks;
+    /** Whether before a look or after it: looks are taken as rounds become complete. */
+    private String after(int looks) {
+        if (looks == 0) {
+            return "before any round was complete";
+        }
+        int round = of.state().captured().looks().get(looks - 1).round();
+        return "after " + round + (round == 1 ? " complete round" : " complete rounds");
     }
 
     private String effect(Entry entry) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import rigside.protocol.Condition;
 import rigside.protocol.Field;
 import rigside.protocol.Step;
@@ -20,14 +21,15 @@ record ReportObservations(Material of) {
 
     static List<Block> of(Material of) {
         ReportObservations all = new ReportObservations(of);
-        List<Block> blocks = new ArrayList<>();
-        for (Field field : fields(of)) {
-            List<List<Cell>> rows = all.rows(field);
-            if (!rows.isEmpty()) {
-                blocks.add(all.table(field, rows));
-            }
+        List<List<Cell>> rows =
+                fields(of).stream().map(all::row).filter(row -> !row.isEmpty()).toList();
+        if (rows.isEmpty()) {
+            return List.of();
         }
-        return blocks;
+        List<Head> heads = new ArrayList<>(Head.of("Asked"));
+        of.protocol().conditions().forEach(each -> heads.add(new Head(each.title(), false)));
+        return List.of(
+                new Block.Table("What was felt and seen: the round, then the answer", heads, rows));
     }
 
     /** Each field once, however often a group asks for it. */
@@ -36,12 +38,6 @@ record ReportObservations(Material of) {
                 .filter(Step.Observations.class::isInstance)
                 .flatMap(step -> step.fields().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-    }
-
-    private Block table(Field field, List<List<Cell>> rows) {
-        List<Head> heads = new ArrayList<>(List.of(new Head("Round", false)));
-        of.protocol().conditions().forEach(each -> heads.add(new Head(each.title(), false)));
-        return new Block.Table(field.ask() + " " + ends(field), heads, rows);
     }
 
     private static String ends(Field field) {
@@ -58,19 +54,22 @@ record ReportObservations(Material of) {
                 : "";
     }
 
-    private List<List<Cell>> rows(Field field) {
-        int last = of.state().course().donnings().stream().mapToInt(Donning::round).max().orElse(0);
-        List<List<Cell>> rows = new ArrayList<>();
-        for (int round = 1; round <= last; round++) {
-            List<String> cells = new ArrayList<>(List.of(String.valueOf(round)));
-            for (Condition condition : of.protocol().conditions()) {
-                cells.add(answers(field, round, condition.id()));
-            }
-            if (cells.stream().skip(1).anyMatch(each -> !each.isEmpty())) {
-                rows.add(Cell.texts(cells));
-            }
+    /** Empty where nobody answered. */
+    private List<Cell> row(Field field) {
+        List<String> cells = new ArrayList<>(List.of((field.ask() + " " + ends(field)).strip()));
+        for (Condition condition : of.protocol().conditions()) {
+            cells.add(answers(field, condition.id()));
         }
-        return rows;
+        return cells.stream().skip(1).allMatch(String::isEmpty) ? List.of() : Cell.texts(cells);
+    }
+
+    /** Those of each round after its number: an answer may be missing in any of them. */
+    private String answers(Field field, String condition) {
+        int last = of.state().course().donnings().stream().mapToInt(Donning::round).max().orElse(0);
+        return IntStream.rangeClosed(1, last)
+                .mapToObj(round -> round + ": " + answers(field, round, condition))
+                .filter(answer -> !answer.endsWith(": "))
+                .collect(Collectors.joining("; "));
     }
 
     private String answers(Field field, int round, String condition) {
@@ -79,7 +78,7 @@ record ReportObservations(Material of) {
                 .filter(entry -> Schedule.counts(of.state(), entry))
                 .map(entry -> of.shown().isOut(entry) ? entry.value().toString() : "concealed")
                 .filter(answer -> !answer.isBlank())
-                .collect(Collectors.joining("; "));
+                .collect(Collectors.joining(", "));
     }
 
     private boolean isOf(Entry entry, Field field, int round, String condition) {
