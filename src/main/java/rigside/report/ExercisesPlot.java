@@ -79,6 +79,9 @@ final class ExercisesPlot {
         rules(top, bottom);
         at = top;
         for (int row = 0; row < rows.size(); row++) {
+            if (row > 0) {
+                sheet.line(0, at, sheet.width(), at, Ink.RULE, 0.7);
+            }
             row(rows.get(row), at);
             at += heights.get(row);
         }
@@ -166,9 +169,6 @@ final class ExercisesPlot {
                             Ink.INK,
                             line));
             words += Sheet.TEXT * Letters.LEADING;
-        }
-        if (top > 0 && !rows.get(0).equals(row)) {
-            sheet.line(0, top, sheet.width(), top, Ink.RULE, 0.7);
         }
         double at = (sheet.isWide() ? top : words - 3) + 4 + LINE / 2;
         for (String condition : of.conditions()) {

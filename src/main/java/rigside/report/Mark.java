@@ -98,9 +98,7 @@ public sealed interface Mark {
         /** Less than the place says. */
         DOWN,
         /** More than the place says, where numbers grow to the right. */
-        RIGHT,
-        /** Less than the place says, where numbers grow to the right. */
-        LEFT
+        RIGHT
     }
 
     /**

@@ -161,7 +161,6 @@ final class Svg implements Mark.Cases<String> {
             case UP -> shape(mark, "M0-1L1 1H-1Z", r);
             case DOWN -> shape(mark, "M0 1L1-1H-1Z", r);
             case RIGHT -> shape(mark, "M1 0L-1 1V-1Z", r);
-            case LEFT -> shape(mark, "M-1 0L1 1V-1Z", r);
             case CROSS -> cross(mark, r);
         };
     }

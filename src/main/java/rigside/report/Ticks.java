@@ -64,7 +64,7 @@ final class Ticks {
      * @param low above 0, below {@code high}
      */
     static List<Tick> log(double low, double high, int most) {
-        List<Tick> all = powers(low, high, List.of(1, 2, 5), 1);
+        List<Tick> all = powers(low, high, List.of(1, 2, 5));
         if (all.size() < FEWEST) {
             List<Tick> even = linear(low, high, Math.min(most, 2 * FEWEST));
             return even.size() >= all.size() && even.size() <= most ? even : thinned(all, most);
@@ -72,7 +72,7 @@ final class Ticks {
         if (all.size() <= most) {
             return all;
         }
-        return thinned(powers(low, high, List.of(1), 1), most);
+        return thinned(powers(low, high, List.of(1)), most);
     }
 
     private static List<Tick> thinned(List<Tick> ticks, int most) {
@@ -84,10 +84,10 @@ final class Ticks {
         return List.copyOf(kept);
     }
 
-    private static List<Tick> powers(double low, double high, List<Integer> factors, int every) {
+    private static List<Tick> powers(double low, double high, List<Integer> factors) {
         List<Tick> ticks = new ArrayList<>();
         int last = (int) Math.ceil(Math.log10(high));
-        for (int power = (int) Math.floor(Math.log10(low)); power <= last; power += every) {
+        for (int power = (int) Math.floor(Math.log10(low)); power <= last; power++) {
             for (int factor : factors) {
                 BigDecimal at = BigDecimal.valueOf(factor).scaleByPowerOfTen(power);
                 if (at.doubleValue() >= low && at.doubleValue() <= high) {
