@@ -19,6 +19,10 @@ record VerifiedText(Verified verified) {
         lines.add(verified.isSound() ? "This record is sound." : "This record is NOT SOUND.");
         reading.damage().forEach(damage -> lines.add("damage: " + damage));
         reading.torn().ifPresent(torn -> lines.add("torn: " + torn));
+        if (verified.shown().isEmpty()) {
+            lines.add("Nothing of a session can be read in it.");
+            return lines;
+        }
         lines.add(
                 "events: "
                         + reading.events().size()
@@ -32,9 +36,7 @@ record VerifiedText(Verified verified) {
                                                 + print.hex()
                                                 + "\n    note it on paper: as long as it is the same,"
                                                 + " no line was changed since"));
-        if (verified.shown().isPresent()) {
-            opened(lines);
-        }
+        opened(lines);
         lines.add(
                 "A hash is no signature: whoever can write the whole file can write its hashes anew."
                         + " Of whole entries missing at the end it says nothing; "
@@ -57,12 +59,15 @@ record VerifiedText(Verified verified) {
                                                 + print.from()
                                                 + " on, and each of those read fits; the first"
                                                 + " takes in all lines before it")
-                .orElse("no line carries one, as in journals of the first versions");
+                .orElse(
+                        "no line carries one, as in journals of the first versions: a value changed"
+                                + " since is noticed only where a look comes out otherwise");
     }
 
     private String end() {
         return verified.reading().state().course().closed()
-                ? "that this session is closed tells that it came to its end."
+                ? "that this session is closed tells that it came to its end, not whether"
+                        + " something was amended after it."
                 : "this session is open, so entries may follow.";
     }
 

@@ -110,7 +110,7 @@ public final class JournalReader {
             boolean last = end >= bytes.length - 1;
             Optional<ObjectNode> object =
                     end < bytes.length ? json(bytes, from, end) : Optional.empty();
-            if (object.isEmpty() && (last || holdsNothing(bytes, from, end))) {
+            if (object.isEmpty() && (last || isHole(bytes, from, end))) {
                 return whole(bytes.length);
             }
             try {
@@ -162,8 +162,32 @@ public final class JournalReader {
         return end;
     }
 
-    /** A power cut can leave zeros where a page of what was written last never reached the disk. */
-    private static boolean holdsNothing(byte[] bytes, int from, int end) {
+    /**
+     * A power cut can leave zeros where a page of what was written last never reached the disk. All
+     * that was written before is synced; so with more after the zeros than the rest of one writing
+     * somebody changed the file, and what follows is not to be set aside as if it had been torn.
+     */
+    private static boolean isHole(byte[] bytes, int from, int end) {
+        if (!holdsZero(bytes, from, end)) {
+            return false;
+        }
+        boolean ended = false;
+        int next;
+        for (int at = end + 1; at < bytes.length; at = next + 1) {
+            next = endOfLine(bytes, at);
+            Optional<ObjectNode> object =
+                    next < bytes.length ? json(bytes, at, next) : Optional.empty();
+            if (object.isPresent()) {
+                if (ended) {
+                    return false;
+                }
+                ended = !EventReader.goesOn(object.get());
+            }
+        }
+        return true;
+    }
+
+    private static boolean holdsZero(byte[] bytes, int from, int end) {
         for (int at = from; at < end; at++) {
             if (bytes[at] == 0) {
                 return true;

@@ -86,6 +86,19 @@ class VerifyTest {
         assertTrue(said.startsWith("{\"sound\":false,"), said);
     }
 
+    /** Of nothing neither hashes nor an end are told. */
+    @Test
+    void whatHoldsNoSessionIsSaidToHoldNone() throws IOException {
+        String nothing = "Nothing of a session can be read in it.\n";
+        Files.writeString(journal, "not a journal\nat all\n");
+        for (String place : List.of(session.toString(), home.resolve("elsewhere").toString())) {
+            assertEquals(Exit.PROBLEMS, run("verify", place));
+            assertTrue(said.startsWith("This record is NOT SOUND.\ndamage: "), said);
+            assertTrue(said.endsWith(nothing), said);
+            assertFalse(said.contains("hash"), said);
+        }
+    }
+
     @Test
     void aTornLineIsTold() throws IOException {
         byte[] bytes = Files.readAllBytes(journal);

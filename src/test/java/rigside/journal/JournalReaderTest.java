@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -160,6 +161,35 @@ class JournalReaderTest {
                     journal.torn().orElseThrow().toString());
         }
         assertEquals(4097, Files.size(folder.resolve("journal.torn")));
+    }
+
+    /** A hole in one writing is a tear, though its last lines reached the disk. */
+    @Test
+    void zerosBeforeTheRestOfOneWritingAreATornLine() throws Exception {
+        String[] lines = WHOLE.split("(?<=\n)", -1);
+        String more = lines[2].replace("\"n\":3,", "\"n\":3,\"more\":true,");
+        Files.writeString(file, lines[0] + "\0".repeat(100) + "\n" + more + lines[3]);
+        Reading reading = JournalReader.read(folder);
+        assertEquals(1, reading.events().size());
+        assertEquals(2, reading.torn().orElseThrow().line());
+    }
+
+    /**
+     * A zero that somebody put into the middle must not take all that follows out of the record.
+     */
+    @Test
+    void zerosBeforeLaterWritingsAreDamageAndNothingIsSetAside() throws Exception {
+        String[] lines = WHOLE.split("(?<=\n)", -1);
+        lines[4] = "\0" + lines[4].substring(1);
+        Files.writeString(file, String.join("", lines));
+        Reading reading = JournalReader.read(folder);
+        assertEquals(4, reading.events().size());
+        assertEquals(Optional.empty(), reading.torn());
+        assertEquals(
+                "s/journal.jsonl:5: not a line of a journal" + HELP,
+                reading.damage().get(0).toString());
+        assertThrows(NotOpened.class, () -> Journal.open(folder));
+        assertEquals(String.join("", lines), Files.readString(file));
     }
 
     /** Line 5 of the journal is changed; the four before it are read all the same. */
