@@ -73,9 +73,8 @@ final class Enter implements Callable<Integer> {
                     .println(
                             "rigside: this form is half typed in, as the session "
                                     + name
-                                    + "\n    'rigside resume "
-                                    + name
-                                    + "' goes on with it");
+                                    + "\n    this goes on with it: "
+                                    + rigside.line("resume " + name));
             return Exit.PROBLEMS;
         }
         return AtTerminal.run(

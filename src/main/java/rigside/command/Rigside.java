@@ -159,6 +159,11 @@ public final class Rigside implements Callable<Integer> {
         return Folders.of(home, System.getenv(), System.getProperty("user.home"));
     }
 
+    /** A command as it has to be typed for the same folders: {@code rigside resume NAME}. */
+    String line(String words) {
+        return "rigside " + words + home.map(folder -> " --home '" + folder + "'").orElse("");
+    }
+
     /** The folder of a session, or its journal: as named, or by name below the sessions' folder. */
     Path session(Path named) {
         Path below = folders().sessions().resolve(named);
