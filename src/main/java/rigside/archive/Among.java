@@ -1,10 +1,13 @@
 package rigside.archive;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Which sessions of the archive are meant: closed ones of one wearer, real or invented but never
@@ -25,6 +28,20 @@ public record Among(Optional<String> protocol, Optional<String> wearer, boolean 
                 && session.closed()
                 && session.damage().isEmpty()
                 && session.simulated() == simulated;
+    }
+
+    /**
+     * The folders of those meant, each session once: a copy of another one is passed over.
+     *
+     * @param all every session
+     */
+    public Set<Path> meant(List<Archived> all) {
+        List<Archived> held = all.stream().filter(this::holds).toList();
+        Set<Path> copies = Copies.among(held);
+        return held.stream()
+                .map(Archived::folder)
+                .filter(folder -> !copies.contains(folder))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private boolean isAskedFor(Archived session) {
@@ -49,6 +66,10 @@ public record Among(Optional<String> protocol, Optional<String> wearer, boolean 
                 each -> each.closed() && each.damage().isEmpty() && each.simulated() != simulated,
                 simulated ? "real" : "simulated",
                 parts);
+        Set<Path> copies = Copies.among(all.stream().filter(this::holds).toList());
+        if (!copies.isEmpty()) {
+            parts.add(Names.count(copies.size(), "copy of another", "copies of others"));
+        }
         return parts.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Left out: " + Names.list(parts) + ".");

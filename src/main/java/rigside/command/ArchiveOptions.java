@@ -2,8 +2,10 @@ package rigside.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Option;
 import rigside.archive.Among;
 import rigside.archive.Archive;
@@ -45,8 +47,9 @@ final class ArchiveOptions {
         Among among = new Among(protocol, wearer, simulated);
         try {
             List<Archived> all = archive.list(new ReadingTold(err));
+            Set<Path> meant = among.meant(all);
             return new Found(
-                    archive.withValues(among::holds, new ReadingTold(err)),
+                    archive.withValues(each -> meant.contains(each.folder()), new ReadingTold(err)),
                     among.leftOut(all),
                     among.refusal(all));
         } catch (IOException unreadable) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class AmongTest {
@@ -43,6 +44,47 @@ class AmongTest {
                 Optional.of("Left out: 1 open session and 1 simulated session."),
                 REAL.leftOut(List.of(closed, invented, open)));
         assertEquals(Optional.empty(), REAL.leftOut(List.of(closed)));
+    }
+
+    /** A folder copied aside would count its session twice in every chart and spread. */
+    @Test
+    void ofCopiesOneIsMeantTheOneThatWentOnLast() {
+        Archived original = Expected.ONE.session().session();
+        Archived copy = copied(original, "2026-03-02-shared", 0);
+        Archived amended = copied(original, "2026-03-02-amended", 5);
+        Archived other = Expected.TWO.session().session();
+        assertEquals(
+                Set.of(original.folder(), other.folder()),
+                REAL.meant(List.of(copy, original, other)));
+        assertEquals(Set.of(amended.folder()), REAL.meant(List.of(copy, original, amended)));
+        assertEquals(
+                Optional.of("Left out: 2 copies of others."),
+                REAL.leftOut(List.of(copy, original, amended, other)));
+    }
+
+    @Test
+    void aCopyThatIsOpenTakesNothingAway() {
+        Archived half =
+                SomeSession.in(Path.of("half")).begun(Expected.ONE.day() + "T09:00:00Z").archived();
+        assertEquals(Set.of(closed.folder()), REAL.meant(List.of(half, closed)));
+    }
+
+    private static Archived copied(Archived original, String folder, int minutes) {
+        return new Archived(
+                Path.of(folder),
+                original.journal(),
+                original.begun(),
+                original.last().map(each -> each.plusMinutes(minutes)),
+                true,
+                original.simulated(),
+                original.paper(),
+                original.protocol(),
+                original.facts(),
+                original.conditions(),
+                original.measures(),
+                original.completeRounds(),
+                original.findings(),
+                original.damage());
     }
 
     @Test
