@@ -33,9 +33,16 @@ public record DaysApart(Side one, Side two, List<Compared> compared, List<String
 
     /** A condition of a session. */
     public record Side(Archived session, Archived.Worn condition) {
-        /** "With the disc (2026-11-25)". */
-        public String words() {
-            return condition.title() + " (" + Names.day(session) + ")";
+        /** "With the disc (2026-11-25)", where that tells it from the other; else its session. */
+        String words(Side other) {
+            return isLike(other)
+                    ? condition.title() + " (" + Names.of(session) + ")"
+                    : condition.title() + " (" + Names.day(session) + ")";
+        }
+
+        private boolean isLike(Side other) {
+            return condition.title().equals(other.condition.title())
+                    && session.day().equals(other.session.day());
         }
 
         /** The condition others are compared with in this session. */
@@ -75,6 +82,16 @@ public record DaysApart(Side one, Side two, List<Compared> compared, List<String
         public Compared {
             summaries = List.copyOf(summaries);
         }
+    }
+
+    /** Both sides as they are spoken of, the first one first. */
+    public List<String> sides() {
+        return List.of(one.words(two), two.words(one));
+    }
+
+    /** "With the disc (2026-11-25), compared with As it is (2026-11-18)". */
+    public String title() {
+        return sides().get(1) + ", compared with " + sides().get(0);
     }
 
     /**

@@ -101,7 +101,7 @@ public final class DaysApartWords {
     }
 
     private String against() {
-        return apart.two().words() + ", compared with " + apart.one().words() + ": ";
+        return apart.title() + ": ";
     }
 
     private String change(Interval interval, String what) {

@@ -11,14 +11,17 @@ import rigside.decide.Summary;
 final class OtherDays {
     private OtherDays() {}
 
-    /** A closed session of the same wearer but these two, real or invented as they are. */
+    /**
+     * A closed session of the same wearer on neither day of these two, real or invented as they
+     * are: what is said of their days must not come from those days.
+     */
     static boolean isOther(Archived each, Archived one, Archived two) {
         return each.closed()
                 && each.damage().isEmpty()
                 && each.simulated() == one.simulated()
                 && each.wearer().equals(one.wearer())
-                && !each.begun().equals(one.begun())
-                && !each.begun().equals(two.begun());
+                && !each.day().equals(one.day())
+                && !each.day().equals(two.day());
     }
 
     /** The means of days on which the reference of either was worn, that with more days. */

@@ -20,25 +20,21 @@ final class ComparePage {
             blocks.add(AcrossBlocks.part(each.measure().title(), of(apart, each)));
         }
         blocks.add(AcrossBlocks.NOT_CERTIFIED);
-        return new Page(
-                "Two conditions of different sessions",
-                apart.two().words() + ", compared with " + apart.one().words(),
-                blocks);
+        return new Page("Two conditions of different sessions", apart.title(), blocks);
     }
 
     private static List<Block> of(DaysApart apart, DaysApart.Compared each) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
-                new Block.Table(
-                        "",
-                        List.of(),
-                        List.of(row(apart.one(), each, 0), row(apart.two(), each, 1))));
+                new Block.Table("", List.of(), List.of(row(apart, each, 0), row(apart, each, 1))));
         DaysApartWords.of(apart, each).forEach(line -> blocks.add(new Block.Words(line)));
         return blocks;
     }
 
-    private static List<Cell> row(DaysApart.Side side, DaysApart.Compared each, int at) {
+    private static List<Cell> row(DaysApart apart, DaysApart.Compared each, int at) {
         return Cell.texts(
-                List.of(side.words(), DaysApartWords.side(each.scale(), each.summaries().get(at))));
+                List.of(
+                        apart.sides().get(at),
+                        DaysApartWords.side(each.scale(), each.summaries().get(at))));
     }
 }

@@ -74,6 +74,25 @@ class DaysApartTest {
     }
 
     @Test
+    void theDaysComparedAreNoOtherDays() {
+        SomeValues sameDay = day(Expected.ONE.day(), 6.0, 6.2).at("14:00");
+        assertEquals(0, compared("plain", "disc", sameDay).days());
+    }
+
+    @Test
+    void sidesThatTitleAndDayDoNotTellApartAreCalledByTheirSessions() {
+        SomeValues sameDay = day(Expected.ONE.day(), 6.0, 6.2).at("14:00");
+        assertEquals(
+                "As it is (2026-03-02-1400), compared with As it is (2026-03-02)",
+                DaysApart.of(chosen(Expected.ONE), "plain", chosen(sameDay), "plain", List.of())
+                        .title());
+        assertEquals(
+                "With disc (2026-03-09), compared with As it is (2026-03-02)",
+                DaysApart.of(chosen(Expected.ONE), "plain", chosen(Expected.TWO), "disc", List.of())
+                        .title());
+    }
+
+    @Test
     void withThreeOtherDaysTheIntervalHoldsThem() {
         DaysApart.Compared compared =
                 compared(

@@ -17,7 +17,7 @@ import rigside.protocol.Subject;
  * A closed session made up for a test: seconds of one measure, {@code breathing}, of a reference
  * {@code plain} and of {@code disc}, round by round.
  *
- * @param day when it was begun
+ * @param day when it was begun: a day, or a day with its time
  * @param wearer its code; nobody's when empty
  * @param simulated whether it is invented
  * @param pieces of the two conditions
@@ -77,6 +77,12 @@ record SomeValues(
                 unresolved);
     }
 
+    /** At another time of its day than 9 o'clock. */
+    SomeValues at(String time) {
+        return new SomeValues(
+                day + "T" + time + ":00Z", wearer, simulated, pieces, wornBefore, values);
+    }
+
     SomeValues by(String code) {
         return new SomeValues(day, code, simulated, pieces, wornBefore, values);
     }
@@ -96,10 +102,20 @@ record SomeValues(
     }
 
     WithValues session() {
-        Optional<ZonedDateTime> begun = Optional.of(ZonedDateTime.parse(day + "T09:00:00Z"));
+        return session(List.of());
+    }
+
+    /** With more conditions than the two. */
+    WithValues session(List<Archived.Worn> more) {
+        List<Archived.Worn> worn = new ArrayList<>();
+        worn.add(new Archived.Worn("plain", "As it is", pieces.get(0), wornBefore));
+        worn.add(new Archived.Worn("disc", "With disc", pieces.get(1), 0));
+        worn.addAll(more);
+        Optional<ZonedDateTime> begun =
+                Optional.of(ZonedDateTime.parse(day.length() > 10 ? day : day + "T09:00:00Z"));
         return new WithValues(
                 new Archived(
-                        Path.of(day),
+                        Path.of(day.replaceAll("T(..):(..):00Z", "-$1$2")),
                         Optional.empty(),
                         begun,
                         begun,
@@ -122,9 +138,7 @@ record SomeValues(
                                                 "Code",
                                                 wearer,
                                                 Optional.of(Subject.WEARER_CODE))),
-                        List.of(
-                                new Archived.Worn("plain", "As it is", pieces.get(0), wornBefore),
-                                new Archived.Worn("disc", "With disc", pieces.get(1), 0)),
+                        worn,
                         List.of(BREATHING),
                         0,
                         List.of(),
