@@ -2,7 +2,9 @@ package rigside.archive;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import rigside.analysis.LaterPlan;
 import rigside.decide.Limits;
 import rigside.decide.PooledSpread;
@@ -14,8 +16,9 @@ import rigside.protocol.Plan;
  *
  * @param measure the measure, as the latest session has it
  * @param scale of its numbers
- * @param differences of rounds, condition by condition against the reference, over the square root
- *     of two; what a plan that compares within rounds meets. Empty where no session has two rounds
+ * @param differences of rounds, condition by condition against those before it, over the square
+ *     root of two; what a plan that compares within rounds meets. Empty where no session has two
+ *     rounds
  * @param donnings of donnings of one condition within a session; what a plan of independent values
  *     meets. Empty where no session has two
  * @param remarks what has to be known of them; may be empty
@@ -156,29 +159,52 @@ public record SpreadOnRecord(
                                         && each.bounded());
     }
 
+    /**
+     * Of each condition against the mean of those before it, in units of a difference of two: with
+     * one condition the difference from the reference itself. Differences from one reference would
+     * share its values and count for more than they are; these do not (Helmert's contrasts, from
+     * memory), and the sum of their squares is what rounds and conditions leave.
+     */
     private static List<double[]> differences(
             WithValues session,
             Archived.Measured measure,
             Scaled scale,
             Optional<String> condition) {
         List<Archived.Worn> conditions = session.session().conditions();
-        return conditions.stream()
-                .skip(1)
-                .filter(each -> isWanted(session, condition, each))
-                .map(
-                        each ->
-                                Taken.pairs(
-                                                session,
-                                                measure.id(),
-                                                conditions.get(0).id(),
-                                                each.id())
-                                        .stream()
-                                        .mapToDouble(
-                                                pair ->
-                                                        pair.difference(
-                                                                scale, Taken.Bounded.STATED))
-                                        .toArray())
-                .toList();
+        List<Map<Integer, Double>> before = new ArrayList<>();
+        List<double[]> groups = new ArrayList<>();
+        for (Archived.Worn each : conditions.subList(1, conditions.size())) {
+            if (isWanted(session, condition, each)) {
+                Map<Integer, Double> now = new TreeMap<>();
+                Taken.pairs(session, measure.id(), conditions.get(0).id(), each.id())
+                        .forEach(
+                                pair ->
+                                        now.put(
+                                                pair.reference().round(),
+                                                pair.difference(scale, Taken.Bounded.STATED)));
+                groups.add(contrasts(now, before));
+                before.add(now);
+            }
+        }
+        return groups;
+    }
+
+    /** The reference, less itself 0, is the first of those before. */
+    private static double[] contrasts(Map<Integer, Double> now, List<Map<Integer, Double>> before) {
+        int size = before.size() + 1;
+        double unit = Math.sqrt(2.0 * size / (size + 1));
+        return now.keySet().stream()
+                .filter(round -> before.stream().allMatch(each -> each.containsKey(round)))
+                .mapToDouble(
+                        round ->
+                                unit
+                                        * (now.get(round)
+                                                - before.stream()
+                                                                .mapToDouble(
+                                                                        each -> each.get(round))
+                                                                .sum()
+                                                        / size))
+                .toArray();
     }
 
     private static List<double[]> donnings(

@@ -30,7 +30,7 @@ public final class SpreadOnRecordWords {
                         each ->
                                 all.add(
                                         "By the differences within rounds one value spreads by "
-                                                + words(each, "rounds")
+                                                + words(each, "differences")
                                                 + "."));
         of.donnings()
                 .ifPresent(
@@ -50,7 +50,7 @@ public final class SpreadOnRecordWords {
         all.add(later());
         if (planned.get().unlike() < UNLIKE) {
             all.add(
-                    "The sessions spread unlike (Bartlett's test, p "
+                    "Sessions or conditions spread unlike (Bartlett's test, p "
                             + PooledWords.p(planned.get().unlike())
                             + "): a session to come may spread more than this says.");
         }

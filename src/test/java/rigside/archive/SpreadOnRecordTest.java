@@ -32,6 +32,54 @@ class SpreadOnRecordTest {
         assertTrue(said.contains("or 'expected-spread: 3.0 %' for what was seen"), said);
     }
 
+    /**
+     * R 4.2.2: anova(lm(log(x) ~ round + condition)) of the twelve values, residual 6 degrees of
+     * freedom; sd * sqrt(6 / qchisq(c(.975, .025), 6)). Twice the difference from one reference
+     * would give 0.0323.
+     */
+    @Test
+    void ofThreeConditionsItIsWhatRoundsAndConditionsLeave() {
+        SpreadOnRecord.Found found =
+                SpreadOnRecord.of(List.of(three()), "breathing", Optional.empty())
+                        .differences()
+                        .orElseThrow();
+        assertEquals(6, found.freedom());
+        assertEquals(8, found.values());
+        assertEquals(0.0395189496669287, found.spread(), 1e-14);
+        assertEquals(0.0254657506537801, found.limits().low(), 1e-13);
+        assertEquals(0.0870233398758446, found.limits().high(), 1e-12);
+    }
+
+    @Test
+    void ofOneConditionAmongThreeItIsTheDifferenceFromTheReference() {
+        double[] plain = {6.1, 6.3, 5.9, 6.2};
+        double[] part = {6.6, 6.5, 6.9, 6.4};
+        assertEquals(
+                spread(Optional.empty(), SomeValues.on("2026-03-02", plain, part))
+                        .differences()
+                        .orElseThrow()
+                        .spread(),
+                SpreadOnRecord.of(List.of(three()), "breathing", Optional.of("part"))
+                        .differences()
+                        .orElseThrow()
+                        .spread(),
+                1e-15);
+    }
+
+    private static WithValues three() {
+        SomeValues two =
+                SomeValues.on(
+                        "2026-03-02",
+                        new double[] {6.1, 6.3, 5.9, 6.2},
+                        new double[] {7.2, 7.9, 7.1, 7.4});
+        double[] part = {6.6, 6.5, 6.9, 6.4};
+        for (int round = 1; round <= part.length; round++) {
+            double value = part[round - 1];
+            two = two.with(SomeValues.value("part", round, value, value, false, false));
+        }
+        return two.session(List.of(new Archived.Worn("part", "With part", "mask A, part", 0)));
+    }
+
     @Test
     void ofTheReferenceAloneThereAreDonningsOnly() {
         SpreadOnRecord spread = spread(Optional.of("plain"), Expected.TWO, Expected.ONE);
