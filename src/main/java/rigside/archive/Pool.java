@@ -93,6 +93,7 @@ public record Pool(List<Archived> sessions, List<Pooled> comparisons, List<Strin
                             Pooled.of(
                                     sessions.stream().map(Chosen::values).toList(),
                                     latest.session().measure(measure.id()).orElseThrow(),
+                                    measure.resolution(),
                                     latest.session().condition(condition.id()).orElseThrow(),
                                     latest.session().conditions().get(0)));
                 }

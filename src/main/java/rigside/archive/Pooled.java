@@ -3,6 +3,8 @@ package rigside.archive;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rigside.decide.Interval;
 import rigside.decide.Pooling;
 import rigside.decide.Summary;
@@ -49,15 +51,22 @@ public record Pooled(
             Optional<Interval> ordinary,
             Optional<Archived.Finding> finding) {}
 
+    /**
+     * Sessions pooled.
+     *
+     * @param resolution the smallest step one value shows, in the measure's unit; 0 when unknown
+     */
     static Pooled of(
             List<WithValues> sessions,
             Archived.Measured measure,
+            double resolution,
             Archived.Worn condition,
             Archived.Worn reference) {
         Scaled scale = Scaled.of(measure);
         List<Line> lines = new ArrayList<>();
         List<double[]> stated = new ArrayList<>();
         List<double[]> halved = new ArrayList<>();
+        List<Taken.Pair> all = new ArrayList<>();
         boolean bounded = false;
         boolean unresolved = false;
         for (WithValues session : sessions) {
@@ -66,6 +75,7 @@ public record Pooled(
             double[] differences = differences(pairs, scale, Taken.Bounded.STATED);
             lines.add(line(session.session(), differences, measure, condition));
             if (pairs.size() > 1) {
+                all.addAll(pairs);
                 stated.add(differences);
                 halved.add(differences(pairs, scale, Taken.Bounded.HALVED));
                 bounded |= pairs.stream().anyMatch(Taken.Pair::isBounded);
@@ -73,14 +83,17 @@ public record Pooled(
             }
         }
         String why = why(stated, halved, unresolved);
+        double least = rounding(all, scale, resolution);
         return new Pooled(
                 measure,
                 scale,
                 condition,
                 reference,
                 lines,
-                why.isEmpty() ? Optional.of(Pooling.of(stated, 0)) : Optional.empty(),
-                why.isEmpty() && bounded ? Optional.of(Pooling.of(halved, 0)) : Optional.empty(),
+                why.isEmpty() ? Optional.of(Pooling.of(stated, least)) : Optional.empty(),
+                why.isEmpty() && bounded
+                        ? Optional.of(Pooling.of(halved, least))
+                        : Optional.empty(),
                 why);
     }
 
@@ -96,6 +109,15 @@ public record Pooled(
                 ? ""
                 : "Nothing is pooled: within the sessions the rounds do not differ at all, so what"
                         + " chance makes of them is not known; read the values more finely.";
+    }
+
+    /** The spread that rounding alone gives a difference of two values read to this step. */
+    private static double rounding(List<Taken.Pair> pairs, Scaled scale, double resolution) {
+        DoubleStream steps =
+                pairs.stream()
+                        .flatMap(each -> Stream.of(each.reference(), each.other()))
+                        .mapToDouble(each -> scale.step(resolution, each.number().orElseThrow()));
+        return Math.sqrt(2 * steps.map(step -> step * step / 12).average().orElse(0));
     }
 
     private static boolean varies(List<double[]> sessions) {

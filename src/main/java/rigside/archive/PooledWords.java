@@ -79,9 +79,11 @@ record PooledWords(Pooled of, Pooling pooling) {
                 + Digits.three(effects.q())
                 + " with "
                 + (int) effects.degreesOfFreedom()
+                + " degrees of freedom; set against the spread within them, "
+                + (int) effects.freedom()
                 + " degrees of freedom, p "
                 + p(effects.p())
-                + "). Their true differences spread by about "
+                + " by F). Their true differences spread by about "
                 + size(effects.spreadBetween())
                 + " (tau; 95 % limits "
                 + size(limits.low())
@@ -115,6 +117,9 @@ record PooledWords(Pooled of, Pooling pooling) {
                 "Within a session a round's difference spreads by about "
                         + of.scale().spread(pooling.within())
                         + ", taken as one number for all sessions";
+        if (pooling.isRounding()) {
+            return spread + ": what rounding alone gives, since the values spread by less.";
+        }
         return pooling.unlike() < UNLIKE
                 ? spread
                         + "; but they spread unlike (Bartlett's test, p "

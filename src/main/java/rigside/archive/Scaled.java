@@ -26,6 +26,11 @@ public record Scaled(boolean ratio, String unit) {
         return ratio ? Math.log(read) : read;
     }
 
+    /** A step of a value as people read it, on the scale of the analysis. */
+    double step(double read, double value) {
+        return ratio ? read / value : read;
+    }
+
     /** As people read it. */
     public double outward(double analysed) {
         return ratio ? Math.exp(analysed) : analysed;

@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param sessions one a session, in the order given
  * @param within the spread of one difference within its session, never below what rounding explains
+ * @param isRounding whether it is what rounding explains, the rounds spreading by less
  * @param freedom its degrees of freedom
  * @param unlike the chance of spreads within sessions as unlike as these if they were one; NaN
  *     where it cannot be said
@@ -18,6 +19,7 @@ import java.util.Optional;
 public record Pooling(
         List<Summary> sessions,
         double within,
+        boolean isRounding,
         double freedom,
         double unlike,
         Optional<RandomEffects> effects) {
@@ -47,6 +49,7 @@ public record Pooling(
         return new Pooling(
                 summaries,
                 within,
+                leastSpread > spread.sd(),
                 spread.freedom(),
                 spread.unlike(),
                 summaries.size() < 2

@@ -17,7 +17,7 @@ class PooledTest {
         List<WithValues> all = Stream.of(sessions).map(SomeValues::session).toList();
         Archived last = all.get(all.size() - 1).session();
         return Pooled.of(
-                all, SomeValues.BREATHING, last.conditions().get(1), last.conditions().get(0));
+                all, SomeValues.BREATHING, 0, last.conditions().get(1), last.conditions().get(0));
     }
 
     @Test
@@ -42,8 +42,8 @@ class PooledTest {
                 Stream.of(Expected.ONE, Expected.TWO).map(SomeValues::session).toList();
         Archived.Worn plain = all.get(0).session().conditions().get(0);
         Archived.Worn disc = all.get(0).session().conditions().get(1);
-        Interval one = interval(Pooled.of(all, SomeValues.BREATHING, disc, plain));
-        Interval two = interval(Pooled.of(all, SomeValues.BREATHING, plain, disc));
+        Interval one = interval(Pooled.of(all, SomeValues.BREATHING, 0, disc, plain));
+        Interval two = interval(Pooled.of(all, SomeValues.BREATHING, 0, plain, disc));
         assertEquals(one.estimate(), -two.estimate(), 1e-14);
         assertEquals(one.lower(), -two.upper(), 1e-12);
     }
@@ -110,6 +110,29 @@ class PooledTest {
                         SomeValues.on("2026-03-02", plain, disc),
                         SomeValues.on("2026-03-09", plain, disc));
         assertTrue(pooled.why().contains("do not differ at all"), pooled.why());
+    }
+
+    /** By hand: two values read to 0.1 s vary by 0.1 / sqrt(12) s each through rounding alone. */
+    @Test
+    void belowWhatRoundingExplainsNoSpreadIsBelieved() {
+        double[] plain = {5, 5, 5};
+        List<WithValues> all =
+                Stream.of(
+                                SomeValues.on("2026-03-02", plain, new double[] {5, 5, 5.1}),
+                                SomeValues.on("2026-03-09", plain, new double[] {5, 5, 5}))
+                        .map(SomeValues::session)
+                        .toList();
+        Archived session = all.get(0).session();
+        Pooled pooled =
+                Pooled.of(
+                        all,
+                        SomeValues.BREATHING,
+                        0.1,
+                        session.conditions().get(1),
+                        session.conditions().get(0));
+        assertEquals(0.1 / 5 * Math.sqrt(2 / 12.0), pooled.pooled().orElseThrow().within(), 2e-5);
+        String said = String.join("\n", pooled.sentences());
+        assertTrue(said.contains("what rounding alone gives"), said);
     }
 
     @Test
