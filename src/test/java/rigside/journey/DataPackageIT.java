@@ -2,7 +2,6 @@ package rigside.journey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -35,19 +34,6 @@ class DataPackageIT {
         return new Ended(exit, Files.readString(said, StandardCharsets.UTF_8));
     }
 
-    private static boolean isThere(String program) throws InterruptedException {
-        try {
-            return new ProcessBuilder(program, "--version")
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException missing) {
-            return false;
-        }
-    }
-
     private Ended rigside(String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(Journey.JAVA, "-jar", Journey.JAR));
         command.addAll(List.of(arguments));
@@ -63,7 +49,7 @@ class DataPackageIT {
 
     @Test
     void pythonFindsItAsDescribedAndMakesItsComparisonsAgain() throws Exception {
-        assumeTrue(isThere("python3"), "python3 is not installed");
+        Needed.toRun("python3", "--version");
         Ended ended = run("python3", SCRIPTS.resolve("check-package.py") + "", tables + "");
         assertEquals(0, ended.exit(), ended.said());
         assertEquals(6, ended.said().lines().count(), ended.said());
@@ -78,7 +64,7 @@ class DataPackageIT {
 
     @Test
     void pythonFindsWhatHostileTextsLeadToAsDescribed() throws Exception {
-        assumeTrue(isThere("python3"), "python3 is not installed");
+        Needed.toRun("python3", "--version");
         String hostile = "=cmd|' /C calc'!A1, \\\"so\\\"\\n\\u0000\\u202e\\r\\n+1";
         Path session = Files.createDirectory(home.resolve("session"));
         Files.writeString(
@@ -95,7 +81,7 @@ class DataPackageIT {
 
     @Test
     void rFindsItAsDescribedAndMakesItsComparisonsAgain() throws Exception {
-        assumeTrue(isThere("Rscript"), "Rscript is not installed");
+        Needed.toRun("Rscript", "--version");
         Ended ended = run("Rscript", SCRIPTS.resolve("check-package.R") + "", tables + "");
         assertEquals(0, ended.exit(), ended.said());
         assertEquals(6, ended.said().lines().count(), ended.said());

@@ -1,7 +1,6 @@
 package rigside.journey;
 
 import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -10,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
@@ -126,13 +124,13 @@ final class Instrument implements AutoCloseable {
 
     /** A named pipe. */
     static Path pipe(Path name) throws IOException, InterruptedException {
-        needs(List.of("mkfifo", name.toString()));
+        Needed.toRun("mkfifo", name.toString());
         return name;
     }
 
     /** A serial line with two ends, as pseudo terminals. */
     static Process line(Path ours, Path theirs) throws IOException, InterruptedException {
-        needs(List.of("socat", "-V"));
+        Needed.toRun("socat", "-V");
         Process socat =
                 new ProcessBuilder(
                                 "socat",
@@ -154,27 +152,5 @@ final class Instrument implements AutoCloseable {
     static void end(Process process) throws InterruptedException {
         process.destroy();
         process.waitFor();
-    }
-
-    private static void needs(List<String> command) throws InterruptedException {
-        boolean runs;
-        try {
-            Process process =
-                    new ProcessBuilder(command)
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start();
-            runs = process.waitFor() == 0;
-        } catch (IOException missing) {
-            runs = false;
-        }
-        if (!runs) {
-            String reason = command.get(0) + " is not there; this journey needs it";
-            System.out.println(reason);
-            if ("true".equals(System.getenv("CI"))) {
-                fail(reason);
-            }
-            assumeTrue(false, reason);
-        }
     }
 }

@@ -24,6 +24,7 @@ class ReportIT {
 
     @Test
     void theBrowserHasNothingToComplainOfAndEveryPartALabel() throws Exception {
+        Needed.toRun("chromium", "--version");
         Path file = folder.resolve("report.html");
         assertEquals(
                 "",

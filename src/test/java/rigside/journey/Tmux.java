@@ -27,21 +27,6 @@ final class Tmux implements AutoCloseable {
         run(List.of("resize-window", "-x", String.valueOf(columns), "-y", String.valueOf(rows)));
     }
 
-    static boolean isThere() {
-        try {
-            return new ProcessBuilder("tmux", "-V")
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException missing) {
-            return false;
-        } catch (InterruptedException stopped) {
-            throw new IllegalStateException(stopped);
-        }
-    }
-
     /** Presses one key, by tmux's name for it. */
     void press(String key) {
         run(List.of("send-keys", key));
