@@ -19,7 +19,7 @@ import rigside.analysis.Standing;
  */
 record ValuesPanel(Plotting of, List<String> pair, boolean paired, Panel panel) {
     /** Room right of the plot for the means. */
-    static final double MEANS = 22;
+    static final double MEANS = 30;
 
     /** Beside donnings that have no value. */
     static final String LACKING = "no value";
