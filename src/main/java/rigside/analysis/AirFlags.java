@@ -71,7 +71,7 @@ record AirFlags(State state, Measure measure, List<DonningValue> values) {
                 + Digits.percent(moved.step().ambientMayMove())
                 + " pass. The fit factor there takes their mean and can be off by up to "
                 + Digits.percent(Math.abs(moved.change()) / 2)
-                + ". See what moves the air: doors, windows, somebody passing";
+                + ". See what moves the air: doors, windows, somebody passing.";
     }
 
     private static String shown(FitFactors.Sample sample, Unit unit) {

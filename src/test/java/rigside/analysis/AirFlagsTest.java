@@ -67,7 +67,7 @@ class AirFlagsTest {
                 "the ambient concentration changed from 4000 /cm3 to 6000 /cm3, by 40 % of their mean,"
                         + " around 'Normal breathing'; the protocol lets 20 % pass. The fit factor"
                         + " there takes their mean and can be off by up to 20 %. See what moves the"
-                        + " air: doors, windows, somebody passing",
+                        + " air: doors, windows, somebody passing.",
                 flags.get(0).reason());
     }
 
