@@ -71,6 +71,11 @@ public record Material(
         return shown.concealed().isEmpty();
     }
 
+    /** Whether they tell of the donnings: those of a session on paper tell of the typing. */
+    boolean hasTimesWorn() {
+        return hasTimes() && opened().paper().isEmpty();
+    }
+
     boolean compares() {
         return protocol().purpose() == Protocol.Purpose.COMPARISON;
     }

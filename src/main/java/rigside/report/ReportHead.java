@@ -56,7 +56,12 @@ record ReportHead(Material of) {
                 !of.hasTimes() || Clock.minute(from).equals(Clock.minute(to))
                         ? ""
                         : " to " + until(from, to);
-        return Clock.minute(from) + end + ". " + of.shown().next() + ".";
+        return (of.opened().paper().isPresent() ? "Typed in " : "")
+                + Clock.minute(from)
+                + end
+                + ". "
+                + of.shown().next()
+                + ".";
     }
 
     private static String until(ZonedDateTime from, ZonedDateTime to) {

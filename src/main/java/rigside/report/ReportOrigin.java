@@ -29,7 +29,10 @@ record ReportOrigin(Material of) {
         rows.add(List.of("Opened", Clock.whole(of.events().get(0).wall())));
         if (of.hasTimes()) {
             rows.add(List.of(of.isClosed() ? "Closed" : "Last entry", Clock.whole(last.wall())));
-            rows.add(List.of("Session time", Clock.length(0, last.at())));
+            rows.add(
+                    List.of(
+                            of.hasTimesWorn() ? "Session time" : "Time at the keyboard",
+                            Clock.length(0, last.at())));
         }
         if (of.opened().simulated() && of.opened().speed() != 1) {
             rows.add(

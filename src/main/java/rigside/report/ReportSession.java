@@ -114,7 +114,7 @@ record ReportSession(Material of) {
         heads.add(new Head("Donning", false));
         heads.add(new Head("Round", false));
         heads.add(new Head("Condition", false));
-        if (of.hasTimes()) {
+        if (of.hasTimesWorn()) {
             heads.add(Head.figures("Begun"));
             heads.add(Head.figures("Took"));
         }
@@ -130,7 +130,7 @@ record ReportSession(Material of) {
         cells.add(String.valueOf(each.number()));
         cells.add(String.valueOf(each.round()));
         cells.add(of.title(each.condition()));
-        if (of.hasTimes()) {
+        if (of.hasTimesWorn()) {
             cells.add(begun(each));
             cells.add(each.endedAt().map(end -> Clock.length(each.startedAt(), end)).orElse("-"));
         }
