@@ -48,7 +48,7 @@ final class ReportCourse {
         add(
                 blocks,
                 "Broken off",
-                "What was begun afresh or timed in doubt",
+                "What was broken off, begun afresh or timed in doubt",
                 "Where",
                 course.broken);
         add(blocks, "Instruments", "What the instruments did", "Which", course.feeds);
@@ -92,6 +92,12 @@ final class ReportCourse {
                             before,
                             Clock.length(before.at(), each.at()),
                             left ? "the session was left" : "the program was ended from outside"));
+        } else if (event instanceof Event.DonningAbandoned gone) {
+            broken.add(
+                    row(
+                            each,
+                            "donning " + gone.donning() + ", " + of.worn(gone.donning()),
+                            gone.reason()));
         } else if (event instanceof Event.TrialInterrupted broke) {
             broken.add(row(each, "trial " + (broke.trial() + 1) + of(broke.place()), "broken off"));
         } else if (event instanceof Event.ExerciseInterrupted broke) {
