@@ -162,6 +162,13 @@ public record Comparison(
         return words.sentence();
     }
 
+    /** The same to stand below its verdict: without the verdict at its end, if it ends with one. */
+    public String sentenceBelowVerdict() {
+        String end = ": " + VerdictWords.clause(verdict, matters) + ".";
+        String all = sentence();
+        return all.endsWith(end) ? all.substring(0, all.length() - end.length()) + "." : all;
+    }
+
     /** What to do next for this question, in plain words. */
     public String next() {
         return words.next();

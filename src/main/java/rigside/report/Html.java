@@ -1,6 +1,7 @@
 package rigside.report;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -13,6 +14,9 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
 
     /** More characters than these keep some room for themselves. */
     private static final int LONG = 40;
+
+    /** What a lead ends with where its text goes on beside it. */
+    private static final Pattern END = Pattern.compile("[.:]$");
 
     private final int level;
 
@@ -203,13 +207,18 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                 + "</figcaption>\n</figure>\n";
     }
 
+    /** A heading of its own, so that one can go from verdict to verdict without reading all. */
     @Override
     public String stated(Block.Stated block) {
-        return "<p class=\"stated\"><strong>"
-                + escaped(block.lead())
-                + "</strong> "
-                + escaped(block.text())
-                + "</p>\n";
+        String tag = "h" + Math.min(level, 6);
+        return "<"
+                + tag
+                + " class=\"stated\">"
+                + escaped(END.matcher(block.lead()).replaceFirst(""))
+                + "</"
+                + tag
+                + ">\n"
+                + paragraph("", block.text());
     }
 
     @Override

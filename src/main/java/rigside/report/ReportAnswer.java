@@ -88,7 +88,7 @@ record ReportAnswer(Material of) {
         String of = several() ? ", " + this.of.title(each.condition()) : "";
         String lead = result.measure().title() + of + ": " + each.words(each.verdict()) + ".";
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Stated(lead, each.sentence()));
+        blocks.add(new Block.Stated(lead, each.sentenceBelowVerdict()));
         if (!each.isSettled()) {
             blocks.add(new Block.Words(each.next()));
         }

@@ -12,6 +12,16 @@ import rigside.report.Block.Part;
 
 /** How the verdicts come about; what is said of every measure alike is said once. */
 final class ReportMethod {
+    /** Of the interval, which every comparison has. */
+    private static final List<String> SOURCES =
+            List.of(
+                    "Jennison C., Turnbull B. W. (1989): Interim analyses: the repeated confidence"
+                            + " interval approach (with discussion). Journal of the Royal"
+                            + " Statistical Society, Series B 51, 305-361.",
+                    "Kim K., DeMets D. L. (1987): Design and analysis of group sequential tests"
+                            + " based on the type I error spending rate function. Biometrika 74,"
+                            + " 149-154.");
+
     private ReportMethod() {}
 
     /** None where nothing is compared, or it is concealed. */
@@ -25,6 +35,7 @@ final class ReportMethod {
         compared.forEach(each -> shared.retainAll(each.method()));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Words(String.join(" ", shared)));
+        blocks.add(new Block.Points(SOURCES));
         for (MeasureResult result : compared) {
             blocks.add(Part.of(result.measure().title(), "", own(of, result, shared)));
         }

@@ -53,8 +53,8 @@ final class Style {
             .tick { display: inline-block; margin-right: .8em; white-space: nowrap; }
             .tick i { display: inline-block; width: .95em; height: .95em; margin-right: .35em;
               vertical-align: -.1em; border: 1px solid var(--ink); border-radius: 2px; }
-            .stated { margin-top: .9rem; }
-            .stated strong { display: block; font-size: 1.1rem; break-after: avoid; }
+            .stated { font-size: 1.1rem; margin: .9rem 0 0; }
+            .stated + p { margin-top: 0; }
             nav { margin: 1.2rem 0; }
             nav ol { columns: 15rem; column-gap: 2.5rem; margin: .3rem 0; padding-left: 1.6rem; }
             nav li { break-inside: avoid; }
@@ -98,6 +98,8 @@ final class Style {
               td, tbody th { overflow-wrap: anywhere; }
               figcaption { font-size: 9pt; }
               nav { display: none; }
+              details:not([open]) > summary { list-style: none; font-weight: normal; }
+              details:not([open]) > summary::after { content: ": in the file this was printed from"; }
               pre { white-space: pre-wrap; overflow-wrap: anywhere; }
               .new-page { break-before: page; }
             }

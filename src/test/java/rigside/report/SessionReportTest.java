@@ -127,6 +127,14 @@ class SessionReportTest {
                     deviations.select("h3").eachText().contains(heading),
                     () -> heading + " is missing in\n" + deviations.text());
         }
+        List<String> broken = rows(deviations, "What was broken off, begun afresh");
+        assertTrue(
+                broken.stream().anyMatch(row -> row.matches(".* donning 3, Mask .+ rehearsed: .+")),
+                broken::toString);
+        assertTrue(
+                broken.stream()
+                        .anyMatch(row -> row.matches(".* donning 5, Mask .+ check failed: .+")),
+                broken::toString);
         assertTrue(deviations.text().contains("the room grew warm"));
         assertTrue(deviations.text().contains("the session was left"));
         assertTrue(part(page, "Where this comes from").text().contains("0.1.0, then 0.2.0"));
@@ -200,6 +208,37 @@ class SessionReportTest {
     }
 
     @Test
+    void timesOfTypingAreNotToldAsTimesWorn() {
+        Event.Paper form = new Event.Paper(Optional.of(LocalDate.of(2026, 11, 20)));
+        Material worn = Reported.demonstration();
+        String typed = SessionReport.of(Reported.real(worn, Optional.of(form))).markdown();
+        assertTrue(SessionReport.of(worn).markdown().contains("| Begun | Took |"));
+        assertFalse(typed.contains("| Begun | Took |"), typed);
+        assertTrue(typed.contains("\n\nTyped in 25 Nov 2026, "), typed);
+        assertTrue(typed.contains("| Time at the keyboard |"), typed);
+        assertFalse(typed.contains("| Session time |"), typed);
+    }
+
+    @Test
+    void eachVerdictIsAHeadingAndIsNotSaidAgainBelowIt() {
+        Element found =
+                part(
+                        Jsoup.parse(SessionReport.of(Reported.demonstration()).html()),
+                        "What was found");
+        assertEquals(
+                List.of(
+                        "Fit factor: no meaningful difference",
+                        "Inhalation time: a meaningful increase"),
+                found.select("h3").eachText());
+        for (Element heading : found.select("h3")) {
+            String verdict = heading.text().replaceAll(".*: ", "");
+            String below = heading.nextElementSibling().text();
+            assertTrue(below.contains("95 % interval "), below);
+            assertFalse(below.contains(verdict), below);
+        }
+    }
+
+    @Test
     void earlierPlansOnTheQuestionAreCounted() {
         Material of = Reported.demonstration();
         ZonedDateTime begun = of.events().get(0).wall().minusDays(3);
@@ -253,6 +292,13 @@ class SessionReportTest {
     @Test
     void theDemonstrationIsSoundHtml() {
         isSound(SessionReport.of(Reported.demonstration()).html());
+    }
+
+    private static List<String> rows(Element within, String caption) {
+        return within.select("table").stream()
+                .filter(table -> table.select("caption").text().startsWith(caption))
+                .flatMap(table -> table.select("tbody tr").eachText().stream())
+                .toList();
     }
 
     private static Element part(Document page, String title) {
