@@ -117,8 +117,8 @@ record Desk(
 
     /** Other protocols; the session that was selected stays so. */
     Desk with(List<ProtocolFile> files) {
-        int moved = line < protocols.size() ? line : line + files.size() - protocols.size();
-        return at(files, sessions, Math.max(0, moved));
+        int moved = session().isPresent() ? files.size() - protocols.size() : 0;
+        return at(files, sessions, line + moved);
     }
 
     /** Other sessions; the one that was selected stays so while it is there. */

@@ -66,10 +66,15 @@ public final class HomeKeys {
                 : Optional.empty();
     }
 
-    /** Letters are typed: only what is no letter is a key. */
-    private static List<HomeKey> searching() {
+    /**
+     * Letters are typed: only what is no letter is a key. With no session found nothing is kept:
+     * the line chosen is a protocol's then, and Enter once more would begin a session of it.
+     */
+    private static List<HomeKey> searching(HomeView view) {
         List<HomeKey> keys = new ArrayList<>();
-        keys.add(key("keep these", HomeAction.FOUND, ENTER));
+        if (!view.sessions().isEmpty()) {
+            keys.add(key("keep these", HomeAction.FOUND, ENTER));
+        }
         keys.add(key("all sessions", HomeAction.SHOW_ALL, Stroke.of(KeyType.Escape)));
         keys.add(key("erase", HomeAction.ERASE, Stroke.of(KeyType.Backspace)));
         keys.addAll(pages("choose"));
@@ -79,7 +84,7 @@ public final class HomeKeys {
 
     private static List<HomeKey> home(HomeView view) {
         if (view.sought().typing()) {
-            return searching();
+            return searching(view);
         }
         List<HomeKey> keys = new ArrayList<>();
         view.protocol().ifPresent(protocol -> keys.addAll(ofProtocol(protocol)));

@@ -51,6 +51,14 @@ class DeskTest {
         assertEquals(Optional.of(good), sessions.inOtherList().protocol());
     }
 
+    /** As the program begins: protocols are read into an empty page, sessions after them. */
+    @Test
+    void thePageBeginsOnItsFirstProtocol() {
+        Desk begun = Desk.of(List.of(), List.of(), Choice.TYPED).with(List.of(good, bad));
+        assertEquals(Optional.of(good), begun.protocol());
+        assertEquals(Optional.of(good), begun.with(SessionList.of(List.of(session))).protocol());
+    }
+
     @Test
     void withoutSessionsTheOtherListIsThisOne() {
         Desk none = desk.with(List.of(good, bad), List.of());

@@ -69,6 +69,9 @@ final class HomeScenes {
         views.put("home-closed-session", home(4, TYPED, Optional.empty()));
         views.put("home-many", many());
         views.put("home-searching", sought(new HomeView.Sought(true, "seal br", 5000, ""), 3));
+        views.put(
+                "home-none-found",
+                sought(new HomeView.Sought(true, "seal brr", 5000, ""), 2, List.of()));
         views.put("home-found", sought(new HomeView.Sought(false, "seal br", 5000, ""), 3));
         views.put(
                 "home-reading",

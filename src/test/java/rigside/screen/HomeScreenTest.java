@@ -41,6 +41,13 @@ final class HomeScreenTest {
     }
 
     /** Another window size alone must not hide what a page is for. */
+    /** Enter pressed twice would begin a session of the protocol that the cursor fell back to. */
+    @Test
+    void withNoSessionFoundThereIsNothingToKeep() {
+        assertTrue(Drawn.of(ALL.get("home-searching"), 80, 24).contains("[Enter]"));
+        assertFalse(Drawn.of(ALL.get("home-none-found"), 80, 24).contains("[Enter]"));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
