@@ -24,9 +24,9 @@ final class Alike {
         if (!ids(one).equals(ids(other))) {
             return Optional.of(
                     "the conditions: "
-                            + Names.list(ids(one))
+                            + listed(ids(one))
                             + " there, "
-                            + Names.list(ids(other))
+                            + listed(ids(other))
                             + " here");
         }
         for (Condition each : one.conditions()) {
@@ -36,6 +36,10 @@ final class Alike {
             }
         }
         return measures(one, other).or(() -> procedure(one, other));
+    }
+
+    private static String listed(List<String> ids) {
+        return ids.isEmpty() ? "none" : Names.list(ids);
     }
 
     private static List<String> ids(Protocol protocol) {

@@ -85,6 +85,7 @@ final class PoolJson {
         interval(json, "prediction", scale, effects.prediction(Pool.CONFIDENCE));
         return json.number("q", effects.q())
                 .number("degrees_of_freedom", effects.degreesOfFreedom())
+                .number("degrees_of_freedom_within", effects.freedom())
                 .number("p", effects.p())
                 .number("tau", effects.spreadBetween())
                 .limits("tau_limits", tau.low(), tau.high())

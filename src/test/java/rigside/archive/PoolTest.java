@@ -85,6 +85,13 @@ class PoolTest {
     }
 
     @Test
+    void aTestInWhichNothingIsWornIsAnotherOne() {
+        assertEquals(
+                Optional.of("the conditions: plain and with-disc there, none here"),
+                Alike.difference(Protocols.demo(), Protocols.check()));
+    }
+
+    @Test
     void anotherPieceIsRemarked() {
         Chosen other =
                 new Chosen(

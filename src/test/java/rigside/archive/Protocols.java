@@ -18,8 +18,17 @@ final class Protocols {
 
     /** With every place of some words given others. */
     static Protocol with(String words, String others) {
+        return read(Path.of("demo", "prefilter-disc.yaml"), words, others);
+    }
+
+    /** One that comes with the program, in which nothing is worn. */
+    static Protocol check() {
+        return read(Path.of("protocols", "instrument-check.yaml"), "", "");
+    }
+
+    private static Protocol read(Path file, String words, String others) {
         try {
-            String text = Files.readString(Path.of("demo", "prefilter-disc.yaml"));
+            String text = Files.readString(file);
             return ((Read.Good)
                             ProtocolReader.read(
                                     "disc.yaml",
