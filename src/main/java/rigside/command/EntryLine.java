@@ -3,6 +3,7 @@ package rigside.command;
 import java.util.Locale;
 import rigside.analysis.Shown;
 import rigside.analysis.SlotWords;
+import rigside.report.Legible;
 import rigside.session.Applicable;
 import rigside.session.Entry;
 import rigside.session.Source;
@@ -24,9 +25,12 @@ final class EntryLine {
             Entry.Earlier earlier = entry.earlier().get(at);
             line.append("; amended from ");
             line.append(value(shown.isOut(entry, earlier), earlier.value(), earlier.source()));
-            line.append(" (").append(earlier.reason()).append(')');
+            line.append(" (").append(Legible.of(earlier.reason())).append(')');
         }
-        entry.struck().ifPresent(struck -> line.append("; STRUCK OUT: ").append(struck.reason()));
+        entry.struck()
+                .ifPresent(
+                        struck ->
+                                line.append("; STRUCK OUT: ").append(Legible.of(struck.reason())));
         if (entry.stands() && Applicable.noLonger(state).contains(entry.number())) {
             line.append("; NOT COUNTED: ").append(Applicable.NO_LONGER);
         }
@@ -34,6 +38,8 @@ final class EntryLine {
     }
 
     private static String value(boolean out, Object value, Source source) {
-        return (out ? value.toString() : CONCEALED) + ", " + source.name().toLowerCase(Locale.ROOT);
+        return (out ? Legible.of(value.toString()) : CONCEALED)
+                + ", "
+                + source.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -136,6 +136,7 @@ public final class Rigside implements Callable<Integer> {
     static CommandLine commandLine() {
         Messages messages = new Messages();
         return NoEffect.hidden(NumberWords.in(new CommandLine(new Rigside())))
+                .setExecutionStrategy(LegibleWriter::run)
                 .setParameterExceptionHandler(messages)
                 .setExecutionExceptionHandler(messages);
     }

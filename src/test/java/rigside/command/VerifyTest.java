@@ -126,6 +126,34 @@ class VerifyTest {
         assertFalse(said.contains("damage"), said);
     }
 
+    /** A reason can hold anything; what is kept is what was typed, what is printed only is read. */
+    @Test
+    void whatATerminalWouldObeyIsKeptButNotPrinted() throws IOException {
+        String hostile = "x\u001b[31m \u202e \u200b\n 999  donning 1, time of trial 1: 1 s";
+        String entry = lastTime() + "";
+        run("amend", session.toString(), entry, "9.9", "--reason", hostile);
+        for (String command : List.of("entries", "analyse", "verify")) {
+            assertEquals(Exit.DONE, run(command, session.toString()));
+            assertFalse(said.matches("(?s).*[\u001b\u202e\u200b].*"), said);
+        }
+        run("entries", session.toString());
+        assertTrue(said.contains("(x\uFFFD[31m \uFFFD \uFFFD  999  donning 1"), said);
+        String kept = Files.readString(journal);
+        assertTrue(kept.contains("x\\u001B[31m"), kept.substring(kept.length() - 3000));
+    }
+
+    /** An unknown word of a foreign journal is named, and does nothing. */
+    @Test
+    void anUnknownWordOfAJournalIsOnlyRead() throws IOException {
+        List<String> lines = Files.readAllLines(Path.of("demo/recorded-session/journal.jsonl"));
+        lines.set(5, lines.get(5).replace("\"event\":\"", "\"event\":\"\\u001b[31m\\u202e"));
+        Files.write(journal, lines);
+        for (String command : List.of("entries", "analyse", "verify", "export")) {
+            assertEquals(Exit.PROBLEMS, run(command, session.toString()));
+            assertTrue(said.contains("unknown event '\uFFFD[31m\uFFFD"), said);
+        }
+    }
+
     @Test
     void aClosedSessionIsAmendedAndLookedAtAnewAndStaysSound() {
         int entry = lastTime();

@@ -1,0 +1,73 @@
+package rigside.command;
+
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
+import picocli.CommandLine;
+
+/**
+ * What commands print, with everything replaced that a terminal obeys, that turns the direction of
+ * writing round, or that nobody can see. Journals and protocols come from others; a reason, a name
+ * or an unknown word in one of them must not do more than be read.
+ */
+final class LegibleWriter extends FilterWriter {
+    private static final char REPLACEMENT = '\uFFFD';
+
+    private LegibleWriter(Writer out) {
+        super(out);
+    }
+
+    /** Runs a command, its output and its complaints legible; help is the program's own. */
+    static int run(ParseResult parsed) {
+        CommandLine line = parsed.commandSpec().commandLine();
+        Integer helped = CommandLine.executeHelpRequest(parsed);
+        if (helped != null) {
+            return helped;
+        }
+        line.setOut(legible(line.getOut())).setErr(legible(line.getErr()));
+        try {
+            return new RunLast().execute(parsed);
+        } finally {
+            line.getOut().flush();
+            line.getErr().flush();
+        }
+    }
+
+    private static PrintWriter legible(PrintWriter out) {
+        return new PrintWriter(new LegibleWriter(out), true);
+    }
+
+    @Override
+    public void write(int character) throws IOException {
+        super.write(shown((char) character));
+    }
+
+    @Override
+    public void write(char[] text, int from, int length) throws IOException {
+        write(new String(text, from, length), 0, length);
+    }
+
+    @Override
+    public void write(String text, int from, int length) throws IOException {
+        StringBuilder legible = new StringBuilder(length);
+        text.substring(from, from + length).chars().forEach(each -> legible.append(shown(each)));
+        out.write(legible.toString(), 0, length);
+    }
+
+    private static char shown(int character) {
+        if (character == '\t' || character == '\n' || character == '\r') {
+            return (char) character;
+        }
+        return switch (Character.getType(character)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR ->
+                    REPLACEMENT;
+            default -> (char) character;
+        };
+    }
+}
