@@ -57,7 +57,7 @@ record Change(Wording wording, Judged judged) {
             return stays + ", since a look on record settled it.";
         }
         return stays
-                + "; only striking out values could unsettle it, "
+                + "; only changing its values could unsettle it, "
                 + judged.otherwise().restsOn().clause();
     }
 

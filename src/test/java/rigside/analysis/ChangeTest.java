@@ -107,25 +107,25 @@ class ChangeTest {
                 Arguments.of(
                         "settled by all its rounds",
                         paired.of(plain(4), values(14.6, 13.5, 15.2, 14.7)),
-                        "It stays under this plan, whatever further rounds show; only striking out"
+                        "It stays under this plan, whatever further rounds show; only changing its"
                                 + " values could unsettle it, since it needs every one of its"
                                 + " rounds."),
                 Arguments.of(
                         "settled and borne by no single round",
                         paired.of(plain(5), values(14.6, 13.6, 15.3, 14.4, 14.3)),
-                        "It stays under this plan, whatever further rounds show; only striking out"
+                        "It stays under this plan, whatever further rounds show; only changing its"
                                 + " values could unsettle it, and no single round does: without any"
                                 + " one of them it would be the same."),
                 Arguments.of(
                         "settled, and a later look says otherwise",
                         paired.of(plain(5), values(14.6, 13.5, 15.2, 14.7, 9.8)),
                         "It stays under this plan, although the latest look by itself says not"
-                                + " settled; only striking out values could unsettle it, since it"
+                                + " settled; only changing its values could unsettle it, since it"
                                 + " needs each of rounds 1, 2, 3 and 4."),
                 Arguments.of(
                         "settled at the last look",
                         paired.rounds(3, 4).of(plain(4), values(14.6, 13.5, 15.2, 14.7)),
-                        "It stays under this plan; only striking out values could unsettle it, and"
+                        "It stays under this plan; only changing its values could unsettle it, and"
                                 + " no single round does: without any one of them it would be the same."),
                 Arguments.of(
                         "ratios at the last digit",
@@ -156,7 +156,7 @@ class ChangeTest {
         Terms terms = Terms.PAIRED.independent();
         double[] disc = values(17.6, 17.1, 18.2, 17.3);
         String stays =
-                "It stays under this plan, whatever further rounds show; only striking out values"
+                "It stays under this plan, whatever further rounds show; only changing its values"
                         + " could unsettle it, ";
         assertEquals(
                 stays + "and no single value does: without any one of them it would be the same.",
@@ -218,7 +218,7 @@ class ChangeTest {
                 Terms.PAIRED.of(plain(4), values(14.6, 13.5, 15.2, 14.7)).words().change(), bench);
         bench.round(5, 12, 14.6);
         assertChange(
-                "It stays under this plan, whatever further rounds show; only striking out values"
+                "It stays under this plan, whatever further rounds show; only changing its values"
                         + " could unsettle it, and no single round does: without any one of them it"
                         + " would be the same.",
                 bench);
