@@ -29,11 +29,14 @@ final class FollowPage {
         leftOut.ifPresent(each -> blocks.add(new Block.Words(each)));
         if (drawn) {
             plot(following).ifPresent(each -> blocks.add(new Block.Drawn(each)));
-            blocks.add(table(following));
         } else {
             blocks.add(new Block.Verbatim(String.join("\n", StripChart.of(following))));
         }
         FollowingWords.of(following).forEach(each -> blocks.add(new Block.Words(each)));
+        if (drawn) {
+            // Hundreds of rows, it may be: what they say comes first.
+            blocks.add(table(following));
+        }
         blocks.add(AcrossBlocks.NOT_CERTIFIED);
         return new Page(
                 following.measure().title() + ", " + following.condition() + ", over time",

@@ -142,7 +142,10 @@ class AcrossTest {
                 "breathing",
                 "--html",
                 followed.toString());
-        assertTrue(Files.readString(followed).contains("<svg"));
+        String page = Files.readString(followed);
+        assertTrue(page.contains("<svg"));
+        assertTrue(page.indexOf("Mean over sessions") < page.indexOf("<table"), page);
+        assertTrue(page.contains("Mean over sessions"), page);
         Said again = say("pool", "--protocol", "disc", "--html", file.toString());
         assertEquals(Exit.PROBLEMS, again.exit());
         assertTrue(again.err().contains("is there already"), again.err());
