@@ -3,6 +3,7 @@ package rigside.journal;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -18,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 
 /**
@@ -85,13 +87,21 @@ public final class RawReadings implements AutoCloseable {
         void line(long at, String line);
     }
 
-    /** Reads what was kept of a feed so far, in order; what cannot be read is passed over. */
+    /**
+     * Reads what was kept of a feed so far, packed or not, in order; what cannot be read is passed
+     * over.
+     */
     public void read(String feed, Reader reader) {
-        Path file = file(folder, feed);
+        Path plain = file(folder, feed);
+        Path file = Files.isRegularFile(plain) ? plain : packed(plain);
         if (!Files.isRegularFile(file)) {
             return;
         }
-        try (BufferedReader lines = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+        try (InputStream bytes = Files.newInputStream(file);
+                InputStream text = file.equals(plain) ? bytes : new GZIPInputStream(bytes);
+                BufferedReader lines =
+                        new BufferedReader(
+                                new InputStreamReader(text, StandardCharsets.ISO_8859_1))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 int tab = line.indexOf('\t');
                 if (tab > 0 && TIME.matcher(line.substring(0, tab)).matches()) {
@@ -102,6 +112,11 @@ public final class RawReadings implements AutoCloseable {
         } catch (IOException noMoreThen) {
             return;
         }
+    }
+
+    /** The file of a closed session. */
+    private static Path packed(Path plain) {
+        return plain.resolveSibling(plain.getFileName() + ".gz");
     }
 
     private static byte[] stamped(long at, String line) {
@@ -170,7 +185,7 @@ public final class RawReadings implements AutoCloseable {
     public synchronized void compress() {
         close();
         for (Path file : plain()) {
-            Path packed = file.resolveSibling(file.getFileName() + ".gz");
+            Path packed = packed(file);
             Path half = file.resolveSibling(file.getFileName() + ".part");
             try {
                 try (InputStream in = Files.newInputStream(file);

@@ -36,7 +36,7 @@ final class FeedWatch {
             Collections.unmodifiableSet(EnumSet.of(Kind.BROKEN, Kind.SILENT, Kind.NONSENSE));
 
     private final Feed feed;
-    private final LineReader reader;
+    private final FeedLines lines;
     private final Readings readings = new Readings();
     private final List<FeedTrouble> untold = new ArrayList<>();
     private final Set<Kind> failing = EnumSet.noneOf(Kind.class);
@@ -50,7 +50,7 @@ final class FeedWatch {
     /** A feed that begins to be followed now. */
     FeedWatch(Feed feed, long now) {
         this.feed = feed;
-        this.reader = new LineReader(feed.form());
+        this.lines = new FeedLines(feed);
         this.latest = now;
         this.lastLine = now;
         this.steadySince = now;
@@ -71,7 +71,7 @@ final class FeedWatch {
             return line(line);
         }
         if (arrival instanceof Arrival.Before before) {
-            reader.read(before.text());
+            lines.before(before.text());
         } else if (arrival instanceof Arrival.Opened) {
             lastLine = latest;
             steadySince = latest;
@@ -91,9 +91,9 @@ final class FeedWatch {
 
     private Parsed line(Arrival.Line line) {
         lastLine = latest;
-        Parsed parsed = line.whole() ? judged(line.text()) : tooLong();
+        Parsed parsed = line.whole() ? lines.judged(line.text()) : tooLong();
         if (parsed instanceof Parsed.Found number) {
-            readings.add(new Reading(latest, feed.scale().si(number.raw()), number.side()));
+            readings.add(lines.reading(latest, number));
             good();
         } else if (parsed instanceof Parsed.Nonsense no) {
             nonsense++;
@@ -107,20 +107,11 @@ final class FeedWatch {
 
     /** A line of an earlier part of the session: its reading counts, its faults were told then. */
     void recall(long at, String text) {
-        if (judged(text) instanceof Parsed.Found found) {
-            readings.add(new Reading(at, feed.scale().si(found.raw()), found.side()));
-        }
+        lines.reading(at, text).ifPresent(readings::add);
     }
 
     private static Parsed tooLong() {
         return new Parsed.Nonsense("a line of more than " + LineSplitter.LONGEST + " characters");
-    }
-
-    private Parsed judged(String text) {
-        Parsed parsed = reader.read(text);
-        boolean outside =
-                parsed instanceof Parsed.Found number && !feed.scale().takes(number.raw());
-        return outside ? new Parsed.Nonsense("it is outside " + feed.scale().range()) : parsed;
     }
 
     private void good() {
