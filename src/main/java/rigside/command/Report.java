@@ -118,7 +118,7 @@ final class Report implements Callable<Integer> {
     /** Figures as SVG always, as PNG where this machine can draw them; says why where it cannot. */
     private boolean areDrawn(Material of, Path folder, Map<Path, byte[]> files) {
         boolean drawn = true;
-        for (Figure figure : Figures.of(of.state(), of.shown())) {
+        for (Figure figure : Figures.of(of)) {
             files.put(folder.resolve(figure.name() + ".svg"), bytes(figure.svg()));
             try {
                 if (drawn) {

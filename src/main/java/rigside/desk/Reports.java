@@ -47,7 +47,8 @@ public final class Reports {
                         trouble(reading),
                         session.wearer().isEmpty()
                                 ? Optional.empty()
-                                : Optional.of(earlier(session, archive))));
+                                : Optional.of(earlier(session, archive)),
+                        RawPressure.of(folder, reading.state(), reading.events())));
     }
 
     static List<String> trouble(Reading reading) {

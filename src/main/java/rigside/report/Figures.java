@@ -30,8 +30,27 @@ public final class Figures {
                         PullsPlot.of(state, shown, measure),
                         ExercisesPlot.of(state, shown, measure))
                 .flatMap(Optional::stream)
-                .map(figure -> isInvented(state) ? figure.with(INVENTED) : figure)
+                .map(figure -> told(state, figure))
                 .toList();
+    }
+
+    /** All of them, with the pressure over time where its readings are there. */
+    public static List<Figure> of(Material of) {
+        return of.protocol().measures().stream()
+                .flatMap(measure -> of(of, measure.id()).stream())
+                .toList();
+    }
+
+    /** Those of one measure, by its id, with the pressure over time. */
+    static List<Figure> of(Material of, String measure) {
+        return Stream.concat(
+                        of(of.state(), of.shown(), measure).stream(),
+                        PressurePlot.of(of, measure).stream().map(each -> told(of.state(), each)))
+                .toList();
+    }
+
+    private static Figure told(State state, Figure figure) {
+        return isInvented(state) ? figure.with(INVENTED) : figure;
     }
 
     private static boolean isInvented(State state) {

@@ -20,17 +20,34 @@ import rigside.session.State;
  * @param trouble what is wrong with its journal; empty when nothing is
  * @param earlier the plans before it on the same question, the earliest first; empty where it is
  *     not known whose they would be
+ * @param pressure what the instruments' raw readings say of the pressure over time
  */
 public record Material(
         State state,
         Shown shown,
         List<Recorded> events,
         List<String> trouble,
-        Optional<List<Earlier>> earlier) {
+        Optional<List<Earlier>> earlier,
+        PressureTraces pressure) {
     public Material {
         events = List.copyOf(events);
         trouble = List.copyOf(trouble);
         earlier = earlier.map(List::copyOf);
+    }
+
+    /** Without raw readings. */
+    public Material(
+            State state,
+            Shown shown,
+            List<Recorded> events,
+            List<String> trouble,
+            Optional<List<Earlier>> earlier) {
+        this(state, shown, events, trouble, earlier, PressureTraces.NONE);
+    }
+
+    /** The same with the pressure over time. */
+    public Material with(PressureTraces found) {
+        return new Material(state, shown, events, trouble, earlier, found);
     }
 
     /**

@@ -18,7 +18,7 @@ record Panel(Sheet sheet, double left, double right, int rounds, Axis y) {
     private static final double TICK = 4;
 
     /** Of labels above one another. */
-    private static final double ROOM_EACH = 26;
+    static final double ROOM_EACH = 26;
 
     /** What stands below the rounds' axis. */
     static final double BELOW = 21;

@@ -29,9 +29,10 @@ record ReportMeasure(Material of, MeasureResult result) {
         if (result.measure().compared().isEmpty() && of.compares()) {
             blocks.add(new Block.Words("Recorded, not compared."));
         }
-        Figures.of(of.state(), of.shown(), result.measure().id()).stream()
-                .map(Block.Drawn::new)
-                .forEach(blocks::add);
+        Figures.of(of, result.measure().id()).stream().map(Block.Drawn::new).forEach(blocks::add);
+        PressurePlot.missing(of, result.measure().id())
+                .map(Block.Words::new)
+                .ifPresent(blocks::add);
         blocks.add(conditions());
         if (!result.remarks().isEmpty()) {
             blocks.add(new Block.Points(result.remarks()));

@@ -1,6 +1,8 @@
 package rigside.runner;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import rigside.journal.RawReadings;
 import rigside.protocol.Condition;
@@ -13,6 +15,7 @@ import rigside.rig.RigFile;
 import rigside.rig.SimulatedRig;
 import rigside.rig.Wearer;
 import rigside.session.Event;
+import rigside.yaml.Document;
 
 /** The rig a session was opened with, made again from what its journal says. */
 public final class Rigs {
@@ -80,13 +83,35 @@ public final class Rigs {
         return Wearer.plain(protocol.conditions().stream().map(Condition::id).toList());
     }
 
+    /**
+     * The instruments a session was opened with; empty without any, and where what its journal says
+     * of them cannot be read any more.
+     */
+    public static Optional<Instruments> instruments(Event.SessionOpened opening) {
+        if (opening.rigText().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return document(opening)
+                    .value()
+                    .filter(RigFile.Attached.class::isInstance)
+                    .map(file -> ((RigFile.Attached) file).instruments());
+        } catch (InvalidPathException ofAnotherSystem) {
+            return Optional.empty();
+        }
+    }
+
     private static RigFile read(Event.SessionOpened opening) {
-        return RigFile.read(
-                        "the session's rig file", opening.rigText(), Path.of(opening.rigFolder()))
+        return document(opening)
                 .value()
                 .orElseThrow(
                         () ->
                                 new IllegalArgumentException(
                                         "the session's rig file cannot be read"));
+    }
+
+    private static Document<RigFile> document(Event.SessionOpened opening) {
+        return RigFile.read(
+                "the session's rig file", opening.rigText(), Path.of(opening.rigFolder()));
     }
 }

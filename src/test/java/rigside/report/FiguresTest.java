@@ -104,7 +104,7 @@ class FiguresTest {
         demonstration().forEach(FiguresTest::readable);
     }
 
-    private static void readable(Figure figure) {
+    static void readable(Figure figure) {
         for (Drawing drawing : List.of(figure.narrow(), figure.wide())) {
             List<Boxed> boxes = Boxed.all(drawing);
             assertTrue(boxes.size() > 3, figure::name);
