@@ -262,6 +262,7 @@ public record DaysApart(Side one, Side two, List<Compared> compared, List<String
                     "No wearer's code is on record: that both were worn by one person is taken for"
                             + " granted.");
         }
+        remarks.addAll(AnsweredUnlike.remarks(List.of(one.session(), two.session())));
         if (!one.protocol()
                 .orElseThrow()
                 .donning()

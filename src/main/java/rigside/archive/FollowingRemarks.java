@@ -39,6 +39,7 @@ record FollowingRemarks(List<WithValues> sessions, List<Following.Point> points)
                     "Means with \"at least\" hold values that the counter only bounded: they, and"
                             + " what is reckoned with them, may be too low.");
         }
+        all.addAll(AnsweredUnlike.remarks(points.stream().map(Following.Point::session).toList()));
         wear().ifPresent(all::add);
         return List.copyOf(all);
     }

@@ -114,6 +114,7 @@ public record Pool(List<Archived> sessions, List<Pooled> comparisons, List<Strin
                     "No wearer's code is on record: that all were worn by one person is taken for"
                             + " granted.");
         }
+        remarks.addAll(AnsweredUnlike.remarks(sessions.stream().map(Chosen::session).toList()));
         LinkedHashSet<String> hashes = new LinkedHashSet<>();
         for (Chosen each : sessions.subList(1, sessions.size())) {
             remarks.addAll(
