@@ -72,6 +72,7 @@ final class Share implements Callable<Integer> {
     public Integer call() {
         checkCode();
         Reading reading = JournalReader.readAsGiven(rigside.session(session));
+        reading.torn().ifPresent(torn -> err().println(torn));
         if (reading.isReadOnly()) {
             reading.damage().forEach(damage -> err().println(damage));
             return wrong(

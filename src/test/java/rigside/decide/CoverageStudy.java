@@ -33,6 +33,7 @@ public final class CoverageStudy {
         int campaigns = args.length == 0 ? CAMPAIGNS : Integer.parseInt(args[0]);
         coverage(System.out, campaigns);
         StrikingStudy.print(System.out, campaigns);
+        AmendingStudy.print(System.out, campaigns);
         EfficiencyStudy.print(System.out, campaigns);
     }
 

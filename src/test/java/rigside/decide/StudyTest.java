@@ -85,6 +85,18 @@ class StudyTest {
                         > counts[StrikingStudy.ONCE_WITHOUT_RULE]);
     }
 
+    /** Whoever amends at will claims nearly always; by the rule no more often than honestly. */
+    @Test
+    void theRuleForAmendedEntriesKeepsThePromiseAndTheValueBeforeAloneDoesNot() {
+        StrikingStudy.Plan plan = StrikingStudy.PLANS.get(0);
+        long[] counts = AmendingStudy.counts(plan, 0, CAMPAIGNS);
+        assertEquals(
+                0, CoverageStudy.z(counts[AmendingStudy.HONEST], plan.alpha() / 2, CAMPAIGNS), 4);
+        assertTrue(counts[AmendingStudy.FIRST_LOOKED_AT] <= counts[AmendingStudy.HONEST]);
+        assertTrue(counts[AmendingStudy.WITHOUT_RULE] > CAMPAIGNS / 2);
+        assertTrue(counts[AmendingStudy.VALUE_BEFORE] > 4 * counts[AmendingStudy.HONEST]);
+    }
+
     @Test
     void anObviousDifferenceCostsFewerRoundsThanTheFixedDesignAsSure() {
         EfficiencyStudy.Setting easy = EfficiencyStudy.SETTINGS.get(8);
