@@ -18,6 +18,9 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
     /** What a lead ends with where its text goes on beside it. */
     private static final Pattern END = Pattern.compile("[.:]$");
 
+    /** A number and its percent sign stay on one line. */
+    private static final Pattern PERCENT = Pattern.compile("(?<=\\d) %");
+
     private final int level;
 
     private Html(int level) {
@@ -99,7 +102,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
     @Override
     public String points(Block.Points block) {
         return block.texts().stream()
-                .map(text -> "<li>" + escaped(text) + "</li>\n")
+                .map(text -> "<li>" + flowing(text) + "</li>\n")
                 .collect(Collectors.joining("", "<ul>\n", "</ul>\n"));
     }
 
@@ -239,7 +242,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
 
     @Override
     public String text(Cell.Text cell) {
-        return escaped(cell.text());
+        return flowing(cell.text());
     }
 
     /** About half an em a character by hand. */
@@ -260,12 +263,17 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
 
     private static String paragraph(String kind, String text) {
         String classes = kind.isEmpty() ? "" : " class=\"" + kind + "\"";
-        return text.isEmpty() ? "" : "<p" + classes + ">" + escaped(text) + "</p>\n";
+        return text.isEmpty() ? "" : "<p" + classes + ">" + flowing(text) + "</p>\n";
     }
 
     /** Safe in text and in quoted attributes. */
     static String escaped(String raw) {
         return marked(Legible.of(raw));
+    }
+
+    /** The same where lines are broken as the window has it. */
+    private static String flowing(String raw) {
+        return PERCENT.matcher(escaped(raw)).replaceAll("\u00a0%");
     }
 
     private static String marked(String legible) {

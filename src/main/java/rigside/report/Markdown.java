@@ -116,7 +116,7 @@ final class Markdown implements Block.Cases<String>, Cell.Cases<String> {
     @Override
     public String drawn(Block.Drawn block) {
         Figure figure = block.figure();
-        return "**" + escaped(figure.title()) + "** " + escaped(figure.description()) + "\n\n";
+        return "**" + escaped(figure.title()) + ".** " + escaped(figure.description()) + "\n\n";
     }
 
     @Override

@@ -95,6 +95,7 @@ final class Style {
               figure { break-inside: avoid; }
               table { font-size: 9pt; }
               .long { min-width: 0; }
+              .pairs th { width: 25%; }
               td, tbody th { overflow-wrap: anywhere; }
               figcaption { font-size: 9pt; }
               nav { display: none; }

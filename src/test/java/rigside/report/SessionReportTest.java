@@ -239,6 +239,14 @@ class SessionReportTest {
     }
 
     @Test
+    void aNumberAndItsPercentSignStayOnOneLine() {
+        String html = SessionReport.of(Reported.demonstration()).html();
+        Element found = part(Jsoup.parse(html), "What was found");
+        String below = found.selectFirst("h3").nextElementSibling().wholeText();
+        assertTrue(below.contains("(95\u00a0% interval "), below);
+    }
+
+    @Test
     void earlierPlansOnTheQuestionAreCounted() {
         Material of = Reported.demonstration();
         ZonedDateTime begun = of.events().get(0).wall().minusDays(3);
