@@ -70,12 +70,22 @@ final class ReplayedSource implements Source {
                 }
                 next = Optional.empty();
                 to.accept(due);
-                if (due instanceof Arrival.Line line) {
-                    kept.keep(line.at(), line.text(), to);
-                }
+                keep(due, to);
             }
         } catch (IOException trouble) {
             finish(to, new Arrival.Broken(now, Faults.words(trouble)));
+        }
+    }
+
+    /**
+     * A header of another program is kept too: without it the lines after it may mean nothing. That
+     * of a recording by this program names only what is written before each line.
+     */
+    private void keep(Arrival due, Consumer<Arrival> to) {
+        if (due instanceof Arrival.Line line) {
+            kept.keep(line.at(), line.text(), to);
+        } else if (due instanceof Arrival.Before before && times.isPresent()) {
+            kept.keep(before.at(), before.text(), to);
         }
     }
 

@@ -79,6 +79,27 @@ class ReplayedSourceTest {
         assertEquals(List.of("1.0 broken it is not there"), got);
     }
 
+    /** Or nobody could read the raw lines of the session again. */
+    @Test
+    void theHeaderOfAnotherProgramIsKeptAndThatOfOurOwnIsNot() throws IOException {
+        List<String> lines = new ArrayList<>();
+        Kept kept = new Kept("t", (feed, at, line) -> lines.add(line));
+        TraceForm form =
+                new TraceForm(
+                        Optional.of(Column.of("ms")), Separator.SEMICOLON, true, Unit.MILLISECOND);
+        drain(
+                new ReplayedSource(
+                        new Origin.Replayed(trace("ms;p\n100,5;1\n600,5;2\n"), form), 0, kept),
+                SECOND);
+        assertEquals(List.of("ms;p", "100,5;1", "600,5;2"), lines);
+        lines.clear();
+        drain(
+                new ReplayedSource(
+                        new Origin.Replayed(trace("seconds\tline\n4.000000\ta\n"), OWN), 0, kept),
+                SECOND);
+        assertEquals(List.of("a"), lines);
+    }
+
     private Path trace(String text) throws IOException {
         return Files.writeString(folder.resolve("trace"), text);
     }
