@@ -44,7 +44,9 @@ final class FromJournal {
                         folder,
                         file,
                         reading.events().stream().findFirst().map(Recorded::wall),
-                        reading.last().filter(each -> closed).map(Recorded::wall),
+                        closed
+                                ? Optional.of(Recorded.end(reading.events()).wall())
+                                : Optional.empty(),
                         closed,
                         opening.filter(Event.SessionOpened::simulated).isPresent(),
                         opening.flatMap(Event.SessionOpened::paper)

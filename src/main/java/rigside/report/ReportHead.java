@@ -3,6 +3,7 @@ package rigside.report;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import rigside.session.Recorded;
 
 /** What has to be known before anything is read. */
 record ReportHead(Material of) {
@@ -51,7 +52,7 @@ record ReportHead(Material of) {
 
     private String when() {
         ZonedDateTime from = of.events().get(0).wall();
-        ZonedDateTime to = of.events().get(of.events().size() - 1).wall();
+        ZonedDateTime to = Recorded.end(of.events()).wall();
         String end =
                 !of.hasTimes() || Clock.minute(from).equals(Clock.minute(to))
                         ? ""
@@ -61,7 +62,15 @@ record ReportHead(Material of) {
                 + end
                 + ". "
                 + of.shown().next()
-                + ".";
+                + "."
+                + afterwards();
+    }
+
+    private String afterwards() {
+        Recorded last = of.events().get(of.events().size() - 1);
+        return last.equals(Recorded.end(of.events()))
+                ? ""
+                : " Put right after its close, last on " + Clock.minute(last.wall()) + ".";
     }
 
     private static String until(ZonedDateTime from, ZonedDateTime to) {

@@ -1,6 +1,7 @@
 package rigside.session;
 
 import java.time.ZonedDateTime;
+import java.util.List;
 
 /**
  * An event with when it happened.
@@ -11,4 +12,18 @@ import java.time.ZonedDateTime;
  *     clock over breaks
  * @param event what happened
  */
-public record Recorded(long number, ZonedDateTime wall, long at, Event event) {}
+public record Recorded(long number, ZonedDateTime wall, long at, Event event) {
+
+    /**
+     * The event a session ended with: its close, whatever was put right after it; the last one of
+     * an open session.
+     *
+     * @param journal at least one event, in order
+     */
+    public static Recorded end(List<Recorded> journal) {
+        return journal.stream()
+                .filter(each -> each.event() instanceof Event.SessionClosed)
+                .findFirst()
+                .orElseGet(() -> journal.get(journal.size() - 1));
+    }
+}

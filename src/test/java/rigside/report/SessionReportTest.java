@@ -22,6 +22,7 @@ import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.session.Entry;
 import rigside.session.Event;
+import rigside.session.Recorded;
 import rigside.session.Slot;
 import rigside.session.Value;
 
@@ -173,6 +174,12 @@ class SessionReportTest {
         String row = deviations.select("tr").last().text();
         assertTrue(deviations.select("h3").eachText().contains("Amended"), deviations.text());
         assertTrue(row.contains(trial.value() + " 14.5 s misread after "), row);
+        String close = Clock.minute(Recorded.end(session.events()).wall());
+        String head = page.body().text();
+        assertTrue(head.contains(" to " + close.substring(close.lastIndexOf(' ') + 1)), head);
+        assertTrue(head.contains("Put right after its close, last on "), head);
+        assertFalse(
+                Jsoup.parse(SessionReport.of(session).html()).text().contains("Put right after"));
     }
 
     private static Entry firstTrial(Material session) {
