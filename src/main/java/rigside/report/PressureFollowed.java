@@ -98,16 +98,19 @@ record PressureFollowed(
         return counts() ? "" : entry.stands() ? "not counted" : "struck out";
     }
 
-    /** The value captured, in the measure's unit. */
+    /** The value captured, in the measure's unit; empty where it is no finite number. */
     Optional<Double> value(Plotting of) {
         return entry.value() instanceof Value.Measured measured
                 ? Optional.of(measured.quantity().in(of.measure().unit()).value())
+                        .filter(Double::isFinite)
                 : Optional.empty();
     }
 
     /** The part of its trace that its value is taken of, in seconds from the window's zero. */
     Part part(PressureWindow window) {
         return entry.pull()
+                .filter(pull -> Double.isFinite(pull.inhalation().startSeconds()))
+                .filter(pull -> Double.isFinite(pull.inhalation().endSeconds()))
                 .map(
                         pull ->
                                 new Part(

@@ -32,6 +32,9 @@ public record PressureWindow(int entry, long from, long to, long zero, double se
 
     private static final double AFTER_SECONDS = 1;
 
+    /** Nothing that is followed takes longer: a journal that says so was not written at a bench. */
+    private static final double LONGEST_SECONDS = 86_400;
+
     /** What of a session has to be remembered until an entry is captured. */
     private static final class Met {
         private final Protocol protocol;
@@ -95,7 +98,7 @@ public record PressureWindow(int entry, long from, long to, long zero, double se
 
     private static Optional<PressureWindow> of(
             int entry, long zero, double before, double seconds, double after) {
-        return seconds > 0
+        return seconds > 0 && seconds <= LONGEST_SECONDS
                 ? Optional.of(
                         new PressureWindow(
                                 entry,

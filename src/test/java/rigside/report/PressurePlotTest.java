@@ -5,17 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import rigside.analysis.Analysis;
 import rigside.analysis.Shown;
+import rigside.measure.TracedInhalation;
 import rigside.rig.Reading;
 import rigside.session.Entry;
 import rigside.session.Event;
+import rigside.session.Recorded;
+import rigside.session.Trace;
 
 /** The pressure over time, of sessions whose gauge's readings are kept. */
 class PressurePlotTest {
@@ -120,7 +126,7 @@ class PressurePlotTest {
     void whatIsStruckOutIsSaidAndCrossed() {
         Material before = pulls.material();
         int entry = traced(before).get(0).number();
-        List<rigside.session.Recorded> events = new ArrayList<>(before.events());
+        List<Recorded> events = new ArrayList<>(before.events());
         int captured =
                 IntStream.range(0, events.size())
                         .filter(
@@ -149,6 +155,54 @@ class PressurePlotTest {
         FiguresTest.readable(first);
     }
 
+    /** A journal may hold any number. */
+    @Test
+    void aPullWithoutAFiniteBeginIsDrawnByItsPresses() {
+        Material before = pulls.material();
+        int at =
+                IntStream.range(0, before.events().size())
+                        .filter(
+                                each ->
+                                        before.events().get(each).event()
+                                                instanceof Event.EntryTraced)
+                        .findFirst()
+                        .orElseThrow();
+        Event.EntryTraced was = (Event.EntryTraced) before.events().get(at).event();
+        Trace.Pull pull = (Trace.Pull) was.trace();
+        TracedInhalation own = pull.inhalation();
+        TracedInhalation odd =
+                new TracedInhalation(
+                        Double.NaN,
+                        own.endSeconds(),
+                        own.integral(),
+                        own.meanPa(),
+                        own.spreadPa(),
+                        own.withinShare(),
+                        own.unseenSeconds(),
+                        true,
+                        1);
+        Event now = new Event.EntryTraced(was.entry(), new Trace.Pull(pull.pressedSeconds(), odd));
+        Figure first = drawn(pulls.gathered(Reported.with(before, at, at + 1, now))).get(0);
+        assertTrue(first.description().contains("between the presses from 0"), first::description);
+        assertFalse(first.svg().contains("NaN"));
+    }
+
+    @Test
+    void longAndHostileTitlesAreWordsThatStandOnNoOther(@TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of("protocols", "pressure-while-breathing.yaml"));
+        String hostile = "<script>alert(1)</script> & ' ]]> unbrokenwordthatislongerthanapanel";
+        Path file =
+                Files.writeString(
+                        folder.resolve("p.yaml"),
+                        text.replace("title: Mask as it is", "title: \"" + hostile + "\"")
+                                .replace("title: Normal breathing", "title: \"" + hostile + "\""));
+        for (Figure figure : drawn(Gauged.of(file, 3).material())) {
+            FiguresTest.readable(figure);
+            Xml.read(figure.svg());
+            assertFalse(figure.svg().contains("<script"));
+        }
+    }
+
     @Test
     void withoutReadingsItIsSaidAndNothingDrawn() {
         Material of = pulls.material().with(PressureTraces.NONE);
@@ -167,7 +221,7 @@ class PressurePlotTest {
         Material of =
                 whole.with(
                         new PressureTraces(
-                                java.util.Map.of(entry, whole.pressure().of(entry).orElseThrow())));
+                                Map.of(entry, whole.pressure().of(entry).orElseThrow())));
         int all = traced(whole).size();
         assertTrue(
                 SessionReport.of(of)
