@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import rigside.analysis.Shown;
 import rigside.rig.SoundVolume;
+import rigside.screen.View;
 import rigside.screen.View.Page;
 import rigside.screen.View.Prompt;
-import rigside.screen.View;
 import rigside.session.Event;
 import rigside.session.State;
 

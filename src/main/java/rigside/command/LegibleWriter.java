@@ -4,9 +4,9 @@ import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
+import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
-import picocli.CommandLine;
 
 /**
  * What commands print, with everything replaced that a terminal obeys, that turns the direction of

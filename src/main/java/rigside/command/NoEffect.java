@@ -1,9 +1,9 @@
 package rigside.command;
 
 import java.util.List;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine;
 
 /**
  * Options that every command takes, and that change nothing in some. Those are taken there all the

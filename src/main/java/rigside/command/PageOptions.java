@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import picocli.CommandLine.Option;
 import picocli.CommandLine;
+import picocli.CommandLine.Option;
 import rigside.report.Page;
 
 /** How a page about several sessions is given: as text, as JSON, or as an HTML file too. */

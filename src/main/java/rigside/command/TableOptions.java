@@ -3,10 +3,10 @@ package rigside.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine;
 import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import rigside.archive.Archived;
+import rigside.screen.HomeView;
 import rigside.screen.HomeView.Page;
 import rigside.screen.HomeView.Review;
-import rigside.screen.HomeView;
 import rigside.screen.View;
 
 /**

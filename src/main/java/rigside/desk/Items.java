@@ -11,9 +11,9 @@ import rigside.journal.Damage;
 import rigside.protocol.BenchTime;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
+import rigside.screen.HomeView;
 import rigside.screen.HomeView.ProtocolItem;
 import rigside.screen.HomeView.SessionItem;
-import rigside.screen.HomeView;
 
 /** The lines of the home page. */
 final class Items {

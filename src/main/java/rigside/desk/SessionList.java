@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import rigside.archive.Archived;
 import rigside.archive.Search;
-import rigside.screen.HomeView.SessionItem;
 import rigside.screen.HomeView;
+import rigside.screen.HomeView.SessionItem;
 
 /**
  * The sessions of the home page, and the words that are searched for in them.

@@ -10,8 +10,8 @@ import rigside.analysis.Meaningful;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.TableAnalysis;
 import rigside.analysis.ValueTable;
-import rigside.protocol.Measure.Compared;
 import rigside.protocol.Measure;
+import rigside.protocol.Measure.Compared;
 import rigside.protocol.Plan;
 
 /**

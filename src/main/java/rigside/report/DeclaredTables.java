@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import rigside.protocol.Condition;
-import rigside.protocol.Measure.Compared;
 import rigside.protocol.Measure;
+import rigside.protocol.Measure.Compared;
 
 /** What the protocol declared: the conditions and the measures that other tables name. */
 final class DeclaredTables {

@@ -11,8 +11,8 @@ import rigside.analysis.DonningValue;
 import rigside.analysis.MeasureResult;
 import rigside.analysis.Standing;
 import rigside.protocol.Condition;
-import rigside.protocol.Measure.Compared.Scale;
 import rigside.protocol.Measure;
+import rigside.protocol.Measure.Compared.Scale;
 import rigside.protocol.Protocol;
 
 /**

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import rigside.archive.Archived;
 import rigside.archive.SomeSession;
 import rigside.journal.Damage;
-import rigside.screen.HomeView.Page;
 import rigside.screen.HomeView;
+import rigside.screen.HomeView.Page;
 import rigside.screen.View;
 import rigside.session.Story;
 
