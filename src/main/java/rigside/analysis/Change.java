@@ -40,16 +40,11 @@ record Change(Wording wording, Judged judged) {
         return judged.course().latest().atResolution() ? resolution() : distance();
     }
 
-    /** Whether the plan has a look to come. */
-    private boolean isOpen() {
-        return !judged.planUsedUp() && !judged.ended();
-    }
-
     private String settled() {
         String stays = "It stays under this plan";
         if (judged.differsNow()) {
             stays += ", although the latest look by itself says " + said(latest().conclusion());
-        } else if (isOpen()) {
+        } else if (judged.isOpen()) {
             stays += ", whatever further rounds show";
         }
         Conclusion reached = judged.settledAt().orElseThrow().conclusion();
@@ -57,13 +52,13 @@ record Change(Wording wording, Judged judged) {
             return stays + ", since a look on record settled it.";
         }
         return stays
-                + "; only changing its values could unsettle it, "
-                + judged.otherwise().restsOn().clause();
+                + "; only striking out or amending values could unsettle it. "
+                + judged.otherwise().restsOn().sentence();
     }
 
     private String tooFew() {
         Lacking lacking = new Lacking(wording, judged.rows());
-        return isOpen()
+        return judged.isOpen()
                 ? "A first verdict comes with the first look, after " + lacking.more() + "."
                 : nothing() + "it has too few: " + lacking.soFar() + ".";
     }
@@ -121,7 +116,7 @@ record Change(Wording wording, Judged judged) {
                 !judged.boundedAgrees() && judged.dependsOnChanged()
                         ? "these ways, and " + words().takenBack() + ","
                         : "both ways";
-        return isOpen()
+        return judged.isOpen()
                 ? "; it settles once " + ways + " settle alike."
                 : "; " + ways + " would have had to settle alike.";
     }
@@ -146,7 +141,7 @@ record Change(Wording wording, Judged judged) {
                                 + floor
                                 + " that rounding alone can explain"
                         : "they do not differ from each other at all";
-        return (isOpen()
+        return (judged.isOpen()
                         ? "It could settle once the values are read finer: "
                         : nothing() + "the values would have had to be read finer, since ")
                 + seen
@@ -182,7 +177,7 @@ record Change(Wording wording, Judged judged) {
                         + (down ? "decrease" : "increase")
                         + " if "
                         + beyond;
-        return (isOpen() ? "It would settle " : nothing() + "it would have settled ")
+        return (judged.isOpen() ? "It would settle " : nothing() + "it would have settled ")
                 + either
                 + "."
                 + narrow(interval);
@@ -200,11 +195,11 @@ record Change(Wording wording, Judged judged) {
         String high = Digits.three(scale.outward(interval.estimate() + room));
         if (low.equals(high)) {
             return " With the estimate where it is, at the edge of what matters, hardly any interval"
-                    + (isOpen() ? " is" : " would have been")
+                    + (judged.isOpen() ? " is" : " would have been")
                     + " narrow enough.";
         }
         return " With the estimate where it is, the interval would have "
-                + (isOpen() ? "to be" : "had to be")
+                + (judged.isOpen() ? "to be" : "had to be")
                 + " within "
                 + wording.ofScale(low + " to " + high)
                 + ": a spread "
@@ -215,7 +210,7 @@ record Change(Wording wording, Judged judged) {
                                         .round(new MathContext(2, RoundingMode.DOWN))
                                         .toPlainString()
                                 + " times as large")
-                + (isOpen() ? " would do that now." : " would have done that.");
+                + (judged.isOpen() ? " would do that now." : " would have done that.");
     }
 
     /**
@@ -244,7 +239,9 @@ record Change(Wording wording, Judged judged) {
         double edge = wording.setting().scale().outward(analysedEdge);
         List<String> figures = Digits.apart(edge, limit);
         String verb =
-                isOpen() ? how : how.replace("fell", "had fallen").replace("rose", "had risen");
+                judged.isOpen()
+                        ? how
+                        : how.replace("fell", "had fallen").replace("rose", "had risen");
         return "the "
                 + which
                 + " limit "

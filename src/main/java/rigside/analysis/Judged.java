@@ -155,16 +155,24 @@ record Judged(
     }
 
     /**
-     * What going on may bring. Silent where values that must agree lead to different conclusions,
-     * since a forecast from one of them would promise too much.
+     * What going on may bring, or what a new plan would need where the repeats are over. Silent
+     * where values that must agree lead to different conclusions, since a forecast from one of them
+     * would promise too much.
      *
      * @param seed of the session
      * @param rounds complete so far
      */
     Forecast forecast(Setting setting, long seed, int rounds) {
-        return boundedAgrees && !dependsOnChanged
-                ? Forecasting.of(setting, rows, seed, rounds)
-                : Forecast.SILENT;
+        if (!boundedAgrees || dependsOnChanged) {
+            return Forecast.SILENT;
+        }
+        Forecast forecast = Forecasting.of(setting, rows, seed, rounds);
+        return isOpen() ? forecast : forecast.withNoneToCome();
+    }
+
+    /** Whether a further look may come. */
+    boolean isOpen() {
+        return !planUsedUp && !ended;
     }
 
     /** The ids of the two conditions compared. */

@@ -41,18 +41,16 @@ record RestsOn(String piece, String of, String ofMany, List<?> needed, int all) 
         return new RestsOn("value", "the value of ", "the values of ", needed, all);
     }
 
-    /** The end of a sentence about striking out. */
-    String clause() {
+    /** What leaving out one piece does, as a sentence about the verdict. */
+    String sentence() {
         if (needed.isEmpty()) {
-            return "and no single "
-                    + piece
-                    + " does: without any one of them it would be the same.";
+            return "Without any single one of its " + piece + "s it would be the same.";
         }
         if (needed.size() == 1) {
-            return "since it needs " + of + needed.get(0) + ".";
+            return "It needs " + of + needed.get(0) + ".";
         }
         return needed.size() == all
-                ? "since it needs every one of its " + piece + "s."
-                : "since it needs each of " + ofMany + Phrases.list(needed) + ".";
+                ? "It needs every one of its " + piece + "s."
+                : "It needs each of " + ofMany + Phrases.list(needed) + ".";
     }
 }

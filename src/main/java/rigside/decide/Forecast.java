@@ -7,7 +7,7 @@ import java.util.OptionalInt;
  * What the rounds to come may bring.
  *
  * @param settlesWithinPlan chance that some look up to the last settles the question; empty when
- *     nothing can be said yet
+ *     nothing can be said yet, and when none is to come any more
  * @param nextLook chance that the next look settles it; empty likewise
  * @param median further rounds (values per condition when independent) until it settles: half of
  *     the time no more are needed; empty when beyond the plan or when nothing can be said
@@ -40,4 +40,17 @@ public record Forecast(
                     0,
                     0,
                     OptionalInt.empty());
+
+    /** The same where no round is to come any more: only what a new plan would need is left. */
+    public Forecast withNoneToCome() {
+        return new Forecast(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                0,
+                0,
+                needed);
+    }
 }

@@ -1,16 +1,19 @@
 package rigside.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static rigside.analysis.Tables.values;
 
 import java.util.Arrays;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigside.analysis.Tables.Terms;
+import rigside.decide.Forecast;
 import rigside.protocol.Measure.Compared.Matters;
 import rigside.session.Event;
 
@@ -107,26 +110,27 @@ class ChangeTest {
                 Arguments.of(
                         "settled by all its rounds",
                         paired.of(plain(4), values(14.6, 13.5, 15.2, 14.7)),
-                        "It stays under this plan, whatever further rounds show; only changing its"
-                                + " values could unsettle it, since it needs every one of its"
+                        "It stays under this plan, whatever further rounds show; only striking out"
+                                + " or amending values could unsettle it. It needs every one of its"
                                 + " rounds."),
                 Arguments.of(
                         "settled and borne by no single round",
                         paired.of(plain(5), values(14.6, 13.6, 15.3, 14.4, 14.3)),
-                        "It stays under this plan, whatever further rounds show; only changing its"
-                                + " values could unsettle it, and no single round does: without any"
-                                + " one of them it would be the same."),
+                        "It stays under this plan, whatever further rounds show; only striking out"
+                                + " or amending values could unsettle it. Without any single one of"
+                                + " its rounds it would be the same."),
                 Arguments.of(
                         "settled, and a later look says otherwise",
                         paired.of(plain(5), values(14.6, 13.5, 15.2, 14.7, 9.8)),
                         "It stays under this plan, although the latest look by itself says not"
-                                + " settled; only changing its values could unsettle it, since it"
-                                + " needs each of rounds 1, 2, 3 and 4."),
+                                + " settled; only striking out or amending values could unsettle it."
+                                + " It needs each of rounds 1, 2, 3 and 4."),
                 Arguments.of(
                         "settled at the last look",
                         paired.rounds(3, 4).of(plain(4), values(14.6, 13.5, 15.2, 14.7)),
-                        "It stays under this plan; only changing its values could unsettle it, and"
-                                + " no single round does: without any one of them it would be the same."),
+                        "It stays under this plan; only striking out or amending values could"
+                                + " unsettle it. Without any single one of its rounds it would be"
+                                + " the same."),
                 Arguments.of(
                         "ratios at the last digit",
                         paired.of(values(5, 5, 5), values(6, 6, 6)),
@@ -156,16 +160,16 @@ class ChangeTest {
         Terms terms = Terms.PAIRED.independent();
         double[] disc = values(17.6, 17.1, 18.2, 17.3);
         String stays =
-                "It stays under this plan, whatever further rounds show; only changing its values"
-                        + " could unsettle it, ";
+                "It stays under this plan, whatever further rounds show; only striking out or"
+                        + " amending values could unsettle it. ";
         assertEquals(
-                stays + "and no single value does: without any one of them it would be the same.",
+                stays + "Without any single one of its values it would be the same.",
                 terms.of(plain(4), disc).words().change());
-        String all = stays + "since it needs every one of its values.";
+        String all = stays + "It needs every one of its values.";
         assertEquals(all, terms.of(plain(3), Arrays.copyOf(disc, 3)).words().change());
         assertEquals(
                 stays
-                        + "since it needs each of the values of round 1 of disc, round 2 of disc and"
+                        + "It needs each of the values of round 1 of disc, round 2 of disc and"
                         + " round 3 of disc.",
                 terms.of(plain(4), Arrays.copyOf(disc, 3)).words().change());
         String plan = "fewest: 3\n  most: 10";
@@ -211,6 +215,20 @@ class ChangeTest {
                 Bench.plain().round(1, 5, 6).take(new Event.RepeatsEnded("tired")));
     }
 
+    /** What a new plan would need is still worth telling; what this one would bring is not. */
+    @Test
+    void nothingIsForecastOnceNoRoundIsToCome() {
+        Bench bench = fourRounds(12.9);
+        Forecast open = bench.comparison("inhalation").forecast();
+        assertTrue(open.settlesWithinPlan().isPresent());
+        bench.take(new Event.RepeatsEnded("tired"));
+        assertEquals(open.withNoneToCome(), bench.comparison("inhalation").forecast());
+        Forecast usedUp =
+                Terms.PAIRED.rounds(3, 4).of(plain(4), values(18, 13, 15.2, 14)).forecast();
+        assertEquals(OptionalDouble.empty(), usedUp.settlesWithinPlan());
+        assertTrue(usedUp.needed().isPresent());
+    }
+
     @Test
     void aSessionTellsItsDecisiveRoundsAsATableDoes() {
         Bench bench = fourRounds(14.7);
@@ -218,9 +236,9 @@ class ChangeTest {
                 Terms.PAIRED.of(plain(4), values(14.6, 13.5, 15.2, 14.7)).words().change(), bench);
         bench.round(5, 12, 14.6);
         assertChange(
-                "It stays under this plan, whatever further rounds show; only changing its values"
-                        + " could unsettle it, and no single round does: without any one of them it"
-                        + " would be the same.",
+                "It stays under this plan, whatever further rounds show; only striking out or"
+                        + " amending values could unsettle it. Without any single one of its rounds"
+                        + " it would be the same.",
                 bench);
     }
 
