@@ -64,6 +64,9 @@ public record Measure(
     public sealed interface Kind {
         <R> R match(Cases<R> cases);
 
+        /** Whether its values are made of the answer to a fact or field, by its id. */
+        boolean takes(String answer);
+
         /** One case for each kind of measure. */
         interface Cases<R> {
             R fitFactor(FitFactor kind);
@@ -96,6 +99,11 @@ public record Measure(
         public <R> R match(Cases<R> cases) {
             return cases.fitFactor(this);
         }
+
+        @Override
+        public boolean takes(String answer) {
+            return false;
+        }
     }
 
     /**
@@ -107,6 +115,12 @@ public record Measure(
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.timedInhalation(this);
+        }
+
+        /** A vital capacity is for what is estimated beside the times. */
+        @Override
+        public boolean takes(String answer) {
+            return false;
         }
     }
 
@@ -120,6 +134,11 @@ public record Measure(
         public <R> R match(Cases<R> cases) {
             return cases.pressureTrace(this);
         }
+
+        @Override
+        public boolean takes(String answer) {
+            return false;
+        }
     }
 
     /**
@@ -131,6 +150,11 @@ public record Measure(
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.typedNumber(this);
+        }
+
+        @Override
+        public boolean takes(String answer) {
+            return field.equals(answer);
         }
     }
 
@@ -149,6 +173,11 @@ public record Measure(
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.calculated(this);
+        }
+
+        @Override
+        public boolean takes(String answer) {
+            return of.contains(answer);
         }
     }
 

@@ -2,6 +2,7 @@ package rigside.protocol;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a protocol file says, checked and complete: a Protocol that exists can be run.
@@ -57,6 +58,18 @@ public record Protocol(
             case 1 -> Purpose.REPEATABILITY;
             default -> Purpose.COMPARISON;
         };
+    }
+
+    /**
+     * Whether values of measures can rest on the answer to a fact or field, by its id: one takes
+     * it, or it decides whether a step up to the end of a donning is done.
+     */
+    public boolean isAnalysed(String answer) {
+        return measures.stream().anyMatch(each -> each.kind().takes(answer))
+                || Stream.of(before, donning)
+                        .flatMap(List::stream)
+                        .flatMap(step -> step.head().applies().onlyIf().stream())
+                        .anyMatch(each -> each.answer().equals(answer));
     }
 
     /** The same under another plan. */

@@ -108,7 +108,8 @@ public final class Schedule {
 
     /**
      * Due when other donnings make up the complete rounds than at the last look, one of its entries
-     * no longer counts, or one that it can have rested on was amended.
+     * no longer counts, or one that it can have rested on was amended: what changes no value needs
+     * no look.
      */
     static boolean lookDue(State state) {
         List<Integer> donnings = donningsOfCompleteRounds(state);
@@ -141,8 +142,15 @@ public final class Schedule {
         Captured captured = state.captured();
         return captured.amended().sinceLook().stream()
                 .flatMap(number -> captured.entry(number).stream())
-                .map(entry -> entry.slot().place().donning())
+                .map(Entry::slot)
+                .filter(slot -> isAnalysed(state.protocol(), slot))
+                .map(slot -> slot.place().donning())
                 .anyMatch(donning -> donning == 0 || captured.lookedAt().contains(donning));
+    }
+
+    /** Whatever is read is; of what is answered, what a measure or a step depends on. */
+    private static boolean isAnalysed(Protocol protocol, Slot slot) {
+        return !(slot instanceof Slot.Field field) || protocol.isAnalysed(field.id());
     }
 
     private static boolean lostAnEntry(State state, Look look) {

@@ -145,6 +145,19 @@ class AnsweredTest {
         assertFalse(comparison(story).dependsOnStruck());
     }
 
+    /** One is a number calculated with, the other decides about a step. */
+    @Test
+    void aFactThatValuesRestOnIsAmendedWithALook() {
+        Story story = spoilt("{answer: beard, is: stubble}");
+        assertFalse(story.state().lookDue());
+        story.send(new Input.AmendAsked(1, "50", "misread", false));
+        assertTrue(story.state().lookDue());
+        assertFalse(look(story).state().lookDue());
+        Entry answer = last(story, "beard");
+        story.send(new Input.AmendAsked(answer.number(), "shaved", "mistaken", false));
+        assertTrue(story.state().lookDue());
+    }
+
     @Test
     void anAnswerStruckOutBeforeItsLookCostsNothing() {
         String onlyIf = "{answer: hose, is: shaken}";

@@ -209,6 +209,24 @@ class AmendingTest {
         assertEquals(last, last.asLooked(1));
     }
 
+    /** Wearer, room and comfort enter no value and decide about no step. */
+    @Test
+    void whatNoValueRestsOnIsAmendedWithoutALook() {
+        Story story = shown().donning("40", 6).donning("40", 6);
+        story.send(new Input.LookArrived(look(1)));
+        int comfort =
+                story.state().captured().entries().stream()
+                        .filter(each -> each.slot() instanceof Slot.Field)
+                        .filter(each -> each.slot().place().stage() == Stage.DONNING)
+                        .findFirst()
+                        .orElseThrow()
+                        .number();
+        amend(amend(amend(story, WEARER, "W2"), TEMPERATURE, "22"), comfort, "1");
+        assertTrue(entry(story, comfort).orElseThrow().isAmended());
+        assertFalse(story.state().lookDue());
+        assertTrue(amend(story, TRIAL, "6.5").state().lookDue());
+    }
+
     private static Look look(int round) {
         return new Look(round, false, false, List.of());
     }
