@@ -46,7 +46,7 @@ public record Among(Optional<String> protocol, Optional<String> wearer, boolean 
 
     private boolean isAskedFor(Archived session) {
         return session.protocol().filter(this::isProtocol).isPresent()
-                && (wearer.isEmpty() || session.wearer().equals(wearer));
+                && wearer.map(code -> Whose.is(session, code)).orElse(true);
     }
 
     private boolean isProtocol(Archived.Followed followed) {
@@ -110,17 +110,12 @@ public record Among(Optional<String> protocol, Optional<String> wearer, boolean 
                                                                             + " ones"))
                                     .orElse("'rigside sessions' lists what there is")));
         }
-        List<String> codes =
-                meant.stream()
-                        .map(each -> each.wearer().map(code -> "'" + code + "'").orElse("nobody"))
-                        .distinct()
-                        .sorted()
-                        .toList();
-        return codes.size() < 2
+        List<String> wearers = Whose.wearers(meant);
+        return wearers.size() < 2
                 ? Optional.empty()
                 : Optional.of(
                         new Refusal(
-                                "these sessions are of several wearers: " + Names.list(codes),
+                                "these sessions are of several wearers: " + Names.list(wearers),
                                 "name one with --wearer CODE"));
     }
 }

@@ -19,7 +19,7 @@ final class OtherDays {
         return each.closed()
                 && each.damage().isEmpty()
                 && each.simulated() == one.simulated()
-                && each.wearer().equals(one.wearer())
+                && Whose.same(each, one)
                 && !each.day().equals(one.day())
                 && !each.day().equals(two.day());
     }

@@ -26,7 +26,7 @@ public final class Sessions {
         }
         return among.stream()
                 .filter(each -> each.simulated() == session.simulated())
-                .filter(each -> each.wearer().equals(session.wearer()))
+                .filter(each -> Whose.same(each, session))
                 .filter(each -> each.begun().filter(at -> isBefore(at, begun.get())).isPresent())
                 .filter(
                         each ->

@@ -63,7 +63,7 @@ final class Together {
     private static Optional<Refusal> wearers(List<Chosen> sessions) {
         Chosen first = sessions.get(0);
         return sessions.stream()
-                .filter(each -> !each.session().wearer().equals(first.session().wearer()))
+                .filter(each -> !Whose.same(each.session(), first.session()))
                 .findFirst()
                 .flatMap(
                         other ->

@@ -45,7 +45,7 @@ public record Wanted(
                 && simulated.map(wish -> wish == session.simulated()).orElse(true)
                 && from.map(day -> isOn(session, each -> !each.isBefore(day))).orElse(true)
                 && to.map(day -> isOn(session, each -> !each.isAfter(day))).orElse(true)
-                && wearer.map(code -> isOf(session, code)).orElse(true)
+                && wearer.map(code -> Whose.is(session, code)).orElse(true)
                 && isIn(mask, session, Wanted::aboutTheMask)
                 && isIn(protocol, session, Wanted::aboutTheProtocol)
                 && isIn(condition, session, Wanted::aboutConditions)
@@ -55,10 +55,6 @@ public record Wanted(
 
     private static boolean isOn(Archived session, Predicate<LocalDate> wish) {
         return session.day().filter(wish).isPresent();
-    }
-
-    private static boolean isOf(Archived session, String code) {
-        return session.wearer().map(Folded::of).equals(Optional.of(Folded.of(code)));
     }
 
     /** All the words within one of the texts. */

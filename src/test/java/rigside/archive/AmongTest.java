@@ -97,4 +97,15 @@ class AmongTest {
                 REAL.refusal(List.of(closed, other)).orElseThrow().what());
         assertEquals(Optional.empty(), REAL.refusal(List.of(closed)));
     }
+
+    @Test
+    void capitalsMakeNoOtherWearer() {
+        Archived same = Expected.TWO.by("a ").session().session();
+        assertEquals(Optional.empty(), REAL.refusal(List.of(closed, same)));
+        assertTrue(among(Optional.empty(), Optional.of("A")).holds(same));
+        Archived accented = Expected.TWO.by("\u00e4").session().session();
+        assertEquals(
+                "these sessions are of several wearers: 'A' and '\u00e4'",
+                REAL.refusal(List.of(closed, same, accented)).orElseThrow().what());
+    }
 }

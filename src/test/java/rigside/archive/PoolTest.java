@@ -27,6 +27,8 @@ class PoolTest {
     @Test
     void sessionsOfOneProtocolAndWearerArePooled() {
         assertEquals(Optional.empty(), Pool.refusal(List.of(one, two)));
+        Chosen inSmallLetters = chosen(Expected.TWO.by("a"), 2);
+        assertEquals(Optional.empty(), Pool.refusal(List.of(one, inSmallLetters)));
     }
 
     @Test

@@ -34,7 +34,7 @@ class SessionsTest {
                 earlier(
                         of("second", "2026-11-24T10:00:00Z", "A", "2", "Does it?"),
                         now,
-                        of("first", "2026-11-23T10:00:00Z", "A", "1", "Does it now?")));
+                        of("first", "2026-11-23T10:00:00Z", "a", "1", "Does it now?")));
     }
 
     @Test
