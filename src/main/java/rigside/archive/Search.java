@@ -6,8 +6,9 @@ import java.util.stream.Stream;
 
 /**
  * Words to be found in a session: each of them somewhere in its protocol's title and question, in
- * the conditions and what is worn in them, in what was answered about it, or in its folder's name.
- * Capitals, accents and the order of the words make no difference.
+ * the conditions and what is worn in them, in what was answered about it, in its folder's name, or
+ * in a verdict it came to once it is closed. Capitals, accents and the order of the words make no
+ * difference.
  *
  * @param words folded, none empty
  */
@@ -52,8 +53,9 @@ public record Search(List<String> words) {
                         .flatMap(each -> Stream.of(each.title(), each.piece()));
         Stream<String> answers = session.facts().stream().map(Archived.Fact::answer);
         Stream<String> folder = Stream.of(session.name());
+        Stream<String> verdicts = session.findings().stream().map(Archived.Finding::words);
         // What is searched never runs on from one text into the next: no word holds a line end.
-        return Stream.of(about, worn, answers, folder)
+        return Stream.of(about, worn, answers, folder, verdicts)
                 .flatMap(each -> each)
                 .map(Folded::of)
                 .collect(Collectors.joining("\n"));

@@ -118,6 +118,9 @@ class WantedTest {
         "'glass small', false",
         "'bench does', true",
         "benchdoes, false",
+        "'meaningful DECREASE', true",
+        "'straps meaningful', true",
+        "increase, false",
         ".*, false"
     })
     void wordsAreFoundHoweverTheyAreWritten(String words, boolean found) {
@@ -152,6 +155,20 @@ class WantedTest {
                 assertTrue(Search.of(word).finds(each), word);
             }
         }
+    }
+
+    /** An open session has come to none. */
+    @Test
+    void theWordsOfAVerdictAreSearchedWhereItIsSaid() {
+        int found = 0;
+        for (Archived each : many) {
+            for (Archived.Finding finding : each.findings()) {
+                assertTrue(Search.of(finding.words()).finds(each), finding.words());
+                found++;
+            }
+            assertTrue(each.closed() || !Search.text(each).contains("\na meaningful"));
+        }
+        assertTrue(found > 0);
     }
 
     @Test
