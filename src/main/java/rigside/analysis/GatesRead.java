@@ -58,8 +58,7 @@ public record GatesRead(State state) {
     }
 
     private String where(Slot slot) {
-        int donning = slot.place().donning();
-        return (donning == 0 ? "" : "donning " + donning + ", ")
+        return Happened.where(state, slot.place().donning())
                 + SlotWords.of(state, slot).replaceFirst("^gate: ", "")
                 + ": ";
     }

@@ -47,7 +47,7 @@ public final class Happened {
                 sections,
                 "Failed checks",
                 captured.failedChecks().stream()
-                        .map(failed -> where(failed.place().donning()) + failed.text()));
+                        .map(failed -> where(state, failed.place().donning()) + failed.text()));
         section(sections, "Gates", new GatesRead(state).lines().stream());
         section(
                 sections,
@@ -57,7 +57,7 @@ public final class Happened {
                         .filter(left -> Applicable.at(state, left.slot().place()))
                         .map(
                                 left ->
-                                        where(left.slot().place().donning())
+                                        where(state, left.slot().place().donning())
                                                 + SlotWords.of(state, left.slot())
                                                 + ": "
                                                 + left.reason()));
@@ -65,7 +65,7 @@ public final class Happened {
         section(
                 sections,
                 "Notes",
-                captured.notes().stream().map(note -> where(note.donning()) + note.text()));
+                captured.notes().stream().map(note -> where(state, note.donning()) + note.text()));
         return List.copyOf(sections);
     }
 
@@ -75,7 +75,7 @@ public final class Happened {
                 .filter(entry -> noLonger.contains(entry.number()))
                 .map(
                         entry ->
-                                where(entry.slot().place().donning())
+                                where(state, entry.slot().place().donning())
                                         + "entry "
                                         + entry.number()
                                         + ", "
@@ -91,7 +91,12 @@ public final class Happened {
         }
     }
 
-    private static String where(int donning) {
-        return donning == 0 ? "" : "donning " + donning + ", ";
+    /** The donning and what was worn in it; nothing outside donnings. */
+    static String where(State state, int donning) {
+        return state.course()
+                .donning(donning)
+                .flatMap(worn -> state.protocol().condition(worn.condition()))
+                .map(worn -> "donning " + donning + " (" + worn.title() + "), ")
+                .orElse("");
     }
 }

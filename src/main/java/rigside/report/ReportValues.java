@@ -85,6 +85,7 @@ record ReportValues(Material of, MeasureResult result) {
     }
 
     private Block byDonning() {
+        List<String> usual = usual();
         return new Block.Table(
                 "Donning by donning, and what each value is made of",
                 List.of(
@@ -92,7 +93,9 @@ record ReportValues(Material of, MeasureResult result) {
                         new Head("Round", false),
                         new Head("Condition", false),
                         Head.figures("Value"),
-                        new Head("Made of", false)),
+                        new Head(
+                                "Made of" + (usual.isEmpty() ? "" : " ") + String.join("; ", usual),
+                                false)),
                 result.values().stream()
                         .map(
                                 each ->
@@ -102,8 +105,18 @@ record ReportValues(Material of, MeasureResult result) {
                                                         String.valueOf(each.round()),
                                                         of.title(each.condition()),
                                                         value(each),
-                                                        parts(each))))
+                                                        parts(each, usual))))
                         .toList());
+    }
+
+    /** What the first donning that counts is made of, to be named once; empty of trials alone. */
+    private List<String> usual() {
+        return result.values().stream()
+                .filter(DonningValue::counts)
+                .map(each -> titles(made(each)))
+                .filter(titles -> !titles.stream().allMatch(ReportValues::isTrial))
+                .findFirst()
+                .orElse(List.of());
     }
 
     private String value(DonningValue each) {
@@ -125,25 +138,40 @@ record ReportValues(Material of, MeasureResult result) {
         };
     }
 
-    private static String parts(DonningValue each) {
-        List<Part> made =
-                each.counts() || each.standing() == Standing.WITHOUT_VALUE
-                        ? each.parts()
-                        : each.parts().stream().filter(part -> part.value().isPresent()).toList();
-        boolean trials = made.stream().allMatch(part -> part.title().startsWith("trial "));
+    private static String parts(DonningValue each, List<String> usual) {
+        List<Part> made = made(each);
+        List<String> titles = titles(made);
+        boolean trials = titles.stream().allMatch(ReportValues::isTrial);
+        boolean named = !trials && !titles.equals(usual);
         return String.join(
-                trials ? ", " : "; ", made.stream().map(part -> part(part, trials)).toList());
+                trials ? ", " : "; ",
+                made.stream()
+                        .map(part -> (named ? part.title() + " " : "") + number(part))
+                        .toList());
     }
 
-    private static String part(Part part, boolean trial) {
+    private static List<Part> made(DonningValue each) {
+        return each.counts() || each.standing() == Standing.WITHOUT_VALUE
+                ? each.parts()
+                : each.parts().stream().filter(part -> part.value().isPresent()).toList();
+    }
+
+    private static List<String> titles(List<Part> made) {
+        return made.stream().map(Part::title).toList();
+    }
+
+    private static boolean isTrial(String title) {
+        return title.startsWith("trial ");
+    }
+
+    private static String number(Part part) {
         String value =
                 part.value().isEmpty()
                         ? "none (" + part.missing() + ")"
                         : part.bounded()
                                 ? "at least " + Digits.threeAtLeast(part.value().getAsDouble())
                                 : Digits.three(part.value().getAsDouble());
-        return (trial ? "" : part.title() + " ")
-                + value
+        return value
                 + level(part.level()).replaceFirst("^, (.*)", " ($1)")
                 + (part.counted() ? "" : " (not counted)");
     }

@@ -112,16 +112,11 @@ record EntriesPicture(Scene scene, Set<Integer> noLonger) {
             return marked(entry, "NOT COUNTED " + value, Applicable.NO_LONGER + was(entry));
         }
         return entry.lastAmendment()
-                .map(
-                        last ->
-                                marked(
-                                        entry,
-                                        "AMENDED " + value,
-                                        last.reason() + was(entry) + "; " + source(entry.source())))
+                .map(last -> marked(entry, "AMENDED " + value, last.reason() + was(entry)))
                 .orElse(line);
     }
 
-    /** The values before, the last one first. */
+    /** The values before, the last one first, and where each was from; amended is typed. */
     private String was(Entry entry) {
         StringBuilder was = new StringBuilder();
         for (int at = entry.earlier().size() - 1; at >= 0; at--) {

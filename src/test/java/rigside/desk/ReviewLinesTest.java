@@ -53,7 +53,7 @@ class ReviewLinesTest {
         String review = review(story);
         assertTrue(
                 review.contains(
-                        "\nLeft out\n  donning 1, concentration in the mask, exercise 1 Normal"
+                        "\nLeft out\n  donning 1 (Mask as it is), concentration in the mask, exercise 1 Normal"
                                 + " breathing: counter froze\n"),
                 review);
     }
@@ -64,7 +64,8 @@ class ReviewLinesTest {
         String review = review(story);
         String check = story.state().captured().failedChecks().get(0).text();
         assertEquals(review.indexOf(check), review.lastIndexOf(check), review);
-        assertTrue(review.contains("\nFailed checks\n  donning 1, " + check), review);
+        assertTrue(
+                review.contains("\nFailed checks\n  donning 1 (Mask as it is), " + check), review);
     }
 
     @Test
@@ -77,7 +78,7 @@ class ReviewLinesTest {
         String review = review(story);
         assertTrue(
                 review.contains(
-                        "\nNot counted\n  donning 1, entry 7, Why so much?: of a step that no longer"
+                        "\nNot counted\n  donning 1 (Mask as it is), entry 7, Why so much?: of a step that no longer"
                                 + " applies\n"),
                 review);
         assertTrue(
@@ -93,7 +94,7 @@ class ReviewLinesTest {
         assertFalse(review.contains("Failed checks"), review);
         assertTrue(
                 review.contains(
-                        "\nNotes\n  donning 1, taken back: a no at \"The seal holds when you breathe"
+                        "\nNotes\n  donning 1 (Mask as it is), taken back: a no at \"The seal holds when you breathe"
                                 + " out\"\n"),
                 review);
     }
