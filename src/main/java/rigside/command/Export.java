@@ -45,6 +45,7 @@ final class Export implements Callable<Integer> {
     @Option(
             names = "--to",
             paramLabel = "FOLDER",
+            converter = Destination.class,
             description = "the folder to write, for the tables alone ('data' in the session's)")
     private Optional<Path> to = Optional.empty();
 

@@ -19,6 +19,7 @@ final class PageOptions {
     @Option(
             names = "--html",
             paramLabel = "FILE",
+            converter = Destination.class,
             description = "write the same as one HTML page to this file, too")
     private Optional<Path> html = Optional.empty();
 

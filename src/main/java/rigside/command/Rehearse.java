@@ -66,6 +66,7 @@ final class Rehearse implements Callable<Integer> {
     @Option(
             names = "--into",
             paramLabel = "FOLDER",
+            converter = Destination.class,
             description =
                     "the folder the session's folder is made in (a temporary one, which is told)")
     private Optional<Path> into = Optional.empty();
@@ -103,6 +104,7 @@ final class Rehearse implements Callable<Integer> {
     @Option(
             names = "--report",
             paramLabel = "FILE",
+            converter = Destination.class,
             description =
                     "write the whole report, too: to FILE.html or FILE.md; one that is there is left"
                             + " as it is")

@@ -47,15 +47,21 @@ final class Report implements Callable<Integer> {
     @Option(
             names = "--html",
             paramLabel = "FILE",
+            converter = Destination.class,
             description = "write one HTML file: nothing is fetched, it prints well")
     private Optional<Path> html = Optional.empty();
 
-    @Option(names = "--markdown", paramLabel = "FILE", description = "write it as Markdown")
+    @Option(
+            names = "--markdown",
+            paramLabel = "FILE",
+            converter = Destination.class,
+            description = "write it as Markdown")
     private Optional<Path> markdown = Optional.empty();
 
     @Option(
             names = "--figure",
             paramLabel = "FOLDER",
+            converter = Destination.class,
             description = "write each figure into a folder as SVG and PNG, for publishing")
     private Optional<Path> figures = Optional.empty();
 

@@ -50,6 +50,7 @@ final class Share implements Callable<Integer> {
     @Option(
             names = "--to",
             paramLabel = "FOLDER",
+            converter = Destination.class,
             required = true,
             description = "the folder to write, empty or not there")
     private Path to;
