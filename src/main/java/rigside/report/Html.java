@@ -51,7 +51,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                 .formatted(
                         escaped(page.title()),
                         Style.CSS,
-                        escaped(page.title()),
+                        text(page.title()),
                         paragraph("under", page.under()),
                         body(page));
     }
@@ -61,8 +61,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         for (int at = 0; at < page.blocks().size(); at++) {
             if (page.blocks().get(at) instanceof Block.Part part) {
                 list.append(
-                        "<li><a href=\"#part-%d\">%s</a></li>\n"
-                                .formatted(at, escaped(part.title())));
+                        "<li><a href=\"#part-%d\">%s</a></li>\n".formatted(at, text(part.title())));
             }
         }
         return list.append("</ol>\n</nav>\n").toString();
@@ -115,13 +114,13 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                                         "<th scope=\"col\""
                                                 + figures(head)
                                                 + ">"
-                                                + escaped(head.text())
+                                                + text(head.text())
                                                 + "</th>")
                         .collect(Collectors.joining());
         String caption =
                 block.caption().isEmpty()
                         ? ""
-                        : "<caption>" + escaped(block.caption()) + "</caption>\n";
+                        : "<caption>" + text(block.caption()) + "</caption>\n";
         String head = heads.isEmpty() ? "" : "<thead><tr>" + heads + "</tr></thead>\n";
         String kind = heads.isEmpty() ? " class=\"pairs\"" : "";
         return "<div class=\"wide\"><table"
@@ -170,7 +169,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         String aside =
                 block.aside().isEmpty()
                         ? ""
-                        : " <span class=\"aside\">" + escaped(block.aside()) + "</span>";
+                        : " <span class=\"aside\">" + text(block.aside()) + "</span>";
         String start = block.start() == Block.Start.NEW_PAGE ? " class=\"new-page\"" : "";
         String tag = "h" + Math.min(level, 6);
         return "<section"
@@ -179,7 +178,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                 + ">\n<"
                 + tag
                 + ">"
-                + escaped(block.title())
+                + text(block.title())
                 + aside
                 + "</"
                 + tag
@@ -206,7 +205,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                 + Svg.inline(figure, figure.wide(), "wide-figure")
                 + Svg.inline(figure, figure.narrow(), "narrow-figure")
                 + "<figcaption>"
-                + escaped(figure.title())
+                + text(figure.title())
                 + "</figcaption>\n</figure>\n";
     }
 
@@ -217,7 +216,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         return "<"
                 + tag
                 + " class=\"stated\">"
-                + escaped(END.matcher(block.lead()).replaceFirst(""))
+                + text(END.matcher(block.lead()).replaceFirst(""))
                 + "</"
                 + tag
                 + ">\n"
@@ -227,7 +226,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
     @Override
     public String fold(Block.Fold block) {
         return "<details>\n<summary>"
-                + escaped(block.title())
+                + text(block.title())
                 + "</summary>\n"
                 + all(block.blocks())
                 + "</details>\n";
@@ -251,13 +250,13 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         return "<span class=\"blank\" style=\"width:"
                 + cell.characters()
                 + "ch\"></span>"
-                + (cell.unit().isEmpty() ? "" : " " + escaped(cell.unit()));
+                + (cell.unit().isEmpty() ? "" : " " + text(cell.unit()));
     }
 
     @Override
     public String ticks(Cell.Ticks cell) {
         return cell.texts().stream()
-                .map(text -> "<span class=\"tick\"><i></i>" + escaped(text) + "</span>")
+                .map(text -> "<span class=\"tick\"><i></i>" + text(text) + "</span>")
                 .collect(Collectors.joining(" "));
     }
 
@@ -271,9 +270,14 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         return marked(Legible.of(raw));
     }
 
+    /** Safe in text, and names from right to left keep to themselves. */
+    private static String text(String raw) {
+        return Directions.isolated(Legible.of(raw), Html::marked);
+    }
+
     /** The same where lines are broken as the window has it. */
     private static String flowing(String raw) {
-        return PERCENT.matcher(escaped(raw)).replaceAll("\u00a0%");
+        return PERCENT.matcher(text(raw)).replaceAll("\u00a0%");
     }
 
     private static String marked(String legible) {
