@@ -1,10 +1,12 @@
 /**
- * What a protocol or a session says, written down for reading and printing: the outline of a
- * protocol and its paper form, as text and as one HTML page each; a session's report and its
- * figures.
+ * What a protocol or a session says, written down: the outline of a protocol and its paper form; a
+ * session's report and its figures; the session as tables for other programs; a copy of it for
+ * others.
  *
- * <p>Read {@link rigside.report.Outline} first, then {@link rigside.report.Page}, which both
- * writers are given. It may import {@code analysis}, {@code session}, {@code protocol}, {@code
- * measure} and {@code decide}; it knows no file, clock or terminal.
+ * <p>Read {@link rigside.report.Page} first, which all writers are given, then {@link
+ * rigside.report.Outline} and {@link rigside.report.SessionReport}; {@link
+ * rigside.report.DataPackage} is where the tables begin. It may import {@code analysis}, {@code
+ * session}, {@code protocol}, {@code measure} and {@code decide}; JSON and CSV by Jackson. It knows
+ * no clock and no terminal.
  */
 package rigside.report;
