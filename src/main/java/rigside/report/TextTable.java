@@ -3,9 +3,13 @@ package rigside.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 
-/** A table in columns of text: as wide as their cells, the widest broken until all fit. */
+/**
+ * A table in columns of text: as wide as their cells, the widest broken until all fit; within words
+ * only where breaking between them is not enough.
+ */
 final class TextTable {
     private static final String GAP = "  ";
 
@@ -21,21 +25,39 @@ final class TextTable {
     }
 
     static List<String> of(Block.Table table, int width) {
-        int[] widths = new int[table.rows().get(0).size()];
-        for (List<Cell> row : all(table)) {
-            for (int at = 0; at < widths.length; at++) {
-                widths[at] = Math.max(widths[at], Legible.width(Legible.of(text(row.get(at)))));
-            }
-        }
+        int[] widths = widest(table, text -> Legible.width(Legible.of(text)));
         int room = width - GAP.length() * (widths.length - 1);
-        while (Arrays.stream(widths).sum() > room) {
-            int widest = widest(widths);
-            if (widths[widest] <= NARROWEST) {
-                break;
-            }
-            widths[widest]--;
+        // A word of two thirds of the line is broken all the same, before others suffer for it.
+        int[] words = widest(table, text -> Math.min(Wrapped.longestWord(text), room * 2 / 3));
+        boolean shrunk = true;
+        while (shrunk && Arrays.stream(widths).sum() > room) {
+            shrunk = shrink(widths, words) || shrink(widths, new int[widths.length]);
         }
         return new TextTable(table, widths).lines();
+    }
+
+    /** Of each column the most that its cells measure. */
+    private static int[] widest(Block.Table table, ToIntFunction<String> measure) {
+        int[] widest = new int[table.rows().get(0).size()];
+        for (List<Cell> row : all(table)) {
+            for (int at = 0; at < widest.length; at++) {
+                widest[at] = Math.max(widest[at], measure.applyAsInt(text(row.get(at))));
+            }
+        }
+        return widest;
+    }
+
+    /** Takes one from the widest column that may lose it; false if none may. */
+    private static boolean shrink(int[] widths, int[] least) {
+        int widest = -1;
+        for (int at = 0; at < widths.length; at++) {
+            boolean may = widths[at] > Math.max(NARROWEST, least[at]);
+            widest = may && (widest < 0 || widths[at] > widths[widest]) ? at : widest;
+        }
+        if (widest >= 0) {
+            widths[widest]--;
+        }
+        return widest >= 0;
     }
 
     private static List<List<Cell>> all(Block.Table table) {
@@ -45,14 +67,6 @@ final class TextTable {
         }
         all.addAll(table.rows());
         return all;
-    }
-
-    private static int widest(int[] widths) {
-        int widest = 0;
-        for (int at = 1; at < widths.length; at++) {
-            widest = widths[at] > widths[widest] ? at : widest;
-        }
-        return widest;
     }
 
     private List<String> lines() {

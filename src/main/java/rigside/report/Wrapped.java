@@ -43,6 +43,11 @@ public final class Wrapped {
         return List.copyOf(lines);
     }
 
+    /** How wide a line has to be for no word of the text to be broken. */
+    static int longestWord(String raw) {
+        return BETWEEN.splitAsStream(Legible.of(raw)).mapToInt(Legible::width).max().orElse(0);
+    }
+
     /** The same with a mark before the first line and as much room before the others. */
     static List<String> hanging(String mark, String raw, int width) {
         List<String> lines = of(raw, width - mark.length());
