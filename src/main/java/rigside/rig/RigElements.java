@@ -16,8 +16,8 @@ public final class RigElements {
             Element.of(
                     "level",
                     "About how large values of an invented wearer are, and how far they spread. A"
-                            + " spread of 20 % is a standard deviation of ln 1.2 of the natural"
-                            + " logarithm.",
+                            + " spread of 20 % is about a factor of 1.2 either way: their natural"
+                            + " logarithm has a standard deviation of ln 1.2.",
                     Key.required(
                             "median",
                             RigShapes.AMOUNT,
