@@ -27,8 +27,8 @@ import rigside.protocol.Subject;
  * @param folder its folder
  * @param journal the journal this was read from; empty when there is none to be read
  * @param begun when it was opened, by the wall clock; empty when nothing readable was recorded
- * @param last when the last readable event happened; empty while the session is open, since it
- *     tells how long a trial took
+ * @param last when the last readable event happened, be it that something was put right after the
+ *     close; empty while the session is open, since it tells how long a trial took
  * @param closed whether it is closed
  * @param simulated whether its values are invented
  * @param paper the form it was typed in from; empty when it was run at the bench

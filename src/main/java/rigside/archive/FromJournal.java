@@ -44,9 +44,7 @@ final class FromJournal {
                         folder,
                         file,
                         reading.events().stream().findFirst().map(Recorded::wall),
-                        closed
-                                ? Optional.of(Recorded.end(reading.events()).wall())
-                                : Optional.empty(),
+                        reading.last().filter(each -> closed).map(Recorded::wall),
                         closed,
                         opening.filter(Event.SessionOpened::simulated).isPresent(),
                         opening.flatMap(Event.SessionOpened::paper)

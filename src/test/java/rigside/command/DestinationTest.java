@@ -22,8 +22,8 @@ class DestinationTest {
                 "export demo/recorded-session --to",
                 "share demo/recorded-session --to",
                 "spread --measure seal --html",
-                "rehearse protocols/prefilter-disc.yaml --into",
-                "rehearse protocols/prefilter-disc.yaml --report"
+                "rehearse demo/prefilter-disc.yaml --into",
+                "rehearse demo/prefilter-disc.yaml --report"
             })
     void aHyphenIsNoFileToWrite(String command) {
         StringWriter out = new StringWriter();
