@@ -88,7 +88,7 @@ public record Material(
         return shown.concealed().isEmpty();
     }
 
-    /** Whether they tell of the donnings: those of a session on paper tell of the typing. */
+    /** Whether times tell when masks were worn: those of a session on paper tell of the typing. */
     boolean hasTimesWorn() {
         return hasTimes() && opened().paper().isEmpty();
     }

@@ -44,14 +44,14 @@ final class ReportCourse {
                                                 "Ended by the tester",
                                                 "",
                                                 List.of(new Block.Words(why)))));
-        add(blocks, "Pauses", "When everything stood still", "For how long", course.pauses);
-        add(
+        course.add(blocks, "Pauses", "When everything stood still", "For how long", course.pauses);
+        course.add(
                 blocks,
                 "Broken off",
                 "What was broken off, begun afresh or timed in doubt",
                 "Where",
                 course.broken);
-        add(blocks, "Instruments", "What the instruments did", "Which", course.feeds);
+        course.add(blocks, "Instruments", "What the instruments did", "Which", course.feeds);
         return blocks;
     }
 
@@ -62,20 +62,20 @@ final class ReportCourse {
                 || of.shown().completeRounds() >= of.protocol().plan().most();
     }
 
-    private static void add(
+    /** A session on paper has the times of typing alone. */
+    private void add(
             List<Block> blocks,
             String title,
             String caption,
             String second,
             List<List<Cell>> rows) {
+        String when = of.opened().paper().isPresent() ? "When typed" : "When";
         if (!rows.isEmpty()) {
             blocks.add(
                     Part.of(
                             title,
                             "",
-                            List.of(
-                                    new Block.Table(
-                                            caption, Head.of("When", second, "Why"), rows))));
+                            List.of(new Block.Table(caption, Head.of(when, second, "Why"), rows))));
         }
     }
 

@@ -57,7 +57,7 @@ record ReportHead(Material of) {
                 !of.hasTimes() || Clock.minute(from).equals(Clock.minute(to))
                         ? ""
                         : " to " + until(from, to);
-        return (of.opened().paper().isPresent() ? "Typed in " : "")
+        return (of.opened().paper().isPresent() ? "Typed in on " : "")
                 + Clock.minute(from)
                 + end
                 + ". "

@@ -21,6 +21,7 @@ record ReportOrigin(Material of) {
     }
 
     private List<List<String>> rows() {
+        Recorded end = Recorded.end(of.events());
         Recorded last = of.events().get(of.events().size() - 1);
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Protocol", of.opened().protocolName()));
@@ -28,11 +29,14 @@ record ReportOrigin(Material of) {
         rows.add(List.of("Rigside", versions()));
         rows.add(List.of("Opened", Clock.whole(of.events().get(0).wall())));
         if (of.hasTimes()) {
-            rows.add(List.of(of.isClosed() ? "Closed" : "Last entry", Clock.whole(last.wall())));
+            rows.add(List.of(of.isClosed() ? "Closed" : "Last entry", Clock.whole(end.wall())));
             rows.add(
                     List.of(
                             of.hasTimesWorn() ? "Session time" : "Time at the keyboard",
-                            Clock.length(0, last.at())));
+                            Clock.length(0, end.at())));
+            if (!last.equals(end)) {
+                rows.add(List.of("Put right after its close, last", Clock.whole(last.wall())));
+            }
         }
         if (of.opened().simulated() && of.opened().speed() != 1) {
             rows.add(

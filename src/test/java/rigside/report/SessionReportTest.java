@@ -178,6 +178,10 @@ class SessionReportTest {
         String head = page.body().text();
         assertTrue(head.contains(" to " + close.substring(close.lastIndexOf(' ') + 1)), head);
         assertTrue(head.contains("Put right after its close, last on "), head);
+        String origin = part(page, "Where this comes from").text();
+        String closed = Clock.whole(Recorded.end(session.events()).wall());
+        assertTrue(origin.contains("Closed " + closed), origin);
+        assertTrue(origin.contains("Put right after its close, last "), origin);
         assertFalse(
                 Jsoup.parse(SessionReport.of(session).html()).text().contains("Put right after"));
     }
@@ -221,9 +225,27 @@ class SessionReportTest {
         String typed = SessionReport.of(Reported.real(worn, Optional.of(form))).markdown();
         assertTrue(SessionReport.of(worn).markdown().contains("| Begun | Took |"));
         assertFalse(typed.contains("| Begun | Took |"), typed);
-        assertTrue(typed.contains("\n\nTyped in 25 Nov 2026, "), typed);
+        assertTrue(typed.contains("\n\nTyped in on 25 Nov 2026, "), typed);
         assertTrue(typed.contains("| Time at the keyboard |"), typed);
         assertFalse(typed.contains("| Session time |"), typed);
+    }
+
+    @Test
+    void anAbandonedDonningIsADeviationTypedFromPaperOrNot() throws IOException {
+        Event.Paper form = new Event.Paper(Optional.of(LocalDate.of(2026, 11, 20)));
+        Material worn = Reported.rehearsed(SEAL, 3, "abandoned:2");
+        String gone = "donning 2, " + worn.worn(2) + " | ";
+        assertTrue(deviations(worn).contains("| When | Where | Why |"), deviations(worn));
+        assertTrue(deviations(worn).contains(gone), deviations(worn));
+        String typed = deviations(Reported.real(worn, Optional.of(form)));
+        assertTrue(typed.contains("| When typed | Where | Why |"), typed);
+        assertTrue(typed.contains(gone), typed);
+    }
+
+    private static String deviations(Material of) {
+        String all = SessionReport.of(of).markdown();
+        int from = all.indexOf("## Deviations from the protocol");
+        return all.substring(from, all.indexOf("\n## ", from));
     }
 
     @Test
