@@ -12,6 +12,7 @@ import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.decide.Forecast;
 import rigside.decide.Limits;
+import rigside.report.Legible;
 import rigside.session.Event;
 import rigside.session.State;
 
@@ -181,27 +182,17 @@ final class AnalysisJson {
     /** In double quotes; what a terminal obeys, or nobody sees, by its number. */
     static String text(String text) {
         StringBuilder quoted = new StringBuilder("\"");
-        for (int at = 0; at < text.length(); at++) {
-            char c = text.charAt(at);
-            if (c == '"' || c == '\\') {
-                quoted.append('\\').append(c);
-            } else if (isUnseen(c)) {
-                quoted.append(String.format("\\u%04x", (int) c));
+        for (int point : text.codePoints().toArray()) {
+            if (point == '"' || point == '\\') {
+                quoted.append('\\').appendCodePoint(point);
+            } else if (Legible.isUnseen(point)) {
+                for (char each : Character.toChars(point)) {
+                    quoted.append(String.format("\\u%04x", (int) each));
+                }
             } else {
-                quoted.append(c);
+                quoted.appendCodePoint(point);
             }
         }
         return quoted.append('"').toString();
-    }
-
-    private static boolean isUnseen(char c) {
-        return switch (Character.getType(c)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR ->
-                    true;
-            default -> false;
-        };
     }
 }

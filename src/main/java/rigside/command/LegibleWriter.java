@@ -7,6 +7,7 @@ import java.io.Writer;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
+import rigside.report.Legible;
 
 /**
  * What commands print, with everything replaced that a terminal obeys, that turns the direction of
@@ -14,8 +15,6 @@ import picocli.CommandLine.RunLast;
  * or an unknown word in one of them must not do more than be read.
  */
 final class LegibleWriter extends FilterWriter {
-    private static final char REPLACEMENT = '\uFFFD';
-
     private LegibleWriter(Writer out) {
         super(out);
     }
@@ -42,7 +41,7 @@ final class LegibleWriter extends FilterWriter {
 
     @Override
     public void write(int character) throws IOException {
-        super.write(shown((char) character));
+        out.write(shown((char) character));
     }
 
     @Override
@@ -53,21 +52,16 @@ final class LegibleWriter extends FilterWriter {
     @Override
     public void write(String text, int from, int length) throws IOException {
         StringBuilder legible = new StringBuilder(length);
-        text.substring(from, from + length).chars().forEach(each -> legible.append(shown(each)));
-        out.write(legible.toString(), 0, length);
+        text.substring(from, from + length)
+                .codePoints()
+                .map(LegibleWriter::shown)
+                .forEach(legible::appendCodePoint);
+        out.write(legible.toString(), 0, legible.length());
     }
 
-    private static char shown(int character) {
-        if (character == '\t' || character == '\n' || character == '\r') {
-            return (char) character;
-        }
-        return switch (Character.getType(character)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR ->
-                    REPLACEMENT;
-            default -> (char) character;
-        };
+    /** Lines and tables are the program's own. */
+    private static int shown(int point) {
+        boolean laidOut = point == '\t' || point == '\n' || point == '\r';
+        return !laidOut && Legible.isUnseen(point) ? Legible.REPLACEMENT : point;
     }
 }

@@ -7,7 +7,7 @@ public final class Legible {
     private Legible() {}
 
     /** Stands for a character that cannot be shown. */
-    private static final int REPLACEMENT = 0xFFFD;
+    public static final int REPLACEMENT = 0xFFFD;
 
     /**
      * The text on one line, with everything replaced that a terminal obeys, that turns the
@@ -38,15 +38,20 @@ public final class Legible {
             return ' ';
         }
         return switch (Character.getType(point)) {
+            case Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED -> REPLACEMENT;
+            default -> isUnseen(point) ? REPLACEMENT : point;
+        };
+    }
+
+    /** Whether a terminal obeys a character, it turns the direction round, or nobody sees it. */
+    public static boolean isUnseen(int point) {
+        return switch (Character.getType(point)) {
             case Character.CONTROL,
                     Character.FORMAT,
-                    Character.SURROGATE,
-                    Character.PRIVATE_USE,
-                    Character.UNASSIGNED,
                     Character.LINE_SEPARATOR,
                     Character.PARAGRAPH_SEPARATOR ->
-                    REPLACEMENT;
-            default -> point;
+                    true;
+            default -> false;
         };
     }
 

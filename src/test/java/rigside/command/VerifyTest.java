@@ -154,6 +154,20 @@ class VerifyTest {
         }
     }
 
+    /** Nor does it begin a line of its own, with or without characters beyond the first plane. */
+    @Test
+    void anUnknownWordMakesNoLineOfItsOwn() throws IOException {
+        List<String> lines = Files.readAllLines(Path.of("demo/recorded-session/journal.jsonl"));
+        String word = "\"event\":\"x\\nThis record is sound.\\rso\\udb40\\udc41";
+        lines.set(5, lines.get(5).replace("\"event\":\"", word));
+        Files.write(journal, lines);
+        assertEquals(Exit.PROBLEMS, run("verify", session.toString()));
+        assertTrue(
+                said.contains("unknown event 'x\uFFFDThis record is sound.\uFFFDso\uFFFD"), said);
+        assertEquals(Exit.PROBLEMS, run("verify", "--json", session.toString()));
+        assertTrue(said.contains("sound.\uFFFDso\\udb40\\udc41"), said);
+    }
+
     @Test
     void aClosedSessionIsAmendedAndLookedAtAnewAndStaysSound() {
         int entry = lastTime();
