@@ -1,14 +1,15 @@
 package rigside.archive;
 
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import rigside.protocol.Subject;
 
-/** What was answered about the mask and is not the same in all sessions set together. */
+/**
+ * What was answered about the mask and is not the same in all sessions set together. How it was
+ * written makes no difference, as in searching.
+ */
 final class AnsweredUnlike {
     /** So many answers are told; hundreds of sessions may have as many. */
     private static final int NAMED = 5;
@@ -21,15 +22,17 @@ final class AnsweredUnlike {
      * @param sessions in the order in which their answers are told; who did not answer says nothing
      */
     static List<String> remarks(List<Archived> sessions) {
-        Map<String, Set<String>> answers = new LinkedHashMap<>();
+        Map<String, Map<String, String>> answers = new LinkedHashMap<>();
         sessions.stream()
                 .flatMap(each -> each.facts().stream())
                 .filter(fact -> fact.about().equals(Optional.of(Subject.MASK)))
                 .forEach(
                         fact ->
                                 answers.computeIfAbsent(
-                                                fact.question(), none -> new LinkedHashSet<>())
-                                        .add("'" + fact.answer() + "'"));
+                                                fact.question(), none -> new LinkedHashMap<>())
+                                        .putIfAbsent(
+                                                Folded.of(fact.answer()),
+                                                "'" + fact.answer() + "'"));
         return answers.entrySet().stream()
                 .filter(each -> each.getValue().size() > 1)
                 .map(
@@ -37,7 +40,7 @@ final class AnsweredUnlike {
                                 "Not the same mask, it seems: '"
                                         + each.getKey()
                                         + "' was answered "
-                                        + some(List.copyOf(each.getValue()))
+                                        + some(List.copyOf(each.getValue().values()))
                                         + ". Part of what differs may be that.")
                 .toList();
     }

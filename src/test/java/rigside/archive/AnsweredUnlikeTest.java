@@ -34,6 +34,13 @@ class AnsweredUnlikeTest {
     }
 
     @Test
+    void theSameAnswerWrittenOtherwiseIsTheSame() {
+        assertEquals(
+                List.of(),
+                AnsweredUnlike.remarks(List.of(answering("Large", ""), answering("large", ""))));
+    }
+
+    @Test
     void whoDidNotAnswerSaysNothing() {
         Archived silent = SomeSession.in(Path.of("two")).archived();
         assertEquals(
