@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import rigside.analysis.Comparison;
 import rigside.analysis.ConditionSummary;
 import rigside.analysis.Digits;
@@ -14,6 +15,7 @@ import rigside.analysis.MeasureResult;
 import rigside.analysis.Shown;
 import rigside.analysis.TableAnalysis;
 import rigside.protocol.Condition;
+import rigside.report.Legible;
 import rigside.session.Event;
 import rigside.session.State;
 
@@ -170,6 +172,6 @@ final class AnalysisText {
     private static String text(List<String> lines) {
         List<String> kept =
                 lines.isEmpty() || !lines.get(0).isEmpty() ? lines : lines.subList(1, lines.size());
-        return String.join("\n", kept) + "\n";
+        return kept.stream().map(Legible::line).collect(Collectors.joining("\n", "", "\n"));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rigside.analysis.Relooked;
 import rigside.journal.Reading;
+import rigside.report.Legible;
 import rigside.session.Event;
 
 /** What a record was found to be, in sentences. */
@@ -73,10 +74,10 @@ record VerifiedText(Verified verified) {
 
     private void opened(List<String> lines) {
         Event.SessionOpened opened = verified.reading().state().opening().orElseThrow().event();
-        lines.add("begun with version " + opened.programVersion());
+        lines.add("begun with version " + Legible.of(opened.programVersion()));
         lines.add(
                 "protocol: "
-                        + opened.protocolName()
+                        + Legible.of(opened.protocolName())
                         + " is read"
                         + verified.refusedNow()
                                 .map(

@@ -14,18 +14,19 @@ public final class Legible {
      * direction of writing round, or that nobody can see.
      */
     public static String of(String raw) {
-        return shown(raw).strip();
+        return line(raw).strip();
+    }
+
+    /** The same with the spaces around it, where lines are laid out already. */
+    public static String line(String raw) {
+        StringBuilder legible = new StringBuilder();
+        raw.codePoints().map(Legible::shown).forEach(legible::appendCodePoint);
+        return legible.toString();
     }
 
     /** The lines of a text, each with its spaces; tabs as four of them. */
     static List<String> lines(String raw) {
-        return raw.lines().map(line -> shown(line.replace("\t", "    ")).stripTrailing()).toList();
-    }
-
-    private static String shown(String raw) {
-        StringBuilder legible = new StringBuilder();
-        raw.codePoints().map(Legible::shown).forEach(legible::appendCodePoint);
-        return legible.toString();
+        return raw.lines().map(line -> line(line.replace("\t", "    ")).stripTrailing()).toList();
     }
 
     /** How many columns of a terminal legible text takes. */

@@ -135,6 +135,7 @@ class VerifyTest {
         for (String command : List.of("entries", "analyse", "verify")) {
             assertEquals(Exit.DONE, run(command, session.toString()));
             assertFalse(said.matches("(?s).*[\u001b\u202e\u200b].*"), said);
+            assertTrue(said.lines().noneMatch(line -> line.startsWith(" 999")), said);
         }
         run("entries", session.toString());
         assertTrue(said.contains("(x\uFFFD[31m \uFFFD \uFFFD  999  donning 1"), said);
