@@ -43,7 +43,7 @@ final class NoEffect {
 
     private NoEffect() {}
 
-    /** Leaves them out of the help of a command line's commands, and returns it. */
+    /** Leaves them out of the help of the commands a command line has, and returns it. */
     static CommandLine hidden(CommandLine line) {
         PRINT_ONLY.forEach(command -> AT_TERMINAL.forEach(option -> hide(line, command, option)));
         WITHOUT_FOLDERS.forEach(command -> hide(line, command, "--home"));
@@ -53,8 +53,11 @@ final class NoEffect {
     }
 
     private static void hide(CommandLine line, String command, String option) {
-        CommandSpec spec = line.getSubcommands().get(command).getCommandSpec();
-        OptionSpec shown = spec.findOption(option);
-        spec.remove(shown).addOption(OptionSpec.builder(shown).hidden(true).build());
+        CommandLine there = line.getSubcommands().get(command);
+        if (there != null) {
+            CommandSpec spec = there.getCommandSpec();
+            OptionSpec shown = spec.findOption(option);
+            spec.remove(shown).addOption(OptionSpec.builder(shown).hidden(true).build());
+        }
     }
 }

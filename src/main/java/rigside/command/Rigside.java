@@ -38,33 +38,6 @@ import rigside.screen.Stroke;
             "1:a file or a journal has problems; all are printed",
             "2:wrong usage",
             "3:a fault of the program"
-        },
-        subcommands = {
-            Run.class,
-            Enter.class,
-            Resume.class,
-            Rehearse.class,
-            Selftest.class,
-            Check.class,
-            Draft.class,
-            Outline.class,
-            Watching.class,
-            Feed.class,
-            Plan.class,
-            Analyse.class,
-            Report.class,
-            Export.class,
-            ListSessions.class,
-            Pool.class,
-            Compare.class,
-            Follow.class,
-            Spread.class,
-            Share.class,
-            Entries.class,
-            Amend.class,
-            Verify.class,
-            Explain.class,
-            Schema.class
         })
 public final class Rigside implements Callable<Integer> {
     @Spec private CommandSpec spec;
@@ -130,12 +103,18 @@ public final class Rigside implements Callable<Integer> {
      * @return the exit code
      */
     public static int run(String... args) {
-        return commandLine().execute(args);
+        return commandLine(args).execute(args);
     }
 
-    static CommandLine commandLine() {
+    /**
+     * What reads a command line.
+     *
+     * @param words those of the command line; without any it takes all commands
+     */
+    static CommandLine commandLine(String... words) {
         Messages messages = new Messages();
-        return NoEffect.hidden(NumberWords.in(new CommandLine(new Rigside())))
+        CommandLine line = Commands.addTo(new CommandLine(new Rigside()), words);
+        return NoEffect.hidden(NumberWords.in(line))
                 .setExecutionStrategy(LegibleWriter::run)
                 .setParameterExceptionHandler(messages)
                 .setExecutionExceptionHandler(messages);
