@@ -49,8 +49,8 @@ final class Follow implements Callable<Integer> {
         Following following = Following.of(found.sessions(), measure, condition);
         return pages.give(
                 spec.commandLine(),
-                FollowPage.of(following, found.leftOut(), false),
-                FollowPage.of(following, found.leftOut(), true),
+                () -> FollowPage.of(following, found.leftOut(), false),
+                () -> FollowPage.of(following, found.leftOut(), true),
                 () -> FollowJson.of(following, found.leftOut()));
     }
 }

@@ -30,18 +30,24 @@ final class PageOptions {
 
     /** Prints it, and writes the file if one is wanted. */
     int give(CommandLine command, Page page, Supplier<String> asJson) {
-        return give(command, page, page, asJson);
+        return give(command, () -> page, () -> page, asJson);
     }
 
-    /** The same where text and HTML are not made of the same blocks. */
-    int give(CommandLine command, Page text, Page page, Supplier<String> asJson) {
-        command.getOut().print(json ? asJson.get() : text.text(WIDTH));
+    /**
+     * The same where text and HTML are not made of the same blocks; only what is asked for is made.
+     */
+    int give(
+            CommandLine command,
+            Supplier<Page> asText,
+            Supplier<Page> asHtml,
+            Supplier<String> asJson) {
+        command.getOut().print(json ? asJson.get() : asText.get().text(WIDTH));
         command.getOut().flush();
-        return html.isPresent() ? write(command, page, html.get()) : Exit.DONE;
+        return html.isPresent() ? write(command, asHtml, html.get()) : Exit.DONE;
     }
 
-    private int write(CommandLine command, Page page, Path file) {
-        byte[] bytes = page.html().getBytes(StandardCharsets.UTF_8);
+    private int write(CommandLine command, Supplier<Page> asHtml, Path file) {
+        byte[] bytes = asHtml.get().html().getBytes(StandardCharsets.UTF_8);
         return ReportFiles.write(Map.of(file, bytes), replace, command) ? Exit.DONE : Exit.PROBLEMS;
     }
 }
