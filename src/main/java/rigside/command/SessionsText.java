@@ -1,12 +1,11 @@
 package rigside.command;
 
-import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.Map;
 import rigside.archive.Archived;
-import rigside.journal.Damage;
 import rigside.report.Legible;
 import rigside.report.Wrapped;
 
@@ -19,11 +18,18 @@ final class SessionsText {
     private static final int LONGEST_WEARER = 12;
     private static final String GAP = "  ";
 
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final int WHEN_WIDTH = 16;
+    private static final int ROUNDS_WIDTH = "rounds".length();
 
-    private SessionsText() {}
+    /** Widths of the first columns, and texts in lines: thousands of sessions share a few. */
+    private final int wearerWidth;
+
+    private final Map<String, List<String>> wrapped = new HashMap<>();
+    private final StringBuilder text = new StringBuilder();
+
+    private SessionsText(int wearerWidth) {
+        this.wearerWidth = wearerWidth;
+    }
 
     /**
      * The table and a line with the total.
@@ -31,57 +37,68 @@ final class SessionsText {
      * @param all how many sessions there are with those that were not asked for
      */
     static String of(List<Archived> found, int all) {
-        StringBuilder text = new StringBuilder();
-        if (!found.isEmpty()) {
-            int wearer =
-                    found.stream()
-                            .map(SessionsText::wearer)
-                            .mapToInt(Legible::width)
-                            .reduce("wearer".length(), Math::max);
-            String heads = padded("begun", WHEN_WIDTH) + GAP + padded("wearer", wearer) + GAP;
-            text.append(heads).append("rounds").append(GAP).append("what, and what came of it\n");
-            found.forEach(each -> row(each, wearer, text));
-            text.append('\n');
-        }
-        return text.append(total(found, all)).append('\n').toString();
+        String total = total(found, all) + '\n';
+        return found.isEmpty() ? total : table(found) + '\n' + total;
     }
 
-    private static void row(Archived session, int wearer, StringBuilder text) {
-        String begun = session.begun().map(WHEN::format).orElse("unknown");
-        String first =
-                padded(begun, WHEN_WIDTH)
-                        + GAP
-                        + padded(wearer(session), wearer)
-                        + GAP
-                        + String.format("%6d", session.completeRounds())
-                        + GAP;
-        List<String> lines = lines(session, WIDTH - first.length());
-        text.append(first).append(lines.get(0)).append('\n');
-        String under = " ".repeat(first.length());
-        lines.stream().skip(1).forEach(line -> text.append(under).append(line).append('\n'));
+    private static String table(List<Archived> found) {
+        int wearer =
+                found.stream()
+                        .map(SessionsText::wearer)
+                        .mapToInt(Legible::width)
+                        .reduce("wearer".length(), Math::max);
+        SessionsText table = new SessionsText(wearer);
+        table.line("begun", "wearer", "rounds", "what, and what came of it");
+        found.forEach(table::row);
+        return table.text.toString();
     }
 
-    /** The last one, the folder's name, may be wider than there is room for: it is to be copied. */
-    private static List<String> lines(Archived session, int width) {
+    private void line(String begun, String wearer, String rounds, String what) {
+        text.append(padded(begun, WHEN_WIDTH)).append(GAP);
+        text.append(padded(wearer, wearerWidth)).append(GAP);
+        text.append(" ".repeat(Math.max(0, ROUNDS_WIDTH - rounds.length())))
+                .append(rounds)
+                .append(GAP);
+        text.append(what).append('\n');
+    }
+
+    /**
+     * The last line, the folder's name, may be wider than there is room for: it is to be copied.
+     */
+    private void row(Archived session) {
+        int before = WHEN_WIDTH + wearerWidth + ROUNDS_WIDTH + 3 * GAP.length();
         List<String> lines = new ArrayList<>();
-        texts(session).forEach(each -> lines.addAll(Wrapped.of(each, width)));
+        for (String each : texts(session)) {
+            lines.addAll(wrapped.computeIfAbsent(each, raw -> Wrapped.of(raw, WIDTH - before)));
+        }
         lines.add(Legible.of(session.name()));
-        return lines;
+        String rounds = Integer.toString(session.completeRounds());
+        line(begun(session), wearer(session), rounds, lines.get(0));
+        String under = " ".repeat(before);
+        for (String each : lines.subList(1, lines.size())) {
+            text.append(under).append(each).append('\n');
+        }
     }
 
-    private static Stream<String> texts(Archived session) {
-        Stream<String> title =
-                session
-                        .protocol()
-                        .map(Archived.Followed::title)
-                        .map(each -> each + aside(session))
-                        .stream();
-        Stream<String> state = session.closed() ? Stream.of() : Stream.of("open");
-        Stream<String> findings = session.findings().stream().map(each -> finding(session, each));
-        Stream<String> damage =
-                session.damage().stream().limit(1).map(Damage::what).map("damaged: "::concat);
-        return Stream.of(title, session.damage().isEmpty() ? state : damage, findings)
-                .flatMap(each -> each);
+    private static String begun(Archived session) {
+        return session.begun()
+                .map(at -> at.toLocalDateTime().truncatedTo(ChronoUnit.MINUTES))
+                .map(at -> at.toString().replace('T', ' '))
+                .orElse("unknown");
+    }
+
+    private static List<String> texts(Archived session) {
+        List<String> texts = new ArrayList<>();
+        session.protocol().ifPresent(each -> texts.add(each.title() + aside(session)));
+        if (!session.damage().isEmpty()) {
+            texts.add("damaged: " + session.damage().get(0).what());
+        } else if (!session.closed()) {
+            texts.add("open");
+        }
+        for (Archived.Finding each : session.findings()) {
+            texts.add(finding(session, each));
+        }
+        return texts;
     }
 
     private static String aside(Archived session) {
@@ -109,6 +126,9 @@ final class SessionsText {
 
     private static String wearer(Archived session) {
         String code = Legible.of(session.wearer().orElse("-"));
+        if (Legible.width(code) <= LONGEST_WEARER) {
+            return code;
+        }
         StringBuilder cut = new StringBuilder();
         code.codePoints()
                 .takeWhile(
