@@ -3,10 +3,8 @@ package rigside.archive;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import rigside.journal.JournalReader;
 import rigside.journal.Reading;
 import rigside.session.Event;
@@ -23,29 +21,22 @@ import rigside.session.State;
 public record Archive(Path sessions, String version) {
 
     /**
-     * Every session, the one begun last first. A folder that holds no readable session is listed
-     * with its damage; hidden folders and plain files are passed over.
+     * What is there now. A folder that holds no readable session is there with its damage; hidden
+     * folders and plain files are passed over.
+     *
+     * @throws IOException if the folder itself cannot be read
+     */
+    public Contents contents(Progress progress) throws IOException {
+        return new Contents(new Gathering(sessions, version, progress).all());
+    }
+
+    /**
+     * Every session there is now, the one begun last first.
      *
      * @throws IOException if the folder itself cannot be read
      */
     public List<Archived> list(Progress progress) throws IOException {
-        return all(progress).stream().map(Held::session).toList();
-    }
-
-    /**
-     * The sessions chosen with the values of their donnings, the one begun last first.
-     *
-     * @throws IOException if the folder itself cannot be read
-     */
-    public List<WithValues> withValues(Predicate<Archived> chosen, Progress progress)
-            throws IOException {
-        List<WithValues> found = new ArrayList<>();
-        for (Held each : all(progress)) {
-            if (chosen.test(each.session())) {
-                found.add(each.withValues());
-            }
-        }
-        return List.copyOf(found);
+        return contents(progress).sessions();
     }
 
     /** A session that was read, wherever it lies. */
@@ -61,10 +52,6 @@ public record Archive(Path sessions, String version) {
     public List<Archived> rebuild(Progress progress) throws IOException {
         Files.deleteIfExists(sessions.resolve(IndexFile.NAME));
         return list(progress);
-    }
-
-    private List<Held> all(Progress progress) throws IOException {
-        return new Gathering(sessions, version, progress).all();
     }
 
     /**

@@ -1,13 +1,6 @@
 package rigside.archive;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonFactoryBuilder;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -17,121 +10,83 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Reads the cells of one line of the index one after another, as they were written. Whatever is not
- * what it should be is an {@link IOException}: the index is then made anew.
+ * Reads the cells of one piece of the index one after another, as {@link IndexPieces} wrote them.
+ * What is not what it should be is mostly noticed, with an {@link IllegalArgumentException}, a
+ * {@link java.nio.BufferUnderflowException} or a {@link java.time.DateTimeException}; that nothing
+ * changed since it was written is what the check sum of the whole is for.
  */
 final class Cells {
-    static final JsonFactory JSON =
-            new JsonFactoryBuilder()
-                    .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
-                    .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
-                    // Half a surrogate pair, as typed text can hold, has no UTF-8.
-                    .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
-                    .build();
+    private final ByteBuffer left;
 
-    private final JsonParser parser;
-
-    Cells(byte[] bytes, int from, int length) throws IOException {
-        this.parser = JSON.createParser(bytes, from, length);
-        if (parser.nextToken() != JsonToken.START_ARRAY) {
-            throw new IOException("no line of an index");
-        }
+    Cells(ByteBuffer bytes) {
+        this.left = bytes;
     }
 
     /** Reads one thing from the next cells. */
     interface Of<T> {
-        T read(Cells cells) throws IOException;
+        T read(Cells cells);
     }
 
-    String text() throws IOException {
-        String text = parser.nextTextValue();
-        if (text == null) {
-            throw new IOException("no text");
+    /** Every text there is, halves of surrogate pairs included, which have no UTF-8. */
+    String text() {
+        char[] text = new char[length(Character.BYTES)];
+        for (int at = 0; at < text.length; at++) {
+            text[at] = left.getChar();
         }
-        return text;
+        return new String(text);
     }
 
-    boolean flag() throws IOException {
-        Boolean flag = parser.nextBooleanValue();
-        if (flag == null) {
-            throw new IOException("neither true nor false");
-        }
-        return flag;
+    boolean flag() {
+        return left.get() != 0;
     }
 
-    int count() throws IOException {
-        parser.nextToken();
-        return parser.getIntValue();
+    int count() {
+        return left.getInt();
     }
 
-    long size() throws IOException {
-        parser.nextToken();
-        return parser.getLongValue();
+    long size() {
+        return left.getLong();
     }
 
-    double number() throws IOException {
-        return decimal(parser.nextToken());
+    double number() {
+        return left.getDouble();
     }
 
-    OptionalDouble numberIfAny() throws IOException {
-        JsonToken next = parser.nextToken();
-        return next == JsonToken.VALUE_NULL
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(decimal(next));
+    OptionalDouble numberIfAny() {
+        return flag() ? OptionalDouble.of(number()) : OptionalDouble.empty();
     }
 
-    /** Infinities are written as texts. */
-    private double decimal(JsonToken token) throws IOException {
-        return token == JsonToken.VALUE_STRING
-                ? Double.parseDouble(parser.getText())
-                : parser.getDoubleValue();
-    }
-
-    <E extends Enum<E>> E word(Class<E> kind) throws IOException {
+    <E extends Enum<E>> E word(Class<E> kind) {
         return Enum.valueOf(kind, text());
     }
 
-    Instant instant() throws IOException {
+    Instant instant() {
         return Instant.ofEpochSecond(size(), count());
     }
 
-    ZonedDateTime zoned() throws IOException {
-        Instant instant = instant();
-        return instant.atZone(ZoneId.of(text()));
+    ZonedDateTime zoned() {
+        return ZonedDateTime.ofInstant(instant(), ZoneId.of(text()));
     }
 
-    /** Something that stands in an array of its own, or null. */
-    <T> Optional<T> ifAny(Of<T> what) throws IOException {
-        return parser.nextToken() == JsonToken.VALUE_NULL
-                ? Optional.empty()
-                : Optional.of(inside(what));
+    <T> Optional<T> ifAny(Of<T> what) {
+        return flag() ? Optional.of(what.read(this)) : Optional.empty();
     }
 
-    /** Things that each stand in an array of their own, in an array. */
-    <T> List<T> list(Of<T> what) throws IOException {
-        if (parser.nextToken() != JsonToken.START_ARRAY) {
-            throw new IOException("no list");
-        }
+    <T> List<T> list(Of<T> what) {
+        int length = length(0);
         List<T> all = new ArrayList<>();
-        while (parser.nextToken() == JsonToken.START_ARRAY) {
-            all.add(inside(what));
+        while (all.size() < length) {
+            all.add(what.read(this));
         }
-        end(parser.currentToken());
         return all;
     }
 
-    private <T> T inside(Of<T> what) throws IOException {
-        if (parser.currentToken() != JsonToken.START_ARRAY) {
-            throw new IOException("no array");
+    /** Of what follows; nothing longer than what is left is begun. */
+    private int length(int bytesEach) {
+        int length = count();
+        if (length < 0 || (long) length * bytesEach > left.remaining()) {
+            throw new IllegalArgumentException("more than there is");
         }
-        T read = what.read(this);
-        end(parser.nextToken());
-        return read;
-    }
-
-    private static void end(JsonToken token) throws IOException {
-        if (token != JsonToken.END_ARRAY) {
-            throw new IOException("more than was expected");
-        }
+        return length;
     }
 }

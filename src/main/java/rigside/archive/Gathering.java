@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -99,9 +98,13 @@ final class Gathering {
     }
 
     private void write() {
-        Collection<Index.Lines> lines =
-                held.stream().filter(Held::isKept).flatMap(each -> each.lines().stream()).toList();
-        file.write(Index.written(lines));
+        // In this order they hardly have to be sorted the next time.
+        List<Index.Pieces> pieces =
+                sorted().stream()
+                        .filter(Held::isKept)
+                        .flatMap(each -> each.pieces().stream())
+                        .toList();
+        file.write(Index.written(pieces));
     }
 
     private List<Held> sorted() {

@@ -14,16 +14,16 @@ import rigside.journal.Reading;
 /**
  * A session at hand.
  *
- * @param lines its lines in the index; empty where it has no journal
+ * @param pieces its pieces in the index; empty where it has no journal
  * @param isKept whether the index may go by it from now on
  */
-record Held(Archived session, Optional<Index.Lines> lines, boolean isKept) {
+record Held(Archived session, Optional<Index.Pieces> pieces, boolean isKept) {
     /** No file system tells times apart that are further from each other than this. */
     private static final Duration COARSEST_CLOCK = Duration.ofSeconds(2);
 
     /** As the index has it. */
     static Held of(Index.Kept kept) {
-        return new Held(kept.session(), Optional.of(kept.lines()), true);
+        return new Held(kept.session(), Optional.of(kept.pieces()), true);
     }
 
     /**
@@ -34,8 +34,8 @@ record Held(Archived session, Optional<Index.Lines> lines, boolean isKept) {
     static Held read(InFolder found, Instant now) {
         Reading reading = JournalReader.read(found.folder());
         WithValues session = FromJournal.of(found.folder(), found.journal(), reading);
-        Optional<Index.Lines> lines = found.journal().map(each -> Index.Lines.of(session));
-        return new Held(session.session(), lines, mayBeKept(session.session(), now));
+        Optional<Index.Pieces> pieces = found.journal().map(each -> Index.Pieces.of(session));
+        return new Held(session.session(), pieces, mayBeKept(session.session(), now));
     }
 
     /**
@@ -49,8 +49,8 @@ record Held(Archived session, Optional<Index.Lines> lines, boolean isKept) {
                 && session.damage().stream().allMatch(each -> each.line() > 0);
     }
 
-    WithValues withValues() throws IOException {
-        return new WithValues(session, lines.isPresent() ? lines.get().readValues() : List.of());
+    WithValues withValues() {
+        return new WithValues(session, pieces.map(Index.Pieces::readValues).orElse(List.of()));
     }
 
     /** When it was begun; a folder without a first event goes by its own time. */

@@ -1,8 +1,8 @@
 package rigside.archive;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.BufferUnderflowException;
+import java.nio.ByteBuffer;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,12 +16,12 @@ import java.util.zip.CRC32;
  * What was made of the journals before, kept so that they need not be read again. It holds nothing
  * that the journals do not: whatever is wrong with it, an empty one takes its place.
  *
- * <p>Written it is a line with the number of things that sessions have in common, a line for each
- * of them, and two lines a session, see {@link IndexLines}.
+ * <p>Written it is a piece with the number of things that sessions have in common, a piece for each
+ * of them, and two pieces a session, see {@link IndexPieces}.
  */
 final class Index {
     /** Raised whenever what is kept, or how it is reckoned from a journal, changes. */
-    static final int FORM = 1;
+    static final int FORM = 2;
 
     static final Index NONE = new Index(List.of(), Map.of());
 
@@ -33,78 +33,74 @@ final class Index {
         this.common = common;
     }
 
-    /** What sessions have in common, and the line that says it. */
-    private record Common(String key, About about, Piece line) {
-        static Common of(Piece line) throws IOException {
-            Cells cells = line.cells();
-            return new Common(cells.text(), IndexCells.about(cells), line);
+    /** What sessions have in common, and the piece that says it. */
+    private record Common(String key, About about, Piece piece) {
+        static Common of(Piece piece) {
+            Cells cells = piece.cells();
+            return new Common(cells.text(), IndexCells.about(cells), piece);
         }
 
         static Common of(About about) {
             CRC32 sum = new CRC32();
-            sum.update(IndexLines.of(about, ""));
+            sum.update(IndexPieces.of(about, ""));
             String key =
                     about.protocol().map(Archived.Followed::hash).orElse("")
                             + Long.toHexString(sum.getValue());
-            return new Common(key, about, Piece.first(IndexLines.of(about, key)));
+            return new Common(key, about, Piece.first(ByteBuffer.wrap(IndexPieces.of(about, key))));
         }
     }
 
-    /** A session, and the lines it was read from or can be written as. */
-    record Kept(Archived session, Lines lines) {}
+    /** A session, and the pieces it was read from or can be written as. */
+    record Kept(Archived session, Pieces pieces) {}
 
     /**
-     * The two lines of a session.
+     * The two pieces of a session.
      *
      * @param what the first one; the second one stands behind it
      */
-    record Lines(Piece what, Common common) {
-        static Lines of(WithValues session) {
+    record Pieces(Piece what, Common common) {
+        static Pieces of(WithValues session) {
             Common common = Common.of(About.of(session.session()));
-            Piece what = Piece.first(IndexLines.of(session, common.key()));
-            return new Lines(what, common);
+            Piece what = Piece.first(ByteBuffer.wrap(IndexPieces.of(session, common.key())));
+            return new Pieces(what, common);
         }
 
-        /**
-         * The values of the session's donnings.
-         *
-         * @throws IOException if they are damaged, which the check sum should have told
-         */
-        List<WithValues.Value> readValues() throws IOException {
+        /** The values of the session's donnings. */
+        List<WithValues.Value> readValues() {
             return IndexCells.values(what.next().cells());
         }
     }
 
     /** Of what was written; empty when that is damaged. */
-    static Index of(byte[] bytes) {
+    static Index of(ByteBuffer bytes) {
         try {
-            Piece line = Piece.first(bytes);
+            Piece piece = Piece.first(bytes);
             Map<String, Common> common = new HashMap<>();
-            for (int left = Integer.parseInt(line.text()); left > 0; left--) {
-                line = line.next();
-                Common each = Common.of(line);
+            for (int left = piece.cells().count(); left > 0; left--) {
+                piece = piece.next();
+                Common each = Common.of(piece);
                 common.put(each.key(), each);
             }
             List<Piece> sessions = new ArrayList<>();
-            while (!line.isLast()) {
-                line = line.next();
-                sessions.add(line);
-                line = line.next();
+            while (!piece.isLast()) {
+                piece = piece.next();
+                sessions.add(piece);
+                piece = piece.next();
             }
             return new Index(sessions, common);
-        } catch (IOException | IllegalArgumentException damaged) {
+        } catch (IllegalArgumentException | BufferUnderflowException damaged) {
             return NONE;
         }
     }
 
     /** These sessions as {@link #of} takes them. */
-    static byte[] written(Collection<Lines> sessions) {
+    static byte[] written(Collection<Pieces> sessions) {
         Map<String, Common> common = new HashMap<>();
         sessions.forEach(each -> common.put(each.common().key(), each.common()));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        bytes.writeBytes((common.size() + "\n").getBytes(StandardCharsets.UTF_8));
-        common.values().forEach(each -> each.line().writeTo(bytes));
-        for (Lines each : sessions) {
+        bytes.writeBytes(IndexPieces.of(common.size()));
+        common.values().forEach(each -> each.piece().writeTo(bytes));
+        for (Pieces each : sessions) {
             each.what().writeTo(bytes);
             each.what().next().writeTo(bytes);
         }
@@ -121,7 +117,11 @@ final class Index {
      * @param now the folders there are, by their names
      */
     List<Kept> still(Map<String, InFolder> now) {
-        return sessions.parallelStream().flatMap(each -> read(each, now).stream()).toList();
+        List<Kept> still = new ArrayList<>();
+        for (Piece each : sessions) {
+            read(each, now).ifPresent(still::add);
+        }
+        return still;
     }
 
     private Optional<Kept> read(Piece what, Map<String, InFolder> now) {
@@ -134,16 +134,16 @@ final class Index {
             }
             Common shared = common(cells.text());
             Archived session = IndexCells.session(found.folder(), journal, shared.about(), cells);
-            return Optional.of(new Kept(session, new Lines(what, shared)));
-        } catch (IOException | IllegalArgumentException | DateTimeException damaged) {
+            return Optional.of(new Kept(session, new Pieces(what, shared)));
+        } catch (IllegalArgumentException | BufferUnderflowException | DateTimeException damaged) {
             return Optional.empty();
         }
     }
 
-    private Common common(String key) throws IOException {
+    private Common common(String key) {
         Common found = common.get(key);
         if (found == null) {
-            throw new IOException("there is nothing with the key " + key);
+            throw new IllegalArgumentException("there is nothing with the key " + key);
         }
         return found;
     }

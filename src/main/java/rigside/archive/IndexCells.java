@@ -1,6 +1,5 @@
 package rigside.archive;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,7 +14,7 @@ import rigside.protocol.Plan.Design;
 import rigside.protocol.Protocol.Purpose;
 import rigside.protocol.Subject;
 
-/** Reads back what {@link IndexLines} wrote, cell by cell. */
+/** Reads back what {@link IndexPieces} wrote, cell by cell. */
 final class IndexCells {
     private IndexCells() {}
 
@@ -23,8 +22,7 @@ final class IndexCells {
      * A session, after the cells with its name, its journal and the key of what it has in common
      * with others.
      */
-    static Archived session(Path folder, Archived.OnDisk journal, About about, Cells cells)
-            throws IOException {
+    static Archived session(Path folder, Archived.OnDisk journal, About about, Cells cells) {
         return new Archived(
                 folder,
                 Optional.of(journal),
@@ -42,12 +40,12 @@ final class IndexCells {
                 cells.list(IndexCells::damage));
     }
 
-    static Archived.OnDisk journal(Cells cells) throws IOException {
+    static Archived.OnDisk journal(Cells cells) {
         return new Archived.OnDisk(cells.size(), cells.instant());
     }
 
     /** What sessions have in common, after the cell with its key. */
-    static About about(Cells cells) throws IOException {
+    static About about(Cells cells) {
         return new About(
                 cells.ifAny(IndexCells::protocol),
                 cells.list(IndexCells::asked),
@@ -55,16 +53,16 @@ final class IndexCells {
                 cells.list(IndexCells::measured));
     }
 
-    static List<WithValues.Value> values(Cells cells) throws IOException {
+    static List<WithValues.Value> values(Cells cells) {
         return cells.list(IndexCells::value);
     }
 
-    private static Archived.Paper paper(Cells cells) throws IOException {
+    private static Archived.Paper paper(Cells cells) {
         return new Archived.Paper(
                 cells.ifAny(day -> LocalDate.ofEpochDay(day.size())), cells.text());
     }
 
-    private static Archived.Followed protocol(Cells cells) throws IOException {
+    private static Archived.Followed protocol(Cells cells) {
         return new Archived.Followed(
                 cells.text(),
                 cells.text(),
@@ -74,16 +72,16 @@ final class IndexCells {
                 cells.word(Design.class));
     }
 
-    private static About.Asked asked(Cells cells) throws IOException {
+    private static About.Asked asked(Cells cells) {
         return new About.Asked(
                 cells.text(), cells.text(), cells.ifAny(about -> about.word(Subject.class)));
     }
 
-    private static Archived.Worn worn(Cells cells) throws IOException {
+    private static Archived.Worn worn(Cells cells) {
         return new Archived.Worn(cells.text(), cells.text(), cells.text(), cells.count());
     }
 
-    private static Archived.Measured measured(Cells cells) throws IOException {
+    private static Archived.Measured measured(Cells cells) {
         return new Archived.Measured(
                 cells.text(),
                 cells.text(),
@@ -93,7 +91,7 @@ final class IndexCells {
                 cells.ifAny(IndexCells::compared));
     }
 
-    private static Archived.Compared compared(Cells cells) throws IOException {
+    private static Archived.Compared compared(Cells cells) {
         return new Archived.Compared(
                 cells.text(),
                 cells.number(),
@@ -102,7 +100,7 @@ final class IndexCells {
                 cells.flag());
     }
 
-    private static Archived.Finding finding(Cells cells) throws IOException {
+    private static Archived.Finding finding(Cells cells) {
         return new Archived.Finding(
                 cells.text(),
                 cells.text(),
@@ -113,11 +111,11 @@ final class IndexCells {
                 cells.count());
     }
 
-    private static Damage damage(Cells cells) throws IOException {
+    private static Damage damage(Cells cells) {
         return new Damage(cells.text(), cells.count(), cells.text(), cells.text());
     }
 
-    private static WithValues.Value value(Cells cells) throws IOException {
+    private static WithValues.Value value(Cells cells) {
         return new WithValues.Value(
                 cells.text(),
                 cells.text(),

@@ -1,8 +1,8 @@
 package rigside.archive;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.zip.CRC32;
 
@@ -35,41 +36,45 @@ record IndexFile(Path sessions, String version) {
     private static final Duration LEFT_BEHIND = Duration.ofHours(1);
 
     /** What follows the first line; empty when there is nothing whole of this form and version. */
-    Optional<byte[]> read() {
+    Optional<ByteBuffer> read() {
         Path file = sessions.resolve(NAME);
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        try (InputStream in = Files.newInputStream(file)) {
-            String first = firstLine(in);
-            if (!first.startsWith(form())) {
+        try {
+            if (Files.size(file) > LONGEST) {
                 return Optional.empty();
             }
-            byte[] rest = in.readNBytes(LONGEST);
-            return Optional.of(rest).filter(each -> first.equals(firstLine(each)));
+            byte[] bytes = Files.readAllBytes(file);
+            int first = firstLineEnd(bytes);
+            ByteBuffer rest = ByteBuffer.wrap(bytes, first, bytes.length - first).slice();
+            byte[] due = firstLine(rest);
+            return Arrays.equals(due, 0, due.length, bytes, 0, first)
+                    ? Optional.of(rest)
+                    : Optional.empty();
         } catch (IOException unreadable) {
             return Optional.empty();
         }
     }
 
-    private static String firstLine(InputStream in) throws IOException {
-        StringBuilder line = new StringBuilder();
-        for (int next = in.read();
-                next != '\n' && next >= 0 && line.length() < LONGEST_FIRST_LINE;
-                next = in.read()) {
-            line.append((char) next);
+    /** The place after it. */
+    private static int firstLineEnd(byte[] bytes) {
+        int at = 0;
+        while (at < Math.min(bytes.length, LONGEST_FIRST_LINE) && bytes[at] != '\n') {
+            at++;
         }
-        return line.toString();
+        return Math.min(bytes.length, at + 1);
     }
 
     private String form() {
         return FIRST_WORDS + Index.FORM + ", version " + version + ", ";
     }
 
-    private String firstLine(byte[] rest) {
+    private byte[] firstLine(ByteBuffer rest) {
         CRC32 sum = new CRC32();
-        sum.update(rest);
-        return form() + "check sum " + Long.toHexString(sum.getValue());
+        sum.update(rest.duplicate());
+        String line = form() + "check sum " + Long.toHexString(sum.getValue()) + "\n";
+        return line.getBytes(StandardCharsets.UTF_8);
     }
 
     /**
@@ -83,7 +88,7 @@ record IndexFile(Path sessions, String version) {
                         NAME + "-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
         try {
             try (OutputStream out = Files.newOutputStream(made, StandardOpenOption.CREATE_NEW)) {
-                out.write((firstLine(rest) + "\n").getBytes(StandardCharsets.UTF_8));
+                out.write(firstLine(ByteBuffer.wrap(rest)));
                 out.write(rest);
             }
             Files.move(made, sessions.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);

@@ -1,64 +1,54 @@
 package rigside.archive;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.ByteBuffer;
 
-/** One line of the index with its end, as a piece of all its bytes. */
-final class Piece {
-    private final byte[] bytes;
-    private final int from;
-    private final int end;
-
-    private Piece(byte[] bytes, int from, int end) {
-        this.bytes = bytes;
-        this.from = from;
-        this.end = end;
-    }
-
+/**
+ * One piece of the index: its length in four bytes, and its cells.
+ *
+ * @param all the bytes of all pieces
+ * @param from where its cells begin
+ * @param length of its cells
+ */
+record Piece(ByteBuffer all, int from, int length) {
     /**
-     * The first line.
+     * The first piece.
      *
      * @throws IllegalArgumentException if there is no whole one
      */
-    static Piece first(byte[] bytes) {
-        return at(bytes, 0);
+    static Piece first(ByteBuffer all) {
+        return at(all, 0);
     }
 
     /**
-     * The line after this one.
+     * The piece after this one.
      *
      * @throws IllegalArgumentException if there is no whole one
      */
     Piece next() {
-        return at(bytes, end);
+        return at(all, from + length);
     }
 
     boolean isLast() {
-        return end == bytes.length;
+        return from + length == all.limit();
     }
 
-    private static Piece at(byte[] bytes, int from) {
-        int at = from;
-        while (at < bytes.length && bytes[at] != '\n') {
-            at++;
+    private static Piece at(ByteBuffer all, int before) {
+        int from = before + Integer.BYTES;
+        int length = from <= all.limit() ? all.getInt(before) : -1;
+        if (length < 0 || length > all.limit() - from) {
+            throw new IllegalArgumentException("a piece without its end");
         }
-        if (at == bytes.length) {
-            throw new IllegalArgumentException("a line without its end");
-        }
-        return new Piece(bytes, from, at + 1);
+        return new Piece(all, from, length);
     }
 
-    Cells cells() throws IOException {
-        return new Cells(bytes, from, end - from);
-    }
-
-    /** Without its end. */
-    String text() {
-        return new String(bytes, from, end - from - 1, StandardCharsets.UTF_8);
+    Cells cells() {
+        return new Cells(all.slice(from, length));
     }
 
     void writeTo(ByteArrayOutputStream out) {
-        out.write(bytes, from, end - from);
+        byte[] piece = new byte[Integer.BYTES + length];
+        all.get(from - Integer.BYTES, piece);
+        out.writeBytes(piece);
     }
 }

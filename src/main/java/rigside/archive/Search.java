@@ -1,7 +1,6 @@
 package rigside.archive;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -47,17 +46,25 @@ public record Search(List<String> words) {
 
     /** All of a session that words are looked for in. */
     public static String text(Archived session) {
-        Stream<String> about = Stream.of(session.title(), session.question());
-        Stream<String> worn =
-                session.conditions().stream()
-                        .flatMap(each -> Stream.of(each.title(), each.piece()));
-        Stream<String> answers = session.facts().stream().map(Archived.Fact::answer);
-        Stream<String> folder = Stream.of(session.name());
-        Stream<String> verdicts = session.findings().stream().map(Archived.Finding::words);
-        // What is searched never runs on from one text into the next: no word holds a line end.
-        return Stream.of(about, worn, answers, folder, verdicts)
-                .flatMap(each -> each)
-                .map(Folded::of)
-                .collect(Collectors.joining("\n"));
+        StringBuilder text = new StringBuilder();
+        add(session.title(), text);
+        add(session.question(), text);
+        for (Archived.Worn each : session.conditions()) {
+            add(each.title(), text);
+            add(each.piece(), text);
+        }
+        for (Archived.Fact each : session.facts()) {
+            add(each.answer(), text);
+        }
+        for (Archived.Finding each : session.findings()) {
+            add(each.words(), text);
+        }
+        add(session.name(), text);
+        return text.toString();
+    }
+
+    /** What is searched never runs on from one text into the next: no word holds a line end. */
+    private static void add(String part, StringBuilder text) {
+        text.append(Folded.of(part)).append('\n');
     }
 }

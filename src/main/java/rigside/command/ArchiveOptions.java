@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import rigside.archive.Among;
 import rigside.archive.Archive;
 import rigside.archive.Archived;
+import rigside.archive.Contents;
 import rigside.archive.Refusal;
 import rigside.archive.WithValues;
 import rigside.desk.Folders;
@@ -46,10 +47,11 @@ final class ArchiveOptions {
         Archive archive = of(folders);
         Among among = new Among(protocol, wearer, simulated);
         try {
-            List<Archived> all = archive.list(new ReadingTold(err));
+            Contents contents = archive.contents(new ReadingTold(err));
+            List<Archived> all = contents.sessions();
             Set<Path> meant = among.meant(all);
             return new Found(
-                    archive.withValues(each -> meant.contains(each.folder()), new ReadingTold(err)),
+                    contents.withValues(each -> meant.contains(each.folder())),
                     among.leftOut(all),
                     among.refusal(all));
         } catch (IOException unreadable) {

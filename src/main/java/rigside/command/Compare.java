@@ -57,7 +57,9 @@ final class Compare implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         List<WithValues> all;
         try {
-            all = archive.withValues(DaysApart.mayTell(first, second), new ReadingTold(err));
+            all =
+                    archive.contents(new ReadingTold(err))
+                            .withValues(DaysApart.mayTell(first, second));
         } catch (IOException unreadable) {
             return ArchiveOptions.refused(err, ArchiveOptions.unreadable(archive, unreadable));
         }

@@ -67,7 +67,7 @@ class ArchiveTest {
     void valuesOfAClosedSessionSayWhenAndHowOftenWorn() throws IOException {
         session("a", WHOLE);
         List<WithValues.Value> values =
-                archive().withValues(each -> true, Progress.NONE).get(0).values();
+                archive().contents(Progress.NONE).withValues(each -> true).get(0).values();
         assertEquals(
                 List.of(
                         "breathing disc 1 12.4",

@@ -77,7 +77,7 @@ class IndexTest {
     }
 
     private List<WithValues> all() throws IOException {
-        return archive().withValues(each -> true, Progress.NONE);
+        return archive().contents(Progress.NONE).withValues(each -> true);
     }
 
     /** What the journals alone give: of the same sessions in a folder without an index. */
@@ -112,7 +112,7 @@ class IndexTest {
         List<WithValues> fresh = fresh();
         AtomicInteger read = new AtomicInteger();
         List<WithValues> seen =
-                archive().withValues(each -> true, (done, all) -> read.incrementAndGet());
+                archive().contents((done, all) -> read.incrementAndGet()).withValues(each -> true);
         assertEquals(fresh, seen);
         assertEquals(readAnew, read.get(), "journals read");
         assertEquals(fresh, all(), "from the index alone");
