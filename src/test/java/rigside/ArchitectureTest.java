@@ -78,8 +78,7 @@ class ArchitectureTest {
             Map.of(
                     List.of("com.googlecode.lanterna.."), List.of("screen", "bench", "desk"),
                     List.of("picocli.."), List.of("command", "main"),
-                    List.of("com.fasterxml.jackson.."),
-                            List.of("journal", "report", "protocol", "guide", "archive"),
+                    List.of("com.fasterxml.jackson.."), List.of("journal", "report", "guide"),
                     List.of("com.fasterxml.jackson.dataformat.csv.."), List.of("report"),
                     List.of("org.yaml.snakeyaml.."), List.of("yaml"),
                     List.of("javax.sound.."), List.of("rig"),
