@@ -94,7 +94,9 @@ record ReportValues(Material of, MeasureResult result) {
                         new Head("Condition", false),
                         Head.figures("Value"),
                         new Head(
-                                "Made of" + (usual.isEmpty() ? "" : " ") + String.join("; ", usual),
+                                "Made of"
+                                        + (usual.isEmpty() ? "" : ": ")
+                                        + String.join("; ", usual),
                                 false)),
                 result.values().stream()
                         .map(
