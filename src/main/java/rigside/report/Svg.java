@@ -128,7 +128,7 @@ final class Svg implements Mark.Cases<String> {
                 + points
                 + "\" "
                 + stroke(mark.ink(), mark.width())
-                + " fill=\"none\"/>\n";
+                + " fill=\"none\" stroke-linejoin=\"round\"/>\n";
     }
 
     private String stroke(Ink ink, double width) {
