@@ -27,7 +27,8 @@ final class RawPressure {
             return PressureTraces.NONE;
         }
         FeedLines lines = new FeedLines(gauge.get());
-        PressureTraces.Gathering gathering = new PressureTraces.Gathering(windows);
+        PressureTraces.Gathering gathering =
+                new PressureTraces.Gathering(windows, reopened(events));
         try (RawReadings raw = RawReadings.in(folder)) {
             raw.read(
                     gauge.get().id(),
@@ -36,5 +37,12 @@ final class RawPressure {
                                     .ifPresent(each -> gathering.reading(each.at(), each.si())));
         }
         return gathering.traces();
+    }
+
+    private static List<Long> reopened(List<Recorded> events) {
+        return events.stream()
+                .filter(each -> each.event() instanceof Event.SessionReopened)
+                .map(Recorded::at)
+                .toList();
     }
 }

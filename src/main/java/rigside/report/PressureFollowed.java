@@ -106,6 +106,10 @@ record PressureFollowed(
                 : Optional.empty();
     }
 
+    PressureTrace trace(PressureTraces traces) {
+        return traces.of(entry.number()).orElseThrow();
+    }
+
     /** The part of its trace that its value is taken of, in seconds from the window's zero. */
     Part part(PressureWindow window) {
         return entry.pull()

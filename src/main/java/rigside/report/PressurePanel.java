@@ -1,6 +1,6 @@
 package rigside.report;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,22 +8,25 @@ import java.util.Optional;
  * One trace on a sheet.
  *
  * @param sheet it is drawn on
+ * @param scale what its axes show
  * @param x the seconds, from left to right
  * @param y the suction in the unit shown, {@code from} at the bottom
- * @param perPascal from Pa to that unit
  */
-record PressurePanel(Sheet sheet, Axis x, Axis y, double perPascal) {
+record PressurePanel(Sheet sheet, PressureScale scale, Axis x, Axis y) {
     static final String TARGET = "target";
 
-    private static final double SIGN = 3;
+    /** Half the width of a sign for what is beyond an axis. */
+    private static final double SIGN = 4;
+
+    /** How high a press stands, and how thick. */
+    static final double PRESS = 8;
+
+    static final double THICK = 2.4;
 
     /** From one label to the next above it, at least. */
     private static final double CLEAR = Sheet.SMALL * 1.3;
 
-    /** The target with its tolerance, behind everything. */
-    record Band(double low, double target, double high) {}
-
-    void ground(Optional<Band> band) {
+    void ground(Optional<PressureScale.Band> band) {
         band.ifPresent(
                 each ->
                         sheet.box(
@@ -52,7 +55,7 @@ record PressurePanel(Sheet sheet, Axis x, Axis y, double perPascal) {
     }
 
     /** Numbers left of the panel, and the target's word among them. */
-    void numbers(Optional<Band> band) {
+    void numbers(Optional<PressureScale.Band> band) {
         for (Ticks.Tick tick : y.down(Panel.ROOM_EACH)) {
             double at = y.at(tick.value());
             if (band.filter(each -> Math.abs(y.at(each.target()) - at) < CLEAR).isEmpty()) {
@@ -73,53 +76,68 @@ record PressurePanel(Sheet sheet, Axis x, Axis y, double perPascal) {
      * @param thick how thick that part is
      */
     void curve(PressureTrace trace, PressureFollowed.Part part, boolean counts, double thick) {
-        for (List<PressureTrace.Point> run : trace.runs()) {
-            List<Mark.Point> piece = new ArrayList<>();
-            boolean within = false;
-            for (PressureTrace.Point point : run) {
-                boolean now = counts && part.holds(point.seconds());
-                if (now != within) {
-                    put(piece, within, thick);
-                    piece = new ArrayList<>(last(piece));
-                    within = now;
-                }
-                piece.add(place(point));
-            }
-            put(piece, within, thick);
+        for (PressureCurve.Piece piece : PressureCurve.pieces(trace, part, x.high())) {
+            put(piece.points(), counts && piece.counts(), thick);
         }
+        beyond(trace);
     }
 
-    private static List<Mark.Point> last(List<Mark.Point> piece) {
-        return piece.isEmpty() ? piece : List.of(piece.get(piece.size() - 1));
+    private void put(List<PressureTrace.Point> piece, boolean counts, double thick) {
+        List<Mark.Point> points = piece.stream().map(this::place).toList();
+        if (points.size() > 1) {
+            sheet.put(new Mark.Curve(points, counts ? Ink.INK : Ink.QUIET, counts ? thick : 0.8));
+        } else {
+            sheet.sign(points.get(0).x(), points.get(0).y(), 1, Mark.Shape.DISC, Ink.INK);
+        }
     }
 
     private Mark.Point place(PressureTrace.Point point) {
-        return new Mark.Point(x.at(point.seconds()), y.at(point.pascals() * perPascal));
+        return new Mark.Point(x.at(point.seconds()), y.at(scale.shown(point.pascals())));
     }
 
-    private void put(List<Mark.Point> piece, boolean within, double thick) {
-        if (piece.size() > 1) {
-            sheet.put(new Mark.Curve(piece, within ? Ink.INK : Ink.QUIET, within ? thick : 0.8));
-        } else if (piece.size() == 1) {
-            Mark.Point only = piece.get(0);
-            sheet.sign(only.x(), only.y(), 1, Mark.Shape.DISC, Ink.INK);
+    /** Arrows at the edges beyond which it goes, where it is furthest. */
+    private void beyond(PressureTrace trace) {
+        List<PressureTrace.Point> seen =
+                trace.all().stream().filter(each -> x.holds(each.seconds())).toList();
+        Comparator<PressureTrace.Point> suction =
+                Comparator.comparingDouble(PressureTrace.Point::pascals);
+        seen.stream()
+                .max(suction)
+                .filter(each -> scale.shown(each.pascals()) > y.high())
+                .ifPresent(each -> arrow(x.at(each.seconds()), y.to() + SIGN, Mark.Shape.UP));
+        seen.stream()
+                .min(suction)
+                .filter(each -> scale.shown(each.pascals()) < y.low())
+                .ifPresent(each -> arrow(x.at(each.seconds()), y.from() - SIGN, Mark.Shape.DOWN));
+        if (seen.size() < trace.all().size()) {
+            arrow(x.to() - SIGN, y.at(0), Mark.Shape.RIGHT);
         }
+    }
+
+    private void arrow(double across, double down, Mark.Shape shape) {
+        sheet.sign(across, down, SIGN, shape, Ink.INK);
     }
 
     /** Where the part that counts begins and ends: upright dashes, joined at the top. */
     void part(PressureFollowed.Part part) {
         double top = y.to();
-        double start = x.at(part.start());
-        double end = x.at(part.end());
-        sheet.dashed(start, top, start, y.from(), Ink.MARK);
-        sheet.dashed(end, top, end, y.from(), Ink.MARK);
-        sheet.line(start, top, end, top, Ink.MARK, 2.4);
+        dashes(part.start());
+        dashes(part.end());
+        sheet.line(x.at(part.start()), top, x.at(part.end()), top, Ink.MARK, THICK);
     }
 
-    /** When the trigger was pressed. */
-    void presses(double first, double second) {
-        sheet.sign(x.at(first), y.from() - SIGN, SIGN, Mark.Shape.UP, Ink.INK);
-        sheet.sign(x.at(second), y.from() - SIGN, SIGN, Mark.Shape.UP, Ink.INK);
+    private void dashes(double seconds) {
+        if (x.holds(seconds)) {
+            sheet.dashed(x.at(seconds), y.to(), x.at(seconds), y.from(), Ink.MARK);
+        }
+    }
+
+    /** When the trigger was pressed: short strokes on the axis of time. */
+    void press(double seconds) {
+        if (x.holds(seconds)) {
+            double at = x.at(seconds);
+            sheet.line(at, y.from() - PRESS, at, y.from(), Ink.INK, THICK);
+        }
     }
 
     /** A cross over the whole of what does not count. */
@@ -127,8 +145,10 @@ record PressurePanel(Sheet sheet, Axis x, Axis y, double perPascal) {
         sheet.sign(x.to() - 8, y.to() + 8, 5, Mark.Shape.CROSS, Ink.INK);
     }
 
-    /** The value captured, as a level. */
+    /** The value captured, as a level; none where it is beyond the axis. */
     void captured(double value) {
-        sheet.dashed(x.from(), y.at(value), x.to(), y.at(value), Ink.MARK);
+        if (y.holds(value)) {
+            sheet.dashed(x.from(), y.at(value), x.to(), y.at(value), Ink.MARK);
+        }
     }
 }

@@ -2,46 +2,46 @@ package rigside.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rigside.analysis.Digits;
-import rigside.measure.Quantity;
-import rigside.measure.Unit;
+import rigside.measure.FreeBreathing;
+import rigside.protocol.Measure;
 import rigside.protocol.Step;
 
 /**
  * What is said of the pressure over time.
  *
- * @param followed the panels of one figure; at least one, each with a trace
- * @param unit the suction is shown in
+ * @param all the panels of one figure; at least one, each with a trace
+ * @param scale their axes
  * @param left how many more have readings and are in no figure
  */
 record PressureWords(
-        Plotting of, PressureTraces traces, List<PressureFollowed> followed, Unit unit, int left) {
-
-    /** A line of a key. */
-    interface Sign {
-        /** Draws it from a height on and gives its lower edge. */
-        double draw(Sheet sheet, double top);
-    }
+        Plotting of,
+        PressureTraces traces,
+        List<PressureFollowed> all,
+        PressureScale scale,
+        int left) {
 
     /** "rounds 1 to 4". */
     String rounds() {
-        int first = followed.get(0).donning().round();
-        int last = followed.get(followed.size() - 1).donning().round();
+        int first = all.get(0).donning().round();
+        int last = all.get(all.size() - 1).donning().round();
         return first == last ? "round " + first : "rounds " + first + " to " + last;
     }
 
     String heading() {
         return "Suction ("
-                + unit.symbol()
+                + scale.unit().symbol()
                 + ") over seconds from "
                 + (isPulls() ? "the trigger's first press" : "the window's beginning")
                 + ", "
                 + rounds();
     }
 
-    private boolean isPulls() {
-        return followed.get(0).trials().isPresent();
+    boolean isPulls() {
+        return all.get(0).trials().isPresent();
     }
 
     /** What stands above a panel: why it does not count comes first, lest it be cut off. */
@@ -50,105 +50,75 @@ record PressureWords(
         return each.counts() ? what : each.standing() + ": " + what;
     }
 
-    List<Sign> key() {
-        List<Sign> key = new ArrayList<>();
-        if (isPulls()) {
-            key.add(box("shaded: the target with its tolerance" + target()));
-            key.add(
-                    sign(
-                            Mark.Shape.UP,
-                            "the trigger's two presses; thick and between dashes: the part that"
-                                    + " counts"
-                                    + (isAllTraced()
-                                            ? ""
-                                            : ", the presses where no trace shows it")));
-        } else {
-            key.add(dashes("dashed: the value captured, the median of the peaks"));
-        }
-        if (followed.stream().anyMatch(each -> !each.counts())) {
-            key.add(sign(Mark.Shape.CROSS, "struck out, or of a donning that does not count"));
-        }
-        if (left > 0) {
-            key.add(
-                    (sheet, top) ->
-                            sheet.paragraph(
-                                    0,
-                                    top,
-                                    sheet.width(),
-                                    2,
-                                    Mark.Weight.NORMAL,
-                                    Ink.INK,
-                                    leftOut()));
-        }
-        return key;
-    }
-
-    private static Sign sign(Mark.Shape shape, String text) {
-        return (sheet, top) -> sheet.key(0, top, sheet.width(), shape, Ink.INK, text);
-    }
-
-    private static Sign box(String text) {
-        return (sheet, top) -> {
-            sheet.box(0, top + 2, 11, 10, Ink.WASH);
-            sheet.line(0, top + 7, 11, top + 7, Ink.QUIET, 1);
-            return beside(sheet, top, text);
-        };
-    }
-
-    private static Sign dashes(String text) {
-        return (sheet, top) -> {
-            sheet.dashed(0, top + 7, 11, top + 7, Ink.MARK);
-            return beside(sheet, top, text);
-        };
-    }
-
-    private static double beside(Sheet sheet, double top, String text) {
-        return sheet.paragraph(15, top, sheet.width() - 15, 3, Mark.Weight.NORMAL, Ink.INK, text);
-    }
-
-    private boolean isAllTraced() {
-        return followed.stream().allMatch(each -> part(each).traced());
+    boolean isAllTraced() {
+        return all.stream().allMatch(each -> part(each).traced());
     }
 
     private PressureFollowed.Part part(PressureFollowed each) {
-        return each.part(trace(each).window());
+        return each.part(each.trace(traces).window());
     }
 
-    private PressureTrace trace(PressureFollowed each) {
-        return traces.of(each.entry().number()).orElseThrow();
+    boolean hasSilence() {
+        return all.stream().anyMatch(each -> each.trace(traces).runs().size() > 1);
     }
 
-    /** The numbers of the target, where every panel has the same. */
-    private String target() {
-        List<Step.Trials> steps =
-                followed.stream().flatMap(each -> each.trials().stream()).distinct().toList();
-        Step.Trials step = steps.get(0);
-        double target = step.target().in(unit).value();
-        double off = step.tolerance().orElse(0) * target;
-        boolean same =
-                steps.stream()
-                        .allMatch(
-                                each ->
-                                        each.target().equals(step.target())
-                                                && each.tolerance().equals(step.tolerance()));
-        return same
-                ? ", "
-                        + Digits.three(target)
-                        + " ("
-                        + Digits.three(target - off)
-                        + " to "
-                        + Digits.three(target + off)
-                        + ") "
-                        + unit.symbol()
-                : "";
+    boolean hasTolerance() {
+        return steps().stream().anyMatch(step -> step.tolerance().orElse(0) > 0);
     }
 
-    private String leftOut() {
+    private List<Step.Trials> steps() {
+        return all.stream().flatMap(each -> each.trials().stream()).distinct().toList();
+    }
+
+    /** "the target with its tolerance, 100 (80.0 to 120) Pa"; numbers if all have the same. */
+    String target() {
+        List<PressureScale.Band> bands = steps().stream().map(scale::band).distinct().toList();
+        String what = hasTolerance() ? "the target with its tolerance" : "the target";
+        if (bands.size() > 1) {
+            return what;
+        }
+        PressureScale.Band band = bands.get(0);
+        String tolerance =
+                hasTolerance()
+                        ? " (" + Digits.three(band.low()) + " to " + Digits.three(band.high()) + ")"
+                        : "";
+        return what + ", " + Digits.three(band.target()) + tolerance + unit();
+    }
+
+    /** What the value of an exercise is, where they are all the same. */
+    String captured() {
+        boolean isMedian = all.stream().allMatch(each -> each.entry().breaths().isPresent());
+        boolean isOfBreaths =
+                of.measure().kind() instanceof Measure.PressureTrace kind
+                        && kind.zero() == FreeBreathing.Zero.BREATHS;
+        return (isMedian ? ", the median of the peaks" : "")
+                + (isMedian && isOfBreaths ? ", from the mean over whole breaths" : "");
+    }
+
+    /** What arrows at an edge mean; empty without any. */
+    Optional<String> beyond() {
+        List<PressureTrace> drawn = all.stream().map(each -> each.trace(traces)).toList();
+        List<String> said = new ArrayList<>();
+        if (drawn.stream().anyMatch(scale::cuts)) {
+            double least = drawn.stream().mapToDouble(PressureTrace::lowest).min().orElse(0);
+            double most = drawn.stream().mapToDouble(PressureTrace::highest).max().orElse(0);
+            said.add("readings are from " + shown(least) + " to " + shown(most) + unit());
+        }
+        if (drawn.stream().anyMatch(scale::outlasts)) {
+            double end = drawn.stream().mapToDouble(each -> each.window().end()).max().orElse(0);
+            said.add("the longest ends after " + seconds(end) + " s");
+        }
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of("arrow: it goes on beyond the axis; " + String.join(", ", said));
+    }
+
+    String leftOut() {
         return left + (left == 1 ? " more is" : " more are") + " not drawn: too many for a figure.";
     }
 
     /** All of it, for who cannot see it. */
-    String all() {
+    String sentences() {
         List<String> sentences = new ArrayList<>();
         sentences.add(
                 heading()
@@ -156,11 +126,13 @@ record PressureWords(
                         + (isPulls() ? "inhalation" : "exercise")
                         + ", all on the same axes, suction upward and breathing out below zero.");
         if (isPulls()) {
-            sentences.add("Shaded is the target with its tolerance" + target() + ".");
+            sentences.add((hasTolerance() ? "Shaded is " : "A line is ") + target() + ".");
+        } else {
+            sentences.add("A dashed line is the value captured" + captured() + ".");
         }
         for (String condition : of.conditions()) {
             String told =
-                    followed.stream()
+                    all.stream()
                             .filter(each -> each.donning().condition().equals(condition))
                             .map(this::told)
                             .collect(Collectors.joining("; "));
@@ -175,30 +147,49 @@ record PressureWords(
     }
 
     private String told(PressureFollowed each) {
-        PressureTrace trace = trace(each);
-        String range =
-                label(each)
-                        + ": from "
-                        + shown(trace.lowest())
-                        + " to "
-                        + shown(trace.highest())
-                        + " "
-                        + unit.symbol();
-        if (!isPulls()) {
-            return range;
-        }
-        PressureFollowed.Part part = part(each);
-        return range
-                + ", "
+        PressureTrace trace = each.trace(traces);
+        return label(each)
+                + ": from "
+                + shown(trace.lowest())
+                + " to "
+                + shown(trace.highest())
+                + unit()
+                + (isPulls() ? between(part(each)) : value(each))
+                + silences(trace.runs().size() - 1);
+    }
+
+    private static String between(PressureFollowed.Part part) {
+        return ", "
                 + (part.traced() ? "pull" : "between the presses")
                 + " from "
-                + Digits.three(part.start())
+                + seconds(part.start())
                 + " to "
-                + Digits.three(part.end())
+                + seconds(part.end())
                 + " s";
     }
 
+    private String value(PressureFollowed each) {
+        return each.value(of).map(value -> ", captured " + Digits.three(value) + unit()).orElse("");
+    }
+
+    private static String silences(int count) {
+        return switch (count) {
+            case 0 -> "";
+            case 1 -> ", the gauge silent once";
+            default -> ", the gauge silent " + count + " times";
+        };
+    }
+
+    /** To a hundredth: a press and a pull's beginning are that close. */
+    private static String seconds(double seconds) {
+        return String.format(Locale.ROOT, "%.2f", Math.rint(seconds * 100) / 100 + 0.0);
+    }
+
     private String shown(double pascals) {
-        return Digits.three(new Quantity(pascals, Unit.PASCAL).in(unit).value());
+        return Digits.three(scale.shown(pascals));
+    }
+
+    private String unit() {
+        return " " + scale.unit().symbol();
     }
 }

@@ -105,7 +105,8 @@ public record Gauged(List<Recorded> events, List<Reading> readings) {
     /** The same with the readings that belong to it. */
     Material gathered(Material of) {
         PressureTraces.Gathering gathering =
-                new PressureTraces.Gathering(PressureWindow.all(of.protocol(), of.events()));
+                new PressureTraces.Gathering(
+                        PressureWindow.all(of.protocol(), of.events()), List.of());
         readings.forEach(each -> gathering.reading(each.at(), each.si()));
         return of.with(gathering.traces());
     }

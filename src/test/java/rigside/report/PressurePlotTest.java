@@ -7,9 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,7 +21,6 @@ import rigside.measure.TracedInhalation;
 import rigside.rig.Reading;
 import rigside.session.Entry;
 import rigside.session.Event;
-import rigside.session.Recorded;
 import rigside.session.Trace;
 
 /** The pressure over time, of sessions whose gauge's readings are kept. */
@@ -126,15 +126,7 @@ class PressurePlotTest {
     void whatIsStruckOutIsSaidAndCrossed() {
         Material before = pulls.material();
         int entry = traced(before).get(0).number();
-        List<Recorded> events = new ArrayList<>(before.events());
-        int captured =
-                IntStream.range(0, events.size())
-                        .filter(
-                                at ->
-                                        events.get(at).event() instanceof Event.EntryTraced traced
-                                                && traced.entry() == entry)
-                        .findFirst()
-                        .orElseThrow();
+        int captured = captured(before, entry);
         Material of =
                 pulls.gathered(
                         Reported.with(
@@ -144,14 +136,7 @@ class PressurePlotTest {
                                 new Event.EntryVoided(entry, "slipped")));
         Figure first = drawn(of).get(0);
         assertTrue(first.description().contains("struck out: round 1, trial"), first::description);
-        long crosses =
-                first.wide().marks().stream()
-                        .filter(
-                                each ->
-                                        each instanceof Mark.Sign sign
-                                                && sign.shape() == Mark.Shape.CROSS)
-                        .count();
-        assertEquals(2, crosses, "one over its panel, one in the key");
+        assertEquals(2, signs(first, Mark.Shape.CROSS), "one over its panel, one in the key");
         FiguresTest.readable(first);
     }
 
@@ -223,15 +208,8 @@ class PressurePlotTest {
                         new PressureTraces(
                                 Map.of(entry, whole.pressure().of(entry).orElseThrow())));
         int all = traced(whole).size();
-        assertTrue(
-                SessionReport.of(of)
-                        .markdown()
-                        .contains(
-                                "of "
-                                        + (all - 1)
-                                        + " of "
-                                        + all
-                                        + " the raw readings are not there"));
+        String said = "the raw readings of " + (all - 1) + " of " + all + " are not there.";
+        assertTrue(SessionReport.of(of).markdown().contains(said));
         FiguresTest.readable(drawn(of).get(0));
     }
 
@@ -253,39 +231,129 @@ class PressurePlotTest {
         assertTrue(looked > 20, "only " + looked + " moments");
     }
 
+    /** The tester's own gauge may write any number that its rig file allows. */
     @Test
-    void aSilenceOfTheGaugeIsAGapInTheTrace() {
-        PressureWindow window = new PressureWindow(1, 0, 10_000_000_000L, 0, 10);
-        PressureTraces.Gathering gathering = new PressureTraces.Gathering(List.of(window));
-        for (int tenth = 0; tenth < 100; tenth++) {
-            if (tenth < 40 || tenth >= 60) {
-                gathering.reading(tenth * 100_000_000L, tenth == 20 ? -300 : -100);
-            }
-        }
-        PressureTrace trace = gathering.traces().of(1).orElseThrow();
-        assertEquals(2, trace.runs().size());
-        assertEquals(80, trace.readings());
-        assertEquals(300, trace.highest(), 0);
-        assertEquals(
-                6,
-                trace.runs().get(1).get(0).seconds(),
-                1e-9,
-                "after the silence it begins with the first reading");
+    void aKnockOnTheGaugeShrinksNoTraceAndIsSaid() {
+        Material whole = pulls.material();
+        int entry = traced(whole).get(0).number();
+        PressureTrace was = whole.pressure().of(entry).orElseThrow();
+        Material of =
+                with(
+                        whole,
+                        new PressureTrace(
+                                was.window(),
+                                was.readings(),
+                                List.of(
+                                        List.of(
+                                                new PressureTrace.Point(0, 100),
+                                                new PressureTrace.Point(1, 1e12),
+                                                new PressureTrace.Point(1.1, -1e12),
+                                                new PressureTrace.Point(2, 100)))));
+        Figure first = drawn(of).get(0);
+        FiguresTest.readable(first);
+        assertEquals(2, signs(first, Mark.Shape.UP), "one in its panel, one in the key");
+        assertEquals(1, signs(first, Mark.Shape.DOWN));
+        assertTrue(text(first).contains("it goes on beyond the axis"), () -> text(first));
+        assertTrue(first.description().contains("to 1.00E+12 Pa"), first::description);
+        // The band is 40 Pa of an axis of twice 120 Pa to either side, 104 high.
+        Mark.Box band =
+                first.wide().marks().stream()
+                        .filter(Mark.Box.class::isInstance)
+                        .map(Mark.Box.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(band.height() > 7, band::toString);
+        assertEquals(0, signs(drawn(whole).get(0), Mark.Shape.UP));
+    }
+
+    /** A trigger pressed only after minutes, then struck out. */
+    @Test
+    void aStruckPullOfMinutesIsCutOffAndShrinksNoOther() {
+        Material before = pulls.material();
+        Entry entry = traced(before).get(0);
+        int at = captured(before, entry.number());
+        Event struck = new Event.EntryVoided(entry.number(), "trigger forgotten");
+        Material voided = pulls.gathered(Reported.with(before, at + 1, at + 1, struck));
+        PressureWindow own = voided.pressure().of(entry.number()).orElseThrow().window();
+        PressureWindow long600 =
+                new PressureWindow(
+                        own.entry(), own.from(), own.from() + 602_000_000_000L, own.zero(), 599);
+        List<PressureTrace.Point> line =
+                IntStream.range(0, 600)
+                        .mapToObj(second -> new PressureTrace.Point(second, 50))
+                        .toList();
+        Material of = with(voided, new PressureTrace(long600, 600, List.of(line)));
+        Figure first = drawn(of).get(0);
+        FiguresTest.readable(first);
+        assertEquals(2, signs(first, Mark.Shape.RIGHT) + signs(first, Mark.Shape.UP));
+        assertTrue(text(first).contains("the longest ends after 600.00 s"), () -> text(first));
+        assertTrue(Boxed.all(first.wide()).stream().anyMatch(each -> each.text().equals("10")));
+        assertFalse(Boxed.all(first.wide()).stream().anyMatch(each -> each.text().equals("100")));
     }
 
     @Test
-    void tooManyForTheFiguresAreCounted() {
-        Material of = pulls.material();
-        Plotting plotting = Plots.of(of.state(), of.shown(), "breathing").orElseThrow();
-        List<PressureFollowed> own = PressureFollowed.all(of, plotting);
-        List<PressureFollowed> round =
-                own.stream().filter(each -> each.donning().round() == 1).toList();
-        List<PressureFollowed> many = new ArrayList<>();
-        IntStream.range(0, 10).forEach(time -> many.addAll(round));
-        assertEquals(
-                new PressurePages(
-                        List.of(many.subList(0, PressurePages.PANELS)),
-                        many.size() - PressurePages.PANELS),
-                PressurePages.of(many));
+    void aTargetWithoutAToleranceIsALineAndNotABand(@TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of("demo", "prefilter-disc.yaml"));
+        assertTrue(text.contains("    tolerance: 20 %\n"));
+        Path file =
+                Files.writeString(
+                        folder.resolve("p.yaml"), text.replace("    tolerance: 20 %\n", ""));
+        Figure first = drawn(Gauged.of(file, 7).material()).get(0);
+        assertTrue(first.description().contains("A line is the target, 100 Pa."));
+        assertFalse(text(first).contains("tolerance"), () -> text(first));
+        FiguresTest.readable(first);
+    }
+
+    @Test
+    void oneInhalationInAllIsOnePanel() {
+        Material whole = pulls.material();
+        int entry = traced(whole).get(0).number();
+        Material of =
+                whole.with(
+                        new PressureTraces(
+                                Map.of(entry, whole.pressure().of(entry).orElseThrow())));
+        List<Figure> figures = drawn(of);
+        assertEquals(1, figures.size());
+        assertEquals("Inhalation time: pressure over time, round 1", figures.get(0).title());
+        FiguresTest.readable(figures.get(0));
+    }
+
+    /** To who cannot see it: what was captured, and times no finer than they are known. */
+    @Test
+    void theDescriptionGivesTimesToAHundredthAndTheValueOfAnExercise() {
+        String pull = drawn(pulls.material()).get(0).description();
+        assertTrue(pull.contains("round 1, trial 1: from "), pull);
+        assertTrue(pull.contains(" Pa, pull from -0.02 to 6.33 s"), pull);
+        String sitting = drawn(breaths.material()).get(0).description();
+        assertTrue(sitting.contains("A dashed line is the value captured, the median"), sitting);
+        assertTrue(sitting.contains(" Pa, captured "), sitting);
+    }
+
+    private static Material with(Material of, PressureTrace trace) {
+        Map<Integer, PressureTrace> traces = new HashMap<>(of.pressure().traces());
+        traces.put(trace.window().entry(), trace);
+        return of.with(new PressureTraces(traces));
+    }
+
+    private static String text(Figure figure) {
+        return Boxed.all(figure.narrow()).stream()
+                .map(Boxed::text)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static long signs(Figure figure, Mark.Shape shape) {
+        return figure.wide().marks().stream()
+                .filter(each -> each instanceof Mark.Sign sign && sign.shape() == shape)
+                .count();
+    }
+
+    private static int captured(Material of, int entry) {
+        return IntStream.range(0, of.events().size())
+                .filter(
+                        at ->
+                                of.events().get(at).event() instanceof Event.EntryTraced traced
+                                        && traced.entry() == entry)
+                .findFirst()
+                .orElseThrow();
     }
 }
