@@ -1,7 +1,5 @@
 package rigside.journal;
 
-import java.util.regex.Pattern;
-
 /**
  * Something in a session folder that keeps it from being gone on with; what comes before it can
  * still be read.
@@ -12,12 +10,6 @@ import java.util.regex.Pattern;
  * @param help what to do; may be empty
  */
 public record Damage(String file, int line, String what, String help) {
-    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
-
-    /** What is quoted of a journal might else go on as a line that looks like another finding. */
-    public Damage {
-        what = CONTROL.matcher(what).replaceAll("\uFFFD");
-    }
 
     /** {@code file:line: what}, and the help on a line of its own. */
     @Override

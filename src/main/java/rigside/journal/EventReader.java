@@ -84,7 +84,10 @@ final class EventReader {
         try {
             return ZonedDateTime.parse(text);
         } catch (DateTimeException notATime) {
-            throw new Unreadable("'wall' is '" + text + "', must be a date and time with its zone");
+            throw new Unreadable(
+                    "'wall' is '"
+                            + Fields.quote(text)
+                            + "', must be a date and time with its zone");
         }
     }
 
@@ -103,7 +106,8 @@ final class EventReader {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException notADay) {
-            throw new Unreadable("'form-date' is '" + text + "', must be a day like 2026-11-20");
+            throw new Unreadable(
+                    "'form-date' is '" + Fields.quote(text) + "', must be a day like 2026-11-20");
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * The fields of one JSON object, read strictly: each must be there and of its kind, and at the end
@@ -16,6 +17,8 @@ import java.util.function.Function;
  */
 final class Fields {
     private static final int LONGEST_QUOTE = 60;
+
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
 
     private final ObjectNode node;
     private final Set<String> known = new HashSet<>();
@@ -154,7 +157,9 @@ final class Fields {
         return new Unreadable("'" + name + "' is '" + quote(shown) + "', must be " + expected);
     }
 
-    private static String quote(String text) {
-        return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "...";
+    /** So much of it as tells what it is; a line end in it begins no line of its own. */
+    static String quote(String text) {
+        String line = CONTROL.matcher(text).replaceAll("\uFFFD");
+        return line.length() <= LONGEST_QUOTE ? line : line.substring(0, LONGEST_QUOTE) + "...";
     }
 }
