@@ -43,7 +43,7 @@ record AmendedWords(State state, Entry then) {
 
     /** The value before, or what it was. */
     String before() {
-        return Shown.isOut(state, then.slot(), then.source())
+        return Out.of(state).tells(then.slot(), then.source())
                 ? then.value().toString()
                 : then.slot() instanceof Slot.Trial ? "the time taken" : "what was read";
     }

@@ -47,7 +47,7 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                 comparisons,
                 compared.map(each -> Sentences.promise(state.protocol(), each.setting()))
                         .orElse(""),
-                new MeasureRemarks(state, measure, values, true).all(),
+                new MeasureRemarks(state, measure, values).all(),
                 Stream.concat(
                                 new AirFlags(state, measure, values).all().stream(),
                                 compared

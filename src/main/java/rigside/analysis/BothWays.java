@@ -31,7 +31,7 @@ public final class BothWays {
 
     /**
      * Of an entry struck out or amended, for each comparison that had used it in a look. None where
-     * no look had, since then it costs nothing, and while results are concealed.
+     * no look had, since then it costs nothing, and of measures whose results are concealed.
      */
     public static List<Effect> of(State state, Shown shown, Entry entry) {
         return of(state, shown, Set.of(entry.number()), Set.of());
@@ -45,10 +45,7 @@ public final class BothWays {
     private static List<Effect> of(
             State state, Shown shown, Set<Integer> entries, Set<Integer> donnings) {
         List<Effect> effects = new ArrayList<>();
-        if (!shown.result()) {
-            return effects;
-        }
-        for (MeasureResult result : shown.measures()) {
+        for (MeasureResult result : shown.results()) {
             Evidence.alternatives(state, result.measure().id()).stream()
                     .filter(each -> each.asLooked().keySet().equals(entries))
                     .filter(each -> each.donningsBack().equals(donnings))

@@ -94,6 +94,20 @@ final class DesignAdvice {
                     "nothing is concealed, and what is seen changes the next breath; conceal the"
                             + " trial clock and the result until the donning ends");
         }
+        List<String> waiting =
+                protocol.measures().stream()
+                        .filter(each -> protocol.resultOf(each) != plan.result())
+                        .map(each -> "'" + each.title() + "'")
+                        .toList();
+        if (!waiting.isEmpty()) {
+            all.add(
+                    "times of trials are concealed longer than results, so what is made of them, "
+                            + Phrases.list(waiting)
+                            + ", is concealed with them "
+                            + Sentences.until(plan.trialClock())
+                            + "; to see it earlier, conceal the trial clock no longer than the"
+                            + " result");
+        }
         return all;
     }
 

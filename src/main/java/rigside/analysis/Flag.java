@@ -37,11 +37,6 @@ public record Flag(Kind kind, String reason, List<Integer> donnings, List<WhatIf
         ORDER
     }
 
-    /** Whether it tells of single trials, and so is concealed as long as their times are. */
-    public boolean isOfTrials() {
-        return kind == Kind.FAR_TRIAL || kind == Kind.TRIAL_TREND;
-    }
-
     /**
      * One comparison with and without something.
      *

@@ -18,12 +18,8 @@ import rigside.session.Stage;
 import rigside.session.State;
 import rigside.session.Value;
 
-/**
- * What has to be known of one measure's values.
- *
- * @param clock whether times of trials may be shown: what tells them is else left out or rough
- */
-record MeasureRemarks(State state, Measure measure, List<DonningValue> values, boolean clock)
+/** What has to be known of one measure's values. */
+record MeasureRemarks(State state, Measure measure, List<DonningValue> values)
         implements Measure.Kind.Cases<List<String>> {
 
     /** The share of donnings a tolerance bound speaks of, as in the design's example. */
@@ -171,10 +167,8 @@ record MeasureRemarks(State state, Measure measure, List<DonningValue> values, b
                 leak(each.condition()).ifPresent(remarks::add);
             }
         }
-        remarks.addAll(new TraceRemarks(state, values).pulls(clock));
-        if (clock) {
-            new TimingRemark(state, values).words().ifPresent(remarks::add);
-        }
+        remarks.addAll(new TraceRemarks(state, values).pulls());
+        new TimingRemark(state, values).words().ifPresent(remarks::add);
         return List.copyOf(remarks);
     }
 

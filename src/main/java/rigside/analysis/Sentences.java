@@ -51,21 +51,25 @@ final class Sentences {
     }
 
     /** What is concealed and until when; empty when nothing is. */
-    static String concealed(Plan plan, boolean clock, boolean result) {
-        if (clock && result) {
-            return "";
+    static String concealed(Protocol protocol, Out out) {
+        Plan.Until times = protocol.plan().trialClock();
+        Plan.Until results = protocol.firstResult();
+        if (out.clock()) {
+            return out.result() ? "" : "the running result is concealed " + until(results);
         }
-        if (!clock && !result && plan.trialClock() == plan.result()) {
-            return "times of trials and the running result are concealed " + until(plan.result());
+        if (times == results) {
+            return "times of trials and the running result are concealed " + until(results);
         }
-        if (clock) {
-            return "the running result is concealed " + until(plan.result());
+        if (times.compareTo(results) < 0) {
+            return "times of trials are concealed " + until(times) + ", results " + until(results);
         }
-        String times = "times of trials are concealed " + until(plan.trialClock());
-        return result ? times : times + ", results " + until(plan.result());
+        return "times of trials and the results made of them are concealed "
+                + until(times)
+                + (out.result() ? "" : ", other results " + until(results));
     }
 
-    private static String until(Plan.Until until) {
+    /** "until the session ends". */
+    static String until(Plan.Until until) {
         return switch (until) {
             case SHOWN -> "not at all";
             case DONNING_ENDS -> "until the donning ends";

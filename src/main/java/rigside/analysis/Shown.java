@@ -5,12 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rigside.protocol.Measure;
 import rigside.protocol.Plan;
-import rigside.session.Activity;
 import rigside.session.Entry;
 import rigside.session.Look;
-import rigside.session.Slot;
-import rigside.session.Source;
-import rigside.session.Stage;
 import rigside.session.State;
 
 /**
@@ -20,18 +16,19 @@ import rigside.session.State;
  * <p>The protocol conceals two things, each until the donning ends, until the session ends, or not
  * at all. The <em>trial clock</em> is the running clock of an inhalation and the times of trials.
  * The <em>result</em> is everything else: values of donnings and their parts, means, comparisons,
- * verdicts, forecasts. "Until the donning ends" means that nothing of it is out while any donning
- * is open, what earlier donnings gave included, since a running result seen during a donning
- * changes how the next breath is drawn; only the fit factor of each exercise of the open donning
- * is, since the tester reads it off the two concentrations anyway and a slipped mask has to be
- * noticed. "Until the session ends" means until nothing can be entered any more: the session waits
- * to be closed, or is closed. While the result is concealed, not even a verdict is out: only how
- * many rounds are done and whether the session goes on, as the last look says. Flags of single
- * trials wait for both. Failed checks, abandoned and struck donnings are the tester's own doing and
- * always shown.
+ * verdicts, forecasts. What is made of times is concealed as long as they are: a measure of timed
+ * inhalations waits for both. "Until the donning ends" means that nothing of it is out while any
+ * donning is open, what earlier donnings gave included, since a running result seen during a
+ * donning changes how the next breath is drawn; only the fit factor of each exercise of the open
+ * donning is, since the tester reads it off the two concentrations anyway and a slipped mask has to
+ * be noticed. "Until the session ends" means until nothing can be entered any more: the session
+ * waits to be closed, or is closed. While the result is concealed, not even a verdict is out: only
+ * how many rounds are done and whether the session goes on, as the last look says. Failed checks,
+ * abandoned and struck donnings are the tester's own doing and always shown.
  *
  * @param trialClock whether clocks and times of trials may be shown
- * @param result whether values and comparisons may be shown
+ * @param result whether values and comparisons may be shown, of measures at least that are not made
+ *     of times; of one measure {@link #isOut(Measure)} tells
  * @param concealed what is concealed and until when, in words; empty when nothing is
  * @param completeRounds how many rounds are complete
  * @param enough whether the last look found every deciding question settled
@@ -56,23 +53,21 @@ public record Shown(
 
     /** What may be shown now. */
     public static Shown of(State state, Analysis analysis) {
-        Plan plan = state.protocol().plan();
-        boolean clock = isOut(plan.trialClock(), state);
-        boolean result = isOut(plan.result(), state);
+        Out out = Out.of(state);
         Optional<Look> look = state.captured().lastLook();
         boolean enough = look.map(Look::enough).orElse(false);
         boolean usedUp = look.map(Look::planUsedUp).orElse(false);
         return new Shown(
-                clock,
-                result,
-                Sentences.concealed(plan, clock, result),
+                out.clock(),
+                out.result(),
+                Sentences.concealed(state.protocol(), out),
                 analysis.completeRounds(),
                 enough,
                 usedUp,
                 analysis.measures().stream()
-                        .map(each -> letOut(each, state, clock, result))
+                        .map(each -> letOut(each, state.protocol().plan(), out))
                         .toList(),
-                next(state, analysis, enough, usedUp, result && isUnlikely(analysis)));
+                next(state, analysis, enough, usedUp, isUnlikely(analysis, out)));
     }
 
     private static String next(
@@ -83,7 +78,7 @@ public record Shown(
         return switch (state.protocol().purpose()) {
             case COMPARISON -> Sentences.next(plan, rounds, enough, usedUp, unlikely, ended);
             case REPEATABILITY -> Sentences.nextOfOne(plan, rounds, ended);
-            case INSTRUMENT_CHECK -> isOver(state) ? found(state) : "The check goes on";
+            case INSTRUMENT_CHECK -> Out.isOver(state) ? found(state) : "The check goes on";
         };
     }
 
@@ -91,101 +86,72 @@ public record Shown(
         return InstrumentCheck.of(state).orElseThrow().sentence();
     }
 
-    private static boolean isOver(State state) {
-        return state.activity() instanceof Activity.Closing
-                || state.activity() instanceof Activity.Closed;
+    /** Whether values and comparisons of a measure may be shown. */
+    public boolean isOut(Measure measure) {
+        return out().tells(measure);
     }
 
-    /**
-     * Whether the value of an entry may be shown: facts of the session and what a gate read give
-     * nothing away, and what the tester typed is no secret; times taken here are out with the
-     * clock, what the rig gave with the result.
-     */
+    /** What the measures say whose values and comparisons may be shown. */
+    public List<MeasureResult> results() {
+        return measures.stream().filter(each -> isOut(each.measure())).toList();
+    }
+
+    /** Whether the value of an entry may be shown. */
     public boolean isOut(Entry entry) {
-        return isOut(entry.slot(), entry.source(), trialClock, result);
+        return out().tells(entry.slot(), entry.source());
     }
 
     /** The same of a value that an amendment of an entry replaced. */
     public boolean isOut(Entry entry, Entry.Earlier replaced) {
-        return isOut(entry.slot(), replaced.source(), trialClock, result);
+        return out().tells(entry.slot(), replaced.source());
     }
 
-    /** The same of a value of a gap that came from there, as a session stands. */
-    static boolean isOut(State state, Slot slot, Source source) {
-        Plan plan = state.protocol().plan();
-        return isOut(slot, source, isOut(plan.trialClock(), state), isOut(plan.result(), state));
+    private Out out() {
+        return new Out(trialClock, result);
     }
 
-    private static boolean isOut(Slot slot, Source source, boolean clock, boolean result) {
-        if (slot instanceof Slot.Trial && source != Source.TYPED) {
-            return clock;
-        }
-        return result
-                || slot instanceof Slot.Gate
-                || source == Source.TYPED
-                || slot.place().stage() != Stage.DONNING;
-    }
-
-    /** Whether the plan will hardly settle any of the questions that are open. */
-    private static boolean isUnlikely(Analysis analysis) {
-        List<Comparison> open =
-                analysis.comparisons().stream()
-                        .filter(each -> each.decides() && !each.isSettled())
+    /**
+     * Whether the plan will hardly settle any of the questions that are open; not told while one of
+     * those that decide is concealed.
+     */
+    private static boolean isUnlikely(Analysis analysis, Out out) {
+        List<MeasureResult> deciding =
+                analysis.measures().stream()
+                        .filter(each -> each.comparisons().stream().anyMatch(Comparison::decides))
                         .toList();
-        return !open.isEmpty() && open.stream().allMatch(Advice::isUnlikely);
+        List<Comparison> open =
+                deciding.stream()
+                        .flatMap(each -> each.comparisons().stream())
+                        .filter(each -> !each.isSettled())
+                        .toList();
+        return deciding.stream().allMatch(each -> out.tells(each.measure()))
+                && !open.isEmpty()
+                && open.stream().allMatch(Advice::isUnlikely);
     }
 
-    private static boolean isOut(Plan.Until until, State state) {
-        return switch (until) {
-            case SHOWN -> true;
-            case DONNING_ENDS -> state.course().open().isEmpty();
-            case SESSION_ENDS -> isOver(state);
-        };
-    }
-
-    private static MeasureResult letOut(
-            MeasureResult all, State state, boolean clock, boolean result) {
-        Plan plan = state.protocol().plan();
+    private static MeasureResult letOut(MeasureResult all, Plan plan, Out out) {
+        boolean told = out.tells(all.measure());
         return new MeasureResult(
                 all.measure(),
                 all.values().stream()
-                        .map(
-                                value ->
-                                        value.shown(
-                                                result && (clock || !isTimed(all, value)),
-                                                parts(all, value, plan, clock, result)))
+                        .map(value -> value.shown(told, parts(all, value, plan, out)))
                         .toList(),
-                result ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
-                result ? all.comparisons() : List.of(),
+                told ? all.conditions() : all.conditions().stream().map(Shown::bare).toList(),
+                told ? all.comparisons() : List.of(),
                 all.promise(),
-                result ? remarks(all, state, clock) : List.of(),
-                all.flags().stream()
-                        .filter(flag -> result && (clock || !flag.isOfTrials()))
-                        .toList(),
-                result ? all.method() : List.of(),
-                result ? all.repeatability() : Optional.empty());
-    }
-
-    /** Whether a value is one of trials still going on, that tells their times as they come in. */
-    private static boolean isTimed(MeasureResult all, DonningValue value) {
-        return value.standing() == Standing.OPEN
-                && all.measure().kind() instanceof Measure.TimedInhalation;
-    }
-
-    private static List<String> remarks(MeasureResult all, State state, boolean clock) {
-        return clock
-                ? all.remarks()
-                : new MeasureRemarks(state, all.measure(), all.values(), false).all();
+                told ? all.remarks() : List.of(),
+                told ? all.flags() : List.of(),
+                told ? all.method() : List.of(),
+                told ? all.repeatability() : Optional.empty());
     }
 
     /** Whether what a value is made of is out: trials with the clock, readings as they come in. */
-    private static boolean parts(
-            MeasureResult all, DonningValue value, Plan plan, boolean clock, boolean result) {
-        if (all.measure().kind() instanceof Measure.TimedInhalation) {
-            return clock;
+    private static boolean parts(MeasureResult all, DonningValue value, Plan plan, Out out) {
+        if (all.measure().isMadeOfTimes()) {
+            return out.clock();
         }
         boolean open = value.standing() == Standing.OPEN;
-        return result || (open && plan.result() == Plan.Until.DONNING_ENDS);
+        return out.result() || (open && plan.result() == Plan.Until.DONNING_ENDS);
     }
 
     private static ConditionSummary bare(ConditionSummary all) {

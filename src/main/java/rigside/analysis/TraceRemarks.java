@@ -13,7 +13,6 @@ import rigside.protocol.Condition;
 import rigside.protocol.Step;
 import rigside.session.Entry;
 import rigside.session.Procedure;
-import rigside.session.Roughly;
 import rigside.session.State;
 import rigside.session.Trace;
 
@@ -24,19 +23,14 @@ import rigside.session.Trace;
  */
 record TraceRemarks(State state, List<DonningValue> values) {
 
-    /**
-     * How steadily inhalations were pulled; nothing where none has a trace.
-     *
-     * @param clock whether times of trials may be shown; else only {@link Roughly}
-     */
-    List<String> pulls(boolean clock) {
+    /** How steadily inhalations were pulled; nothing where none has a trace. */
+    List<String> pulls() {
         List<String> remarks = new ArrayList<>();
         for (Condition condition : state.protocol().conditions()) {
             List<Entry> trials = entries(condition);
             List<Entry> traced = trials.stream().filter(each -> each.pull().isPresent()).toList();
             if (!traced.isEmpty()) {
-                remarks.add(
-                        Phrases.sentence(condition.title()) + ": " + pulls(traced, trials, clock));
+                remarks.add(Phrases.sentence(condition.title()) + ": " + pulls(traced, trials));
             }
         }
         if (!remarks.isEmpty()) {
@@ -48,7 +42,7 @@ record TraceRemarks(State state, List<DonningValue> values) {
         return List.copyOf(remarks);
     }
 
-    private String pulls(List<Entry> traced, List<Entry> trials, boolean clock) {
+    private String pulls(List<Entry> traced, List<Entry> trials) {
         Unit unit = step(traced.get(0)).target().unit();
         double tolerance = step(traced.get(0)).tolerance().orElse(0);
         double meanPa = mean(traced, each -> each.inhalation().meanPa());
@@ -56,19 +50,14 @@ record TraceRemarks(State state, List<DonningValue> values) {
         int byClock = trials.size() - traced.size();
         return Phrases.count(traced.size(), "inhalation", "inhalations")
                 + " by pressure trace, held at "
-                + (clock ? in(unit, meanPa) : "about " + Roughly.mean(meanPa, unit))
-                + " on average"
-                + (clock
-                        ? ", spread within a pull "
-                                + in(unit, mean(traced, each -> each.inhalation().spreadPa()))
-                        : "")
+                + in(unit, meanPa)
+                + " on average, spread within a pull "
+                + in(unit, mean(traced, each -> each.inhalation().spreadPa()))
                 + (tolerance > 0
                         ? ", within "
                                 + Digits.percent(tolerance)
                                 + " of the target for "
-                                + (clock
-                                        ? Digits.percent(share)
-                                        : "about " + Roughly.percent(share) + " %")
+                                + Digits.percent(share)
                                 + " of the time"
                         : "")
                 + (byClock > 0 ? "; " + byClock + " by the clock alone" : "")

@@ -33,15 +33,15 @@ final class AnalysisJson {
 
     /**
      * The same of a session, each comparison with its measure, and what counting particles alone
-     * leaves open of its fit factors. Where results are concealed there are no comparisons, but how
-     * far the session is. Invented values are said to be.
+     * leaves open of its fit factors. Of what is concealed there are no comparisons, but what that
+     * is and how far the session is. Invented values are said to be.
      */
     static String of(State state, Shown shown) {
         Event.SessionOpened opened = state.opening().orElseThrow().event();
         List<Comparison> comparisons =
                 shown.measures().stream().flatMap(each -> each.comparisons().stream()).toList();
         String concealed =
-                shown.result()
+                shown.concealed().isEmpty()
                         ? ""
                         : ",\"concealed\":"
                                 + text(shown.concealed())

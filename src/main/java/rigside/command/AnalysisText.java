@@ -51,9 +51,7 @@ final class AnalysisText {
             lines.add("Concealed: " + shown.concealed() + ".");
         }
         lines.add(shown.next() + ".");
-        if (shown.result()) {
-            shown.measures().forEach(each -> measure(state, each, lines));
-        }
+        shown.results().forEach(each -> measure(state, each, lines));
         lines.addAll(Happened.of(state));
         lines.add("");
         lines.add("This is not a certified fit test.");

@@ -60,6 +60,11 @@ public record Measure(
                                 : Compared.Scale.DIFFERENCE);
     }
 
+    /** Whether it is made of times of trials, and so tells of them. */
+    public boolean isMadeOfTimes() {
+        return kind instanceof TimedInhalation;
+    }
+
     /** Where the number comes from. */
     public sealed interface Kind {
         <R> R match(Cases<R> cases);

@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param design how values are set against each other
  * @param order the order of conditions within a round
  * @param trialClock until when the time of a trial is concealed
- * @param result until when the running result is concealed
+ * @param result until when the running result is concealed; of one measure {@link
+ *     Protocol#resultOf} tells, since what is made of times waits for them
  * @param maskStaysOn whether the mask stays on from one condition of a round to the next, so that
  *     conditions are settings tried within one donning
  * @param sharedOverMeasures whether the error is shared over the deciding measures too

@@ -22,12 +22,14 @@ final class PlanElements {
                             "trial-clock",
                             until(),
                             PlanReader.word(Until.DONNING_ENDS),
-                            "Until when the time of a trial is concealed."),
+                            "Until when the time of a trial is concealed, and all that is made of"
+                                    + " times."),
                     Key.optional(
                             "result",
                             until(),
                             PlanReader.word(Until.DONNING_ENDS),
-                            "Until when the running result is concealed."));
+                            "Until when the running result is concealed; what is made of times of"
+                                    + " trials waits for the trial clock too, since it tells of them."));
 
     static final Element PLAN =
             Element.of(

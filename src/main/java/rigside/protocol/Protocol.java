@@ -1,5 +1,6 @@
 package rigside.protocol;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -70,6 +71,23 @@ public record Protocol(
                         .flatMap(List::stream)
                         .flatMap(step -> step.head().applies().onlyIf().stream())
                         .anyMatch(each -> each.answer().equals(answer));
+    }
+
+    /**
+     * Until when what a measure comes to is concealed: what is made of times, as long as they are,
+     * since with few trials the mean tells them.
+     */
+    public Plan.Until resultOf(Measure measure) {
+        boolean timesLonger = plan.trialClock().compareTo(plan.result()) > 0;
+        return measure.isMadeOfTimes() && timesLonger ? plan.trialClock() : plan.result();
+    }
+
+    /** Until when all results are: where every measure is made of times, as long as they are. */
+    public Plan.Until firstResult() {
+        return measures.stream()
+                .map(this::resultOf)
+                .min(Comparator.naturalOrder())
+                .orElse(plan.result());
     }
 
     /** The same under another plan. */

@@ -31,7 +31,7 @@ record Inhaled(Entry entry, DonningValue donning, int trial, Step.Trials step, d
      * concealed: side by side they are a running result.
      */
     static List<Inhaled> all(State state, Shown shown, Plotting of) {
-        if (!shown.trialClock() || !shown.result()) {
+        if (!shown.isOut(of.measure())) {
             return List.of();
         }
         return state.captured().entries().stream()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import rigside.measure.Numbers;
+import rigside.protocol.Measure;
 import rigside.protocol.Plan;
 import rigside.protocol.Protocol;
 import rigside.report.Block.Head;
@@ -33,7 +34,7 @@ record OutlinePlan(Protocol protocol, PlannedRounds rounds) {
                     List.of("How often", rounds.most() + " donnings of the one condition"),
                     List.of("Looks", "none: nothing is compared, so there is no verdict"),
                     List.of("Times of trials", concealed(plan.trialClock())),
-                    List.of("Running result", concealed(plan.result())));
+                    List.of("Running result", results()));
         }
         return List.of(
                 List.of(
@@ -52,7 +53,7 @@ record OutlinePlan(Protocol protocol, PlannedRounds rounds) {
                                 + " % confidence"),
                 List.of("Order in a round", order()),
                 List.of("Times of trials", concealed(plan.trialClock())),
-                List.of("Running result", concealed(plan.result())),
+                List.of("Running result", results()),
                 List.of(
                         "Order to come",
                         "each condition is named when its turn comes, not earlier"));
@@ -78,6 +79,24 @@ record OutlinePlan(Protocol protocol, PlannedRounds rounds) {
             case RANDOM -> "drawn anew for every round from the session's seed";
             case AS_LISTED -> "as listed above, the same in every round";
         };
+    }
+
+    /** With what is concealed longer than the others, since the times it is made of are. */
+    private String results() {
+        Plan.Until first = protocol.firstResult();
+        String longer =
+                protocol.measures().stream()
+                        .filter(each -> protocol.resultOf(each) != first)
+                        .map(Measure::title)
+                        .collect(Collectors.joining(", "));
+        return concealed(first)
+                + (longer.isEmpty()
+                        ? ""
+                        : "; "
+                                + longer
+                                + ": "
+                                + concealed(protocol.plan().trialClock())
+                                + ", with the times");
     }
 
     private static String concealed(Plan.Until until) {

@@ -24,12 +24,11 @@ record PressureFollowed(
         Entry entry, DonningValue donning, String title, Optional<Step.Trials> trials) {
 
     /**
-     * Those of a measure, of donnings that have ended, by round, condition and entry. None of what
-     * is concealed: of pulls, which show their times, while times or results are; of exercises
-     * while results are.
+     * Those of a measure, of donnings that have ended, by round, condition and entry. None while
+     * the measure's results are concealed.
      */
     static List<PressureFollowed> all(Material of, Plotting plotting) {
-        if (!of.shown().result()) {
+        if (!of.shown().isOut(plotting.measure())) {
             return List.of();
         }
         List<PressureFollowed> all =

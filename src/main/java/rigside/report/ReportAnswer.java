@@ -61,6 +61,9 @@ record ReportAnswer(Material of) {
         for (MeasureResult result : of.measures()) {
             result.repeatability().ifPresent(each -> blocks.addAll(spread(result, each)));
             result.comparisons().forEach(each -> blocks.addAll(compared(result, each)));
+            if (!of.shown().isOut(result.measure())) {
+                blocks.add(new Block.Stated(result.measure().title() + ":", "not told yet."));
+            }
         }
         numbers().ifPresent(blocks::add);
         blocks.addAll(beside());

@@ -2,10 +2,12 @@ package rigside.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rigside.analysis.BothWays;
+import rigside.analysis.MeasureResult;
 import rigside.analysis.SlotWords;
 import rigside.analysis.VerdictWords;
+import rigside.protocol.Measure;
 import rigside.protocol.Measure.Compared.Matters;
 import rigside.report.Block.Head;
 import rigside.report.Block.Part;
@@ -147,10 +149,19 @@ record ReportChanges(Material of) {
     }
 
     private String effect(List<BothWays.Effect> effects) {
-        if (effects.isEmpty()) {
-            return of.shown().result() ? "no look had used it: it changes nothing" : "concealed";
+        if (!of.shown().result()) {
+            return "concealed";
         }
-        return effects.stream().map(this::effect).collect(Collectors.joining("; "));
+        List<String> all = new ArrayList<>(effects.stream().map(this::effect).toList());
+        concealed().forEach(each -> all.add(each.title() + ": concealed"));
+        return all.isEmpty() ? "no look had used it: it changes nothing" : String.join("; ", all);
+    }
+
+    /** Measures of which not even is told whether it changes anything. */
+    private Stream<Measure> concealed() {
+        return of.measures().stream()
+                .map(MeasureResult::measure)
+                .filter(each -> each.compared().isPresent() && !of.shown().isOut(each));
     }
 
     private String effect(BothWays.Effect each) {

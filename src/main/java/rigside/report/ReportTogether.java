@@ -17,14 +17,14 @@ import rigside.report.Block.Head;
  */
 record ReportTogether(Material of, MeasureResult seal, List<MeasureResult> breathing) {
 
-    /** None where not both were measured. */
+    /** None where not both were measured, or one is concealed. */
     static List<Block> of(Material of) {
         Optional<MeasureResult> seal =
-                of.measures().stream()
+                of.shown().results().stream()
                         .filter(each -> each.measure().kind() instanceof Measure.FitFactor)
                         .findFirst();
         List<MeasureResult> breathing =
-                of.measures().stream()
+                of.shown().results().stream()
                         .filter(
                                 each ->
                                         each.measure().kind() instanceof Measure.TimedInhalation

@@ -44,7 +44,7 @@ public final class SessionReport {
     private static List<Block> body(Material of) {
         List<Block> blocks = new ArrayList<>(answer(of).blocks());
         if (of.shown().result()) {
-            for (MeasureResult each : of.measures()) {
+            for (MeasureResult each : of.shown().results()) {
                 add(blocks, ReportMeasure.title(each.measure()), ReportMeasure.of(of, each));
             }
             add(blocks, "Seal and breathing together", ReportTogether.of(of));

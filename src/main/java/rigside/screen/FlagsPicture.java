@@ -45,7 +45,7 @@ record FlagsPicture(Scene scene) {
         for (MeasureResult measure : shown.measures()) {
             measure.flags().forEach(flag -> lines.addAll(flag(measure, flag)));
         }
-        return List.copyOf(lines);
+        return Scene.stack(lines, VerdictList.concealed(scene));
     }
 
     private List<Line> flag(MeasureResult measure, Flag flag) {

@@ -48,6 +48,7 @@ record MethodPicture(Scene scene) {
                 scene.columns() >= SIDE_BY_SIDE && measures.size() > 1
                         ? scene.twoARow(measures, (column, each) -> measure(column, each, shared))
                         : below(measures, shared),
+                VerdictList.concealed(scene),
                 shared.isEmpty()
                         ? List.of()
                         : Line.stacked(

@@ -180,7 +180,10 @@ record PausePicture(Scene scene) {
         if (scene.tallyBeside() || scene.view().shown().measures().isEmpty()) {
             return List.of();
         }
-        List<Line> beside = scene.view().shown().result() ? VerdictList.beside(scene) : List.of();
+        List<Line> beside =
+                scene.view().shown().result()
+                        ? Line.stacked(VerdictList.beside(scene), VerdictList.concealed(scene))
+                        : List.of();
         int rows = scene.rows() - 2 - above.size() - beside.size();
         return Line.stacked(VerdictList.of(scene, rows), beside);
     }

@@ -37,9 +37,9 @@ record TallyPicture(Scene scene) {
             return stacked();
         }
         List<MeasureResult> compared =
-                shown().measures().stream().filter(each -> !each.comparisons().isEmpty()).toList();
+                shown().results().stream().filter(each -> !each.comparisons().isEmpty()).toList();
         List<MeasureResult> recorded =
-                shown().measures().stream().filter(each -> each.comparisons().isEmpty()).toList();
+                shown().results().stream().filter(each -> each.comparisons().isEmpty()).toList();
         List<Line> found =
                 scene.columns() >= SIDE_BY_SIDE && compared.size() > 1
                         ? scene.twoARow(compared, TallyPicture::whole)
@@ -92,7 +92,7 @@ record TallyPicture(Scene scene) {
                         .findFirst()
                         .orElse(Line.stacked(head, Line.stacked(verdicts, beside)));
         List<Line> details = new ArrayList<>();
-        for (MeasureResult measure : shown().measures()) {
+        for (MeasureResult measure : shown().results()) {
             details.add(Line.BLANK);
             details.addAll(details(scene, measure));
         }

@@ -63,16 +63,22 @@ final class VerdictList {
                 .toList();
     }
 
-    private static List<Line> concealed(Scene scene) {
-        return Wrap.lines(
-                Tone.WARN, Texts.sentence(scene.view().shown().concealed()) + ".", scene.columns());
+    /** What is concealed; nothing where nothing is. */
+    static List<Line> concealed(Scene scene) {
+        String concealed = scene.view().shown().concealed();
+        return concealed.isEmpty()
+                ? List.of()
+                : Wrap.lines(Tone.WARN, Texts.sentence(concealed) + ".", scene.columns());
     }
 
-    /** One row for each comparison: its interval against the band, and the verdict in a word. */
+    /**
+     * One row for each comparison, its interval against the band and the verdict in a word; then
+     * what is concealed.
+     */
     static List<Line> brief(Scene scene) {
-        return scene.view().shown().result()
-                ? Line.stacked(SpreadLines.of(scene), Line.stacked(rows(scene), ofTrials(scene)))
-                : concealed(scene);
+        return Line.stacked(
+                Line.stacked(SpreadLines.of(scene), rows(scene)),
+                Line.stacked(ofTrials(scene), concealed(scene)));
     }
 
     private static List<Line> rows(Scene scene) {

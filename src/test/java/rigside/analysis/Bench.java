@@ -44,6 +44,13 @@ final class Bench {
         return with(Map.of());
     }
 
+    /** Each until when, as the file says it. */
+    static Bench concealing(String trialClock, String result) {
+        String plan = "most: 10";
+        String conceal = "{trial-clock: " + trialClock + ", result: " + result + "}";
+        return with(Map.of(plan, plan + "\n  conceal: " + conceal));
+    }
+
     /** Results shown at once. */
     static String shownPlan(String plan) {
         return plan + "\n  conceal: {trial-clock: shown, result: shown}";

@@ -70,6 +70,7 @@ class ProtocolAdviceTest {
                     order: balanced                   | order: as-listed     | the conditions always come in the same order
                     most: 8                           | most: 7              | 7 rounds cannot let each of 2 conditions come first
                     order: balanced,                  | 'order: balanced, conceal: {trial-clock: shown, result: shown},' | nothing is concealed
+                    order: balanced,                  | 'order: balanced, conceal: {trial-clock: until-session-ends, result: until-donning-ends},' | times of trials are concealed longer than results, so what is made of them, 'Time', is concealed with them until the session ends;
                     one, worn-before: 0}, particle-reading: seal-only | 'one, worn-before: 0}, particle-reading: seal-and-filter' | a particle reading holds
                     '  - {step: countdown, title: Purge, for: 3 min}' | '  - {step: note, title: Purge, say: Wait}' | no countdown comes before the exercises
                     Seal check passed                 | Straps even          | no check of a donning mentions the seal

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
@@ -22,20 +21,6 @@ import rigside.session.Story;
 import rigside.session.Value;
 
 class ShownTest {
-
-    private static final String PLAN = "most: 10";
-
-    private static Bench concealing(String trialClock, String result) {
-        return Bench.with(
-                Map.of(
-                        PLAN,
-                        PLAN
-                                + "\n  conceal: {trial-clock: "
-                                + trialClock
-                                + ", result: "
-                                + result
-                                + "}"));
-    }
 
     @Test
     void untilADonningEndsOnlyItsOwnReadingsAreOut() {
@@ -55,42 +40,6 @@ class ShownTest {
         assertEquals(
                 "times of trials and the running result are concealed until the donning ends",
                 shown.concealed());
-    }
-
-    @Test
-    void aResultThatIsShownTellsNoTimeOfTheOpenDonningWhileTimesAreConcealed() {
-        Bench bench = concealing("until-donning-ends", "shown").start(1, "bare").exercises(20);
-        bench.trials(12, 13).effort(5);
-        assertTrue(bench.analysis().measures().get(1).values().get(0).value().isPresent());
-        assertTrue(bench.shown().measures().get(0).values().get(0).value().isPresent());
-        assertTrue(bench.shown().measures().get(1).values().get(0).value().isEmpty());
-        bench.complete();
-        assertTrue(bench.shown().measures().get(1).values().get(0).value().isPresent());
-    }
-
-    /** Eight times by the clock are enough to say what the hand explains of their spread. */
-    @Test
-    void theSpreadOfTimesWaitsForTheClock() {
-        assertEquals(1, spreads(concealing("shown", "shown")));
-        assertEquals(0, spreads(concealing("until-session-ends", "shown")));
-    }
-
-    private static long spreads(Bench bench) {
-        for (int round = 1; round <= 4; round++) {
-            bench.start(round, "bare").exercises(20);
-            for (int trial = 0; trial < 2; trial++) {
-                bench.take(
-                        new Event.EntryCaptured(
-                                bench.state().captured().entries().size() + 1,
-                                new Slot.Trial(new Place(Stage.DONNING, round, 2), trial),
-                                new Value.Measured(new Quantity(12 + trial, Unit.SECOND)),
-                                Source.TIMED));
-            }
-            bench.effort(5).complete();
-        }
-        return bench.shown().measures().get(1).remarks().stream()
-                .filter(each -> each.startsWith("Times by the clock spread by"))
-                .count();
     }
 
     @Test
@@ -150,7 +99,7 @@ class ShownTest {
 
     @Test
     void untilTheSessionEndsNotEvenAVerdictIsOutButWhetherItGoesOn() {
-        Bench bench = concealing("until-session-ends", "until-session-ends");
+        Bench bench = Bench.concealing("until-session-ends", "until-session-ends");
         bench.round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
         Shown goesOn = bench.shown();
         assertNothingOut(goesOn);
@@ -169,10 +118,10 @@ class ShownTest {
         assertEquals(
                 "3 rounds complete. Another round, or all that are left, will hardly settle what is"
                         + " open; stopping here is a choice",
-                scattered(concealing("shown", "shown")).next());
+                scattered(Bench.concealing("shown", "shown")).next());
         assertEquals(
                 "3 rounds complete. Go on with another round",
-                scattered(concealing("shown", "until-session-ends")).next());
+                scattered(Bench.concealing("shown", "until-session-ends")).next());
     }
 
     private static Shown scattered(Bench bench) {
@@ -181,7 +130,7 @@ class ShownTest {
 
     @Test
     void whenTheSessionWaitsToBeClosedEverythingIsOut() {
-        Bench bench = concealing("until-session-ends", "until-session-ends");
+        Bench bench = Bench.concealing("until-session-ends", "until-session-ends");
         bench.round(1, 12.1, 14.6).round(2, 11.4, 13.5).round(3, 12.8, 15.2);
         bench.take(new Event.RepeatsEnded("enough"));
         Shown shown = bench.shown();
@@ -193,7 +142,7 @@ class ShownTest {
 
     @Test
     void timesMayBeOutWhileResultsAreNot() {
-        Bench bench = concealing("shown", "until-session-ends");
+        Bench bench = Bench.concealing("shown", "until-session-ends");
         Shown shown = bench.start(1, "bare").exercises(20).trial(0, 12).shown();
         assertTrue(shown.trialClock());
         assertFalse(shown.result());
@@ -204,37 +153,22 @@ class ShownTest {
 
     @Test
     void resultsMayBeOutWhileTimesAreNot() {
-        Bench bench = concealing("until-session-ends", "shown").start(1, "bare").exercises(20);
+        Bench bench =
+                Bench.concealing("until-session-ends", "shown").start(1, "bare").exercises(20);
         bench.trial(0, 12);
         Shown shown = bench.shown();
         assertTrue(shown.result());
-        assertEquals("times of trials are concealed until the session ends", shown.concealed());
+        assertEquals(
+                "times of trials and the results made of them are concealed until the session ends",
+                shown.concealed());
         MeasureResult times = shown.measures().get(1);
         assertTrue(times.values().get(0).parts().isEmpty());
         assertFalse(shown.measures().get(0).values().get(0).parts().isEmpty());
     }
 
     @Test
-    void flagsOfTrialsWaitForTheirTimesAndAllForTheResult() {
-        for (String clock : List.of("shown", "until-session-ends")) {
-            Bench bench = concealing(clock, "shown");
-            for (int round = 1; round <= 4; round++) {
-                double slip = 0.02 * (round % 3);
-                bench.start(round, "bare").exercises(20).trials(5, 4.7 + slip).effort(300);
-                bench.complete().start(round, "disc").exercises(20).trials(5.1, 4.8 - slip / 2);
-                bench.effort(300).complete();
-            }
-            boolean out =
-                    bench.shown().measures().get(1).flags().stream().anyMatch(Flag::isOfTrials);
-            assertEquals(clock.equals("shown"), out);
-            assertTrue(bench.measure("inhalation").flags().stream().anyMatch(Flag::isOfTrials));
-            assertFalse(bench.shown().measures().get(1).flags().isEmpty());
-        }
-    }
-
-    @Test
     void outcomesAreNeverConcealed() {
-        Bench bench = concealing("until-session-ends", "until-session-ends").start(1, "disc");
+        Bench bench = Bench.concealing("until-session-ends", "until-session-ends").start(1, "disc");
         bench.take(new Event.DonningAbandoned(1, "air at the chin"));
         assertEquals(
                 List.of("donning 1: air at the chin"),

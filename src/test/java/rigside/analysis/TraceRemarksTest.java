@@ -17,14 +17,14 @@ class TraceRemarksTest {
 
     @Test
     void withoutATraceNothingIsSaid() {
-        assertEquals(List.of(), remarks(one(false)).pulls(true));
+        assertEquals(List.of(), remarks(one(false)).pulls());
         assertEquals(List.of(), remarks(one(false)).breaths());
     }
 
     /** Means of 240 and 250 Pa, of 20 and 30 Pa, of 0.9 and 0.8. */
     @Test
     void howSteadilyWasPulledIsSaidForEachConditionAndWhatTheClockTimedAlone() {
-        List<String> said = remarks(one(true)).pulls(true);
+        List<String> said = remarks(one(true)).pulls();
         assertEquals(2, said.size(), said.toString());
         assertTrue(
                 said.get(0)
@@ -33,16 +33,6 @@ class TraceRemarksTest {
                                         + " spread within a pull 25.0 Pa."),
                 said.get(0));
         assertEquals(METHOD, said.get(1));
-    }
-
-    /** Means of 240 and 250 Pa, to two digits. */
-    @Test
-    void whileTimesAreConcealedItIsSaidOnlyRoughly() {
-        String said = remarks(one(true)).pulls(false).get(0);
-        assertTrue(
-                said.endsWith(
-                        ": 2 inhalations by pressure trace, held at about 250 Pa on average."),
-                said);
     }
 
     @Test

@@ -28,7 +28,7 @@ class CountingJsonTest {
      */
     @Test
     void eachDonningsFitFactorHasWhatCountingLeavesOpenOfIt() throws IOException {
-        JsonNode counting = counting(FedTwins.inClockAlone());
+        JsonNode counting = counting(FedTwins.inResults());
         assertEquals(5, counting.size());
         for (JsonNode each : counting) {
             double value = each.get("value").doubleValue();

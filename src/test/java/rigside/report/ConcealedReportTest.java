@@ -52,6 +52,21 @@ class ConcealedReportTest {
     }
 
     @Test
+    void whatAChangeDoesToVerdictsOnTimesIsNotToldBeforeTheTimesAre() {
+        List<Recorded> events = FedTwins.inClockAlone().first();
+        List<Integer> open = FedTwins.inClockAlone().moments(ConcealedReportTest::isOpen);
+        String said = report(events.subList(0, open.get(open.size() - 1)));
+        assertTrue(
+                said.contains("| misread | after 2 complete rounds | Inhalation time: concealed"),
+                said);
+        assertTrue(
+                report(events)
+                        .contains(
+                                "| misread | after 2 complete rounds | Inhalation time: not settled either way"),
+                report(events));
+    }
+
+    @Test
     void whereTimesAreShownItTellsThemAndNothingElse() {
         same(FedTwins.inResults(), ConcealedReportTest::isOpen, List.of());
     }

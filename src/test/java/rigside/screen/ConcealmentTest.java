@@ -33,12 +33,18 @@ final class ConcealmentTest {
     private static final String UNTIL_THE_END =
             "  most: 4\n  conceal: {trial-clock: until-session-ends, result: until-session-ends}\n";
 
-    /** Two rounds, then a donning as far as the rest after its first trial. */
+    private static final String TIMES_UNTIL_THE_END =
+            "  most: 4\n  conceal: {trial-clock: until-session-ends, result: shown}\n";
+
     private static Story concealed(double disc, double step) {
+        return concealed(UNTIL_THE_END, disc, step);
+    }
+
+    /** Two rounds, then a donning as far as the rest after its first trial. */
+    private static Story concealed(String conceal, double disc, double step) {
         Story story =
                 Scenes.atFirstDonning(
-                        Story.text("/session/small.yaml").replace("  most: 4\n", UNTIL_THE_END),
-                        false);
+                        Story.text("/session/small.yaml").replace("  most: 4\n", conceal), false);
         for (int donning = 0; donning < 4; donning++) {
             story.donning("40", 8 * (Scenes.isDisc(story) ? disc : 1) + step * donning);
         }
@@ -81,6 +87,21 @@ final class ConcealmentTest {
     void sessionsThatDifferInWhatIsConcealedAloneLookTheSame(View.Page page) {
         Story alike = concealed(1.02, 0.013);
         Story apart = concealed(1.61, 0.311);
+        long now = Math.max(alike.now(), apart.now());
+        assertEquals(
+                frames(Scenes.at(Scenes.page(alike, page), now)),
+                frames(Scenes.at(Scenes.page(apart, page), now - alike.now() + apart.now())),
+                page.toString());
+    }
+
+    /** What else was measured is seen, and the same in both. */
+    @ParameterizedTest
+    @EnumSource(
+            value = View.Page.class,
+            names = {"STEP", "TALLY", "METHOD", "FLAGS"})
+    void sessionsThatDifferInTimesAloneLookTheSameWhileThoseAreConcealed(View.Page page) {
+        Story alike = concealed(TIMES_UNTIL_THE_END, 1.02, 0.013);
+        Story apart = concealed(TIMES_UNTIL_THE_END, 1.61, 0.311);
         long now = Math.max(alike.now(), apart.now());
         assertEquals(
                 frames(Scenes.at(Scenes.page(alike, page), now)),

@@ -67,14 +67,21 @@ public final class FedTwins {
     }
 
     /**
-     * Results are shown and times of trials concealed until the session ends: the two pulls of each
-     * donning are the other way round.
+     * Results are shown and times of trials concealed until the session ends: pulls differ. There
+     * are looks, one pull is amended after them and one struck out; fit factors scatter so that
+     * nothing settles, whatever the times are.
      */
     public static Twins inClockAlone() {
-        return of(
-                "  conceal: {trial-clock: until-session-ends, result: shown}\n",
-                new Own(6.137, 1.713, 0.513, ONE, 37, 37, 93.7),
-                new Own(7.85, -1.713, 0.513, OTHER, 37, 37, 93.7));
+        String text =
+                text(
+                        """
+                          fewest: 2
+                          most: 4
+                          conceal: {trial-clock: until-session-ends, result: shown}
+                        """);
+        return new Twins(
+                played(text, new Own(6.137, 0.413, 0.0713, ONE, 37, 83.47, 93.7), true),
+                played(text, new Own(9.391, -0.377, 3.1871, OTHER, 37, 83.47, 93.7), true));
     }
 
     /**
@@ -96,29 +103,30 @@ public final class FedTwins {
     }
 
     private static Twins of(String conceal, Own first, Own second) {
-        String text =
-                Story.text("/session/small.yaml")
-                        .replace("  fewest: 2\n  most: 4\n", "  fewest: 3\n  most: 4\n" + conceal)
-                        .replace(
-                                "plan:\n",
-                                "  - id: peak\n    title: Peak\n    kind: pressure-trace\nplan:\n")
-                        .replace(
-                                "    kind: fit-factor\n",
-                                "    kind: fit-factor\n    sample-flow: 0.1 L/min\n")
-                        .replace("feeds: fit\n", "feeds: [fit, peak]\n    pressure-unit: Pa\n")
-                        .replace(
-                                "mask: 8 to 20 s\n",
-                                "mask: 8 to 20 s\n        pressure: 9 to 19 s\n")
-                        .replace("target: 250 Pa\n", "target: 250 Pa\n    tolerance: 20 %\n");
-        return new Twins(played(text, first), played(text, second));
+        String text = text("  fewest: 3\n  most: 4\n" + conceal);
+        return new Twins(played(text, first, false), played(text, second, false));
     }
 
-    private static List<Recorded> played(String text, Own own) {
+    private static String text(String plan) {
+        return Story.text("/session/small.yaml")
+                .replace("  fewest: 2\n  most: 4\n", plan)
+                .replace(
+                        "plan:\n",
+                        "  - id: peak\n    title: Peak\n    kind: pressure-trace\nplan:\n")
+                .replace(
+                        "    kind: fit-factor\n",
+                        "    kind: fit-factor\n    sample-flow: 0.1 L/min\n")
+                .replace("feeds: fit\n", "feeds: [fit, peak]\n    pressure-unit: Pa\n")
+                .replace("mask: 8 to 20 s\n", "mask: 8 to 20 s\n        pressure: 9 to 19 s\n")
+                .replace("target: 250 Pa\n", "target: 250 Pa\n    tolerance: 20 %\n");
+    }
+
+    private static List<Recorded> played(String text, Own own, boolean corrected) {
         Story story =
                 Story.opened(
                         new Event.SessionOpened(
                                 "test", "small.yaml", text, 7, "typed", "", false, 1));
-        Player player = new Player(story, own);
+        Player player = new Player(story, own, corrected);
         while (!(story.activity() instanceof Activity.Closed)) {
             player.go();
         }
@@ -129,12 +137,15 @@ public final class FedTwins {
     private static final class Player {
         private final Story story;
         private final Own own;
+        private final boolean corrected;
         private int pulls;
         private int readings;
+        private int corrections;
 
-        Player(Story story, Own own) {
+        Player(Story story, Own own, boolean corrected) {
             this.story = story;
             this.own = own;
+            this.corrected = corrected;
         }
 
         void go() {
@@ -142,6 +153,8 @@ public final class FedTwins {
             if (story.state().lookDue()) {
                 story.send(
                         new Input.LookArrived(Looks.of(Analysis.of(story.state()), story.state())));
+            } else if (activity instanceof Activity.NextDonning && isToBeCorrected()) {
+                correct();
             } else if (activity instanceof Activity.NextDonning && donnings() == DONNINGS) {
                 story.send(new Input.EndAsked("the day is over"));
             } else if (activity instanceof Activity.Filling filling) {
@@ -168,6 +181,26 @@ public final class FedTwins {
             } else {
                 story.goOn();
             }
+        }
+
+        private boolean isToBeCorrected() {
+            return corrected && donnings() == DONNINGS - 1 && corrections < 2;
+        }
+
+        /** Of the first donning one pull is amended, then one of the second is struck out. */
+        private void correct() {
+            corrections++;
+            int entry =
+                    story.state().captured().entries().stream()
+                            .filter(each -> each.slot() instanceof Slot.Trial && each.stands())
+                            .filter(each -> each.slot().place().donning() == corrections)
+                            .findFirst()
+                            .orElseThrow()
+                            .number();
+            story.send(
+                    corrections == 1
+                            ? new Input.AmendAsked(entry, "8.03", "misread", false)
+                            : new Input.VoidAsked(entry, "the mask moved"));
         }
 
         private int donnings() {
