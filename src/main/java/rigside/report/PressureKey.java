@@ -87,8 +87,8 @@ record PressureKey(Sheet sheet, PressureWords words) {
     }
 
     private void silence(double top) {
-        sheet.line(0, top + MIDDLE, 3.5, top + MIDDLE, Ink.INK, 1);
-        sheet.line(7.5, top + MIDDLE, WIDE, top + MIDDLE, Ink.INK, 1);
+        sheet.line(0, top + MIDDLE, 3, top + MIDDLE, Ink.INK, 1.8);
+        sheet.line(8, top + MIDDLE, WIDE, top + MIDDLE, Ink.INK, 1.8);
     }
 
     private void cross(double top) {
@@ -96,6 +96,7 @@ record PressureKey(Sheet sheet, PressureWords words) {
     }
 
     private void arrow(double top) {
-        sheet.sign(5, top + MIDDLE, 3.4, Mark.Shape.UP, Ink.INK);
+        Mark.Shape shape = words.isCut() ? Mark.Shape.UP : Mark.Shape.RIGHT;
+        sheet.sign(5, top + MIDDLE, 3.4, shape, Ink.INK);
     }
 }

@@ -99,7 +99,7 @@ record PressureWords(
     Optional<String> beyond() {
         List<PressureTrace> drawn = all.stream().map(each -> each.trace(traces)).toList();
         List<String> said = new ArrayList<>();
-        if (drawn.stream().anyMatch(scale::cuts)) {
+        if (isCut()) {
             double least = drawn.stream().mapToDouble(PressureTrace::lowest).min().orElse(0);
             double most = drawn.stream().mapToDouble(PressureTrace::highest).max().orElse(0);
             said.add("readings are from " + shown(least) + " to " + shown(most) + unit());
@@ -111,6 +111,11 @@ record PressureWords(
         return said.isEmpty()
                 ? Optional.empty()
                 : Optional.of("arrow: it goes on beyond the axis; " + String.join(", ", said));
+    }
+
+    /** Whether some pressure is beyond its axis. */
+    boolean isCut() {
+        return all.stream().anyMatch(each -> scale.cuts(each.trace(traces)));
     }
 
     String leftOut() {

@@ -285,7 +285,7 @@ class PressurePlotTest {
         Material of = with(voided, new PressureTrace(long600, 600, List.of(line)));
         Figure first = drawn(of).get(0);
         FiguresTest.readable(first);
-        assertEquals(2, signs(first, Mark.Shape.RIGHT) + signs(first, Mark.Shape.UP));
+        assertEquals(2, signs(first, Mark.Shape.RIGHT), "one in its panel, one in the key");
         assertTrue(text(first).contains("the longest ends after 600.00 s"), () -> text(first));
         assertTrue(Boxed.all(first.wide()).stream().anyMatch(each -> each.text().equals("10")));
         assertFalse(Boxed.all(first.wide()).stream().anyMatch(each -> each.text().equals("100")));
@@ -327,6 +327,22 @@ class PressurePlotTest {
         String sitting = drawn(breaths.material()).get(0).description();
         assertTrue(sitting.contains("A dashed line is the value captured, the median"), sitting);
         assertTrue(sitting.contains(" Pa, captured "), sitting);
+    }
+
+    /** The dashed level then need not touch the peaks of what the gauge read. */
+    @Test
+    void aValueFromTheMeanOverBreathsSaysSo(@TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of("protocols", "pressure-while-breathing.yaml"));
+        String kind = "    kind: pressure-trace\n";
+        Path file =
+                Files.writeString(
+                        folder.resolve("p.yaml"), text.replace(kind, kind + "    zero: breaths\n"));
+        Figure first = drawn(Gauged.of(file, 7).material()).get(0);
+        String said = "the median of the peaks, from the mean over whole breaths";
+        assertTrue(first.description().contains(said), first::description);
+        assertTrue(text(first).contains("mean over whole breaths"), () -> text(first));
+        assertFalse(drawn(breaths.material()).get(0).description().contains("whole breaths"));
+        FiguresTest.readable(first);
     }
 
     private static Material with(Material of, PressureTrace trace) {
