@@ -1,9 +1,10 @@
 package rigside.command;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
 
 /**
  * The commands by their names, in the order in which they are listed. To describe all of them takes
@@ -42,15 +43,29 @@ final class Commands {
 
     private Commands() {}
 
-    /** Adds the commands named among the words; all of them where none is. */
-    static CommandLine addTo(CommandLine line, String... words) {
-        boolean isAnyNamed = Arrays.stream(words).anyMatch(ALL::containsKey);
-        ALL.forEach(
-                (name, command) -> {
-                    if (!isAnyNamed || Arrays.asList(words).contains(name)) {
-                        line.addSubcommand(name, command);
-                    }
-                });
+    /** Adds all commands. */
+    static CommandLine all(CommandLine line) {
+        ALL.forEach(line::addSubcommand);
         return line;
+    }
+
+    /** Adds the commands that the words name, or all where only that can tell what they mean. */
+    static CommandLine meant(CommandLine line, String... words) {
+        Map<String, Class<?>> named = new LinkedHashMap<>(ALL);
+        named.keySet().retainAll(List.of(words));
+        if (named.isEmpty() && !isWhole(line, words)) {
+            return all(line);
+        }
+        named.forEach(line::addSubcommand);
+        return line;
+    }
+
+    /** Whether nothing is left to be said of the words without any command. */
+    private static boolean isWhole(CommandLine line, String... words) {
+        try {
+            return !line.parseArgs(words).isUsageHelpRequested();
+        } catch (ParameterException wrong) {
+            return false;
+        }
     }
 }

@@ -103,18 +103,17 @@ public final class Rigside implements Callable<Integer> {
      * @return the exit code
      */
     public static int run(String... args) {
-        return commandLine(args).execute(args);
+        return line(Commands.meant(new CommandLine(new Rigside()), args)).execute(args);
     }
 
-    /**
-     * What reads a command line.
-     *
-     * @param words those of the command line; without any it takes all commands
-     */
-    static CommandLine commandLine(String... words) {
+    /** What reads a command line with all commands. */
+    static CommandLine commandLine() {
+        return line(Commands.all(new CommandLine(new Rigside())));
+    }
+
+    private static CommandLine line(CommandLine commands) {
         Messages messages = new Messages();
-        CommandLine line = Commands.addTo(new CommandLine(new Rigside()), words);
-        return NoEffect.hidden(NumberWords.in(line))
+        return NoEffect.hidden(NumberWords.in(commands))
                 .setExecutionStrategy(LegibleWriter::run)
                 .setParameterExceptionHandler(messages)
                 .setExecutionExceptionHandler(messages);

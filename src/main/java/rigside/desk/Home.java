@@ -99,14 +99,16 @@ public final class Home {
         desk = desk.reading(work.progress());
     }
 
-    /** Reads what is at hand. */
+    /** Reads what is at hand: protocols here, the sessions meanwhile. */
     private void look() {
-        desk = reader.read(withProtocols());
+        reader.read();
+        desk = reader.look(withProtocols());
     }
 
     /** The same, and selects a session once that is read, if there is one to be. */
     private void look(Function<SessionList, Optional<Archived>> selected) {
-        desk = reader.read(withProtocols(), selected);
+        reader.read();
+        desk = reader.look(withProtocols(), selected);
     }
 
     private Desk withProtocols() {

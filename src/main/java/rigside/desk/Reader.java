@@ -33,23 +33,22 @@ final class Reader {
         return listing.isPresent();
     }
 
-    /** Reads them; what is shown stays until that is done. */
-    Desk read(Desk desk) {
+    /** Reads them, beside whatever else has to be done meanwhile. */
+    void read() {
         again = listing.isPresent();
         if (listing.isEmpty()) {
             begin();
         }
-        return look(desk, Duration.ZERO);
     }
 
     /**
-     * Reads them, waiting a little for it.
+     * With what is read by now, waiting a little for it.
      *
      * @param selected finds the session that is then to be selected, if any is
      */
-    Desk read(Desk desk, Function<SessionList, Optional<Archived>> selected) {
+    Desk look(Desk desk, Function<SessionList, Optional<Archived>> selected) {
         wish = selected;
-        return look(read(desk), PATIENCE);
+        return look(desk, PATIENCE);
     }
 
     private void begin() {

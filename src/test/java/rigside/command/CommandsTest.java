@@ -13,8 +13,12 @@ import picocli.CommandLine.Command;
 
 class CommandsTest {
 
+    private static CommandLine line(String... words) {
+        return Commands.meant(new CommandLine(new Rigside()), words);
+    }
+
     private static Set<String> taken(String... words) {
-        return Rigside.commandLine(words).getSubcommands().keySet();
+        return line(words).getSubcommands().keySet();
     }
 
     @Test
@@ -35,29 +39,33 @@ class CommandsTest {
         assertEquals(Set.of("report", "sessions"), taken("sessions", "report"));
     }
 
+    /** A list of all, and what a misspelt word may mean. */
     @Test
-    void withoutOneItTakesAll() {
-        Set<String> all = taken();
+    void itTakesAllWhereTheyHaveToBeTold() {
+        Set<String> all = Rigside.commandLine().getSubcommands().keySet();
         assertEquals(all, taken("--help"));
         assertEquals(all, taken("sesions"));
-        assertEquals(all, taken("--home", "somewhere"));
+        assertEquals(all, taken("--hoem", "somewhere"));
+        assertEquals(all, taken("--bounce", "long"));
+    }
+
+    @Test
+    void theHomeScreenNeedsNone() {
+        assertEquals(Set.of(), taken());
+        assertEquals(Set.of(), taken("--home", "somewhere", "--ascii"));
+        assertEquals(Set.of(), taken("--version"));
     }
 
     @Test
     void whatACommandSaysOfItselfDoesNotDependOnTheOthers() {
-        Rigside.commandLine()
-                .getSubcommands()
-                .keySet()
-                .forEach(each -> assertEquals(help(new String[0], each), help(words(each), each)));
+        for (String each : Rigside.commandLine().getSubcommands().keySet()) {
+            assertEquals(help(Rigside.commandLine(), each), help(line(each), each));
+        }
     }
 
-    private static String[] words(String command) {
-        return new String[] {command, "--help"};
-    }
-
-    private static String help(String[] taken, String command) {
+    private static String help(CommandLine line, String command) {
         StringWriter out = new StringWriter();
-        Rigside.commandLine(taken).setOut(new PrintWriter(out, true)).execute(command, "--help");
+        NoEffect.hidden(line).setOut(new PrintWriter(out, true)).execute(command, "--help");
         assertTrue(out.toString().contains("Usage: rigside " + command), out.toString());
         return out.toString();
     }
