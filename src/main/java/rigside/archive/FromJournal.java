@@ -104,7 +104,8 @@ final class FromJournal {
                 condition.id(), condition.title(), specimen.piece(), specimen.wornBefore());
     }
 
-    private static List<Archived.Measured> measures(Protocol protocol) {
+    /** The measures of a protocol as they are remembered of its sessions. */
+    static List<Archived.Measured> measures(Protocol protocol) {
         return protocol.measures().stream()
                 .map(
                         each ->

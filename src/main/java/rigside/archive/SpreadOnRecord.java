@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import rigside.analysis.LaterPlan;
 import rigside.decide.Limits;
 import rigside.decide.PooledSpread;
@@ -128,14 +129,42 @@ public record SpreadOnRecord(
                         .flatMap(each -> Named.measured(each.session(), measure).stream())
                         .findFirst()
                         .orElseThrow();
-        Scaled scale = Scaled.of(latest);
+        return of(
+                sessions,
+                latest,
+                session ->
+                        Named.measured(session, measure)
+                                .filter(own -> DaysApart.isSame(own, latest)),
+                condition);
+    }
+
+    /**
+     * The same of all conditions together, whatever the sessions call the measure.
+     *
+     * @param sessions those meant; may be empty
+     * @param measure as it is to be told
+     * @param counterpart the measure of a session that is this one; empty where it has none
+     */
+    static SpreadOnRecord of(
+            List<WithValues> sessions,
+            Archived.Measured measure,
+            Function<Archived, Optional<Archived.Measured>> counterpart) {
+        return of(sessions, measure, counterpart, Optional.empty());
+    }
+
+    private static SpreadOnRecord of(
+            List<WithValues> sessions,
+            Archived.Measured measure,
+            Function<Archived, Optional<Archived.Measured>> counterpart,
+            Optional<String> condition) {
+        Scaled scale = Scaled.of(measure);
         List<List<double[]>> differences = new ArrayList<>();
         List<List<double[]>> donnings = new ArrayList<>();
         int bounded = 0;
         int other = 0;
         for (WithValues each : sessions) {
-            Optional<Archived.Measured> own = Named.measured(each.session(), measure);
-            if (own.isEmpty() || !DaysApart.isSame(own.get(), latest)) {
+            Optional<Archived.Measured> own = counterpart.apply(each.session());
+            if (own.isEmpty()) {
                 other++;
             } else if (isBounded(each, own.get())) {
                 bounded++;
@@ -144,10 +173,12 @@ public record SpreadOnRecord(
                 donnings.add(donnings(each, own.get(), scale, condition));
             }
         }
-        Optional<Found> ofDifferences = Found.of(differences, Math.sqrt(2));
-        Optional<Found> ofDonnings = Found.of(donnings, 1);
         return new SpreadOnRecord(
-                latest, scale, ofDifferences, ofDonnings, remarks(sessions, bounded, other));
+                measure,
+                scale,
+                Found.of(differences, Math.sqrt(2)),
+                Found.of(donnings, 1),
+                remarks(sessions, bounded, other));
     }
 
     private static boolean isBounded(WithValues session, Archived.Measured measure) {
@@ -231,7 +262,7 @@ public record SpreadOnRecord(
 
     private static List<String> remarks(List<WithValues> sessions, int bounded, int other) {
         List<String> remarks = new ArrayList<>();
-        if (sessions.get(0).session().simulated()) {
+        if (sessions.stream().anyMatch(each -> each.session().simulated())) {
             remarks.add("Simulated: every value of these sessions is invented.");
         }
         if (bounded > 0) {

@@ -12,6 +12,9 @@ public final class SpreadOnRecordWords {
     /** Below it sessions are said to spread unlike. */
     private static final double UNLIKE = 0.01;
 
+    private static final String DIFFERENCES = "differences";
+    private static final String DONNINGS = "donnings";
+
     private final SpreadOnRecord of;
 
     private SpreadOnRecordWords(SpreadOnRecord of) {
@@ -30,14 +33,14 @@ public final class SpreadOnRecordWords {
                         each ->
                                 all.add(
                                         "By the differences within rounds one value spreads by "
-                                                + words(each, "differences")
+                                                + words(each, DIFFERENCES)
                                                 + "."));
         of.donnings()
                 .ifPresent(
                         each ->
                                 all.add(
                                         "Donnings of one condition spread within a session by "
-                                                + words(each, "donnings")
+                                                + words(each, DONNINGS)
                                                 + "."));
         Optional<SpreadOnRecord.Found> planned = of.planned(Plan.Design.ROUNDS);
         if (planned.isEmpty()) {
@@ -48,13 +51,36 @@ public final class SpreadOnRecordWords {
         }
         all.add(expected(planned.get()));
         all.add(later());
-        if (planned.get().unlike() < UNLIKE) {
-            all.add(
-                    "Sessions or conditions spread unlike (Bartlett's test, p "
-                            + PooledWords.p(planned.get().unlike())
-                            + "): a session to come may spread more than this says.");
-        }
+        unlike(planned.get()).ifPresent(all::add);
         return all;
+    }
+
+    /** That sessions spread unlike, in one sentence; empty where nothing speaks for it. */
+    public static Optional<String> unlike(SpreadOnRecord.Found found) {
+        return found.unlike() < UNLIKE
+                ? Optional.of(
+                        "Sessions or conditions spread unlike (Bartlett's test, p "
+                                + PooledWords.p(found.unlike())
+                                + "): a session to come may spread more than this says.")
+                : Optional.empty();
+    }
+
+    /**
+     * What a plan takes, without a full stop: "3.0 % (95 % limits 2.0 % to 5.7 %; with 80 %
+     * confidence at most 4.2 %), from 9 differences in 3 sessions".
+     *
+     * @return empty where nothing is known for this design
+     */
+    public static Optional<String> planned(SpreadOnRecord of, Plan.Design design) {
+        return of.planned(design)
+                .map(
+                        found ->
+                                new SpreadOnRecordWords(of)
+                                        .words(
+                                                found,
+                                                of.differences().equals(Optional.of(found))
+                                                        ? DIFFERENCES
+                                                        : DONNINGS));
     }
 
     private String words(SpreadOnRecord.Found each, String values) {

@@ -36,6 +36,7 @@ public final class Plan implements Callable<Integer> {
     private Optional<String> protocol = Optional.empty();
 
     @Mixin private PlanOptions options;
+    @Mixin private PlanOnRecord onRecord;
 
     @Option(
             names = "--measure",
@@ -68,27 +69,48 @@ public final class Plan implements Callable<Integer> {
             throw new ParameterException(
                     command, "--measure names a measure of a protocol, and no protocol is named");
         }
-        Optional<PlanTerms> terms =
-                protocol.isPresent() ? ofProtocol(command) : Optional.of(options.terms(command));
-        if (terms.isEmpty()) {
-            return Exit.PROBLEMS;
-        }
-        PlanTable table = PlanTable.of(terms.get(), wished, seed);
-        command.getOut().print(json ? PlanJson.of(table) : PlanText.of(table));
+        onRecord.refuseMisuse(command, protocol.isPresent(), options.saysSpread(command));
+        return protocol.isPresent()
+                ? ofProtocol(command, wished)
+                : print(options.terms(command), wished, Optional.empty());
+    }
+
+    private int print(PlanTerms terms, double wished, Optional<SpreadsTaken> spreads) {
+        PlanTable table = PlanTable.of(terms, wished, seed);
+        CommandLine command = spec.commandLine();
+        command.getOut().print(json ? PlanJson.of(table, spreads) : PlanText.of(table, spreads));
         command.getOut().flush();
         return Exit.DONE;
     }
 
-    /** Empty when the protocol cannot be used; everything wrong was printed then. */
-    private Optional<PlanTerms> ofProtocol(CommandLine command) {
-        return Protocols.sound(protocol.orElseThrow(), false, rigside.folders(), command.getErr())
-                .flatMap(ProtocolFile::protocol)
-                .map(each -> ofMeasure(command, each));
+    /** Where the protocol or the archive cannot be used, everything wrong is printed. */
+    private int ofProtocol(CommandLine command, double wished) {
+        Optional<Protocol> sound =
+                Protocols.sound(protocol.orElseThrow(), false, rigside.folders(), command.getErr())
+                        .flatMap(ProtocolFile::protocol);
+        if (sound.isEmpty()) {
+            return Exit.PROBLEMS;
+        }
+        Protocol read = sound.get();
+        Measure planned = measure(command, read);
+        if (!onRecord.isAsked()) {
+            PlanTerms terms = options.terms(command, read, planned, PlanOnRecord.UNKNOWN);
+            sayOthers(command, read);
+            return print(terms, wished, Optional.empty());
+        }
+        ArchiveOptions.Found found = onRecord.find(rigside.folders(), command.getErr());
+        if (found.refusal().isPresent()) {
+            return ArchiveOptions.refused(command.getErr(), found.refusal().get());
+        }
+        SpreadsTaken taken = SpreadsTaken.of(read, found, onRecord.isCautious());
+        PlanTerms terms =
+                options.terms(command, read, taken.with(planned), PlanOnRecord.UNKNOWN_ANYWHERE);
+        sayOthers(command, read);
+        return print(terms, wished, Optional.of(taken));
     }
 
     /** Says on the other stream which measures a table of one leaves out. */
-    private PlanTerms ofMeasure(CommandLine command, Protocol read) {
-        PlanTerms terms = options.terms(command, read, measure(command, read));
+    private void sayOthers(CommandLine command, Protocol read) {
         if (measure.isEmpty()
                 && read.measures().stream().filter(each -> each.compared().isPresent()).count()
                         > 1) {
@@ -98,7 +120,6 @@ public final class Plan implements Callable<Integer> {
                                     + compared(read)
                                     + "; this is the first that decides, --measure names another");
         }
-        return terms;
     }
 
     private Measure measure(CommandLine command, Protocol read) {

@@ -1,5 +1,6 @@
 package rigside.command;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import rigside.analysis.PlanTable;
@@ -12,14 +13,19 @@ final class PlanJson {
 
     private PlanJson() {}
 
-    static String of(PlanTable table) {
+    /**
+     * @param spreads what was taken from the archive, if that was asked for
+     */
+    static String of(PlanTable table, Optional<SpreadsTaken> spreads) {
         return "{\"looks\":["
                 + table.looks().stream().map(PlanJson::look).collect(Collectors.joining(","))
                 + "],\"outcomes\":["
                 + table.outcomes().stream().map(PlanJson::outcome).collect(Collectors.joining(","))
                 + "],\"advice\":["
                 + table.advice().stream().map(AnalysisJson::text).collect(Collectors.joining(","))
-                + "]}\n";
+                + "]"
+                + spreads.map(each -> "," + SpreadsTakenText.json(each)).orElse("")
+                + "}\n";
     }
 
     private static String look(PlanTable.Look look) {

@@ -38,9 +38,10 @@ final class PlanOptions {
     /**
      * Of a protocol's measure, with what the options say instead.
      *
+     * @param unknown what is said where nobody says the spread
      * @throws ParameterException if an option cannot be used, or no spread is known
      */
-    PlanTerms terms(CommandLine command, Protocol protocol, Measure measure) {
+    PlanTerms terms(CommandLine command, Protocol protocol, Measure measure, String unknown) {
         fixed.refuseBesideAProtocol(command);
         believed.refuseBesideAProtocol(command);
         Optional<PlanTerms> terms =
@@ -49,13 +50,12 @@ final class PlanOptions {
                         measure.withCompared(fixed.over(command, measure.compared().orElseThrow())),
                         believed.spread(command));
         return believed.weighingTrials(
-                command,
-                terms.orElseThrow(
-                        () ->
-                                new ParameterException(
-                                        command,
-                                        "the protocol names no expected-spread of this measure; say"
-                                                + " what you expect with --spread")));
+                command, terms.orElseThrow(() -> new ParameterException(command, unknown)));
+    }
+
+    /** Whether the spread is said by an option. */
+    boolean saysSpread(CommandLine command) {
+        return believed.spread(command).isPresent();
     }
 
     /**

@@ -3,6 +3,7 @@ package rigside.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import rigside.analysis.PlanTable;
 import rigside.protocol.BenchTime;
 
@@ -12,8 +13,17 @@ final class PlanText {
 
     private PlanText() {}
 
-    static String of(PlanTable table) {
-        List<String> lines = new ArrayList<>(table.terms());
+    /**
+     * @param spreads what was taken from the archive, if that was asked for
+     */
+    static String of(PlanTable table, Optional<SpreadsTaken> spreads) {
+        List<String> lines = new ArrayList<>();
+        spreads.ifPresent(
+                each -> {
+                    lines.addAll(SpreadsTakenText.lines(each));
+                    lines.add("");
+                });
+        lines.addAll(table.terms());
         lines.add("");
         lines.add("after round  critical value  p at this look alone");
         for (PlanTable.Look look : table.looks()) {

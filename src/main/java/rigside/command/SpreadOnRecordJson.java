@@ -36,7 +36,7 @@ final class SpreadOnRecordJson {
                 + "\n";
     }
 
-    private static JsonText found(SpreadOnRecord.Found found) {
+    static JsonText found(SpreadOnRecord.Found found) {
         return new JsonText()
                 .number("spread", found.spread())
                 .limits("limits", found.limits().low(), found.limits().high())

@@ -229,6 +229,18 @@ public record Measure(
             }
         }
 
+        /** The same with another expected spread, on the analysis scale. */
+        public Compared withExpectedSpread(double spread) {
+            return new Compared(
+                    scale,
+                    bandLow,
+                    bandHigh,
+                    meaningful,
+                    matters,
+                    decides,
+                    OptionalDouble.of(spread));
+        }
+
         /** What is taken of two values. */
         public enum Scale {
             RATIO,

@@ -12,9 +12,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Commands about several sessions, on four rehearsed ones a week apart. */
 class AcrossTest {
@@ -125,6 +130,53 @@ class AcrossTest {
                         .contains("\nexpected-spread: " + spread + "\n"));
     }
 
+    /**
+     * Two roads: what {@code spread} tells, typed as the spread of a round, gives the same table.
+     */
+    @ParameterizedTest
+    @CsvSource({"spread, ''", "upper_80, --cautious"})
+    void aPlanTakesTheSpreadOnRecordThatIsTold(String told, String how) throws Exception {
+        double spread =
+                json("spread", "--measure", "breathing", "--json")
+                        .at("/by_rounds/" + told)
+                        .doubleValue();
+        String[] plan = {"plan", "prefilter-disc", "--measure", "breathing", "--json"};
+        JsonNode typed = json(and(plan, "--spread", String.valueOf(spread * Math.sqrt(2))));
+        JsonNode taken = json(and(plan, ("--spread-on-record " + how).strip().split(" ", -1)));
+        assertEquals(typed.get("outcomes"), taken.get("outcomes"));
+        JsonNode breathing = taken.at("/expected_spreads/1");
+        assertEquals("record", breathing.get("from").textValue());
+        assertEquals(spread, breathing.at("/on_record/" + told).doubleValue());
+        assertEquals("5.0 %", breathing.get("of_file").textValue());
+    }
+
+    private static String[] and(String[] line, String... more) {
+        return Stream.concat(Stream.of(line), Stream.of(more)).toArray(String[]::new);
+    }
+
+    @Test
+    void aPlanSaysWhatItTookFromTheRecordAndWhatItKept() {
+        String taken = say("plan", "prefilter-disc", "--spread-on-record").out();
+        assertTrue(taken.startsWith("expected spreads on record, as seen:\n- seal: "), taken);
+        assertTrue(taken.contains("differences in 4 sessions; the file has 1.50 times\n"), taken);
+        assertTrue(taken.contains("differences in 4 sessions; the file has 5.0 %\n"), taken);
+        String kept = say("plan", "pressure-while-breathing", "--spread-on-record").out();
+        assertTrue(
+                kept.contains("- sitting: 8.0 %, kept from the file; no session on record tells"),
+                kept);
+        assertEquals(
+                Set.of(),
+                planned("pressure-while-breathing"),
+                "lines that a plan without the record has and this one has not");
+    }
+
+    /** Lines of the plain plan that the one with the record lacks. */
+    private static Set<String> planned(String protocol) {
+        Set<String> plain = new TreeSet<>(say("plan", protocol).out().lines().toList());
+        plain.removeAll(say("plan", protocol, "--spread-on-record").out().lines().toList());
+        return plain;
+    }
+
     @Test
     void aPageIsWrittenBesideTheText() throws Exception {
         Path file = home.resolve("pool.html");
@@ -166,6 +218,22 @@ class AcrossTest {
         refused("has no condition 'x'", "compare", NAMES.get(0) + ":plain", NAMES.get(1) + ":x");
         refused("has a condition 'x'", "follow", "--condition", "x", "--measure", "seal");
         refused("has a measure 'x'", "spread", "--measure", "x");
+        refused(
+                "no closed simulated",
+                "plan",
+                "breathing-only",
+                "--spread-on-record",
+                "--simulated");
+        refused("is not given", "plan", "breathing-only", "--wearer", "A");
+        refused("is not given", "plan", "breathing-only", "--cautious");
+        refused("no protocol is named", "plan", "--spread-on-record");
+        refused(
+                "leave one of them out",
+                "plan",
+                "breathing-only",
+                "--spread-on-record",
+                "--spread",
+                "0.1");
         refused("of the wearer 'B'", "spread", "--measure", "seal", "--wearer", "B");
     }
 

@@ -67,7 +67,13 @@ class ConcealedOutputTest {
                                     "follow --measure inhalation --condition bare --simulated"
                                             + " --json --home H")),
                     Map.entry("outline", List.of("outline J", "outline J --html --seed 7")),
-                    Map.entry("plan", List.of("plan J")),
+                    Map.entry(
+                            "plan",
+                            List.of(
+                                    "plan J",
+                                    "plan breathing-only --spread-on-record --home H",
+                                    "plan breathing-only --spread-on-record --simulated --json"
+                                            + " --home H")),
                     Map.entry(
                             "pool",
                             List.of(
