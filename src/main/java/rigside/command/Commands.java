@@ -43,29 +43,31 @@ final class Commands {
 
     private Commands() {}
 
-    /** Adds all commands. */
-    static CommandLine all(CommandLine line) {
+    /** The program with all commands. */
+    static CommandLine all() {
+        CommandLine line = new CommandLine(new Rigside());
         ALL.forEach(line::addSubcommand);
         return line;
     }
 
-    /** Adds the commands that the words name, or all where only that can tell what they mean. */
-    static CommandLine meant(CommandLine line, String... words) {
+    /**
+     * The program with the commands that the words name, or with all where those alone leave
+     * something to be said: help that lists commands, or what a misspelt one may mean.
+     */
+    static CommandLine meant(String... words) {
         Map<String, Class<?>> named = new LinkedHashMap<>(ALL);
         named.keySet().retainAll(List.of(words));
-        if (named.isEmpty() && !isWhole(line, words)) {
-            return all(line);
-        }
-        named.forEach(line::addSubcommand);
-        return line;
+        CommandLine few = new CommandLine(new Rigside());
+        named.forEach(few::addSubcommand);
+        return isWhole(few, words) ? few : all();
     }
 
-    /** Whether nothing is left to be said of the words without any command. */
-    private static boolean isWhole(CommandLine line, String... words) {
+    private static boolean isWhole(CommandLine few, String... words) {
         try {
-            return !line.parseArgs(words).isUsageHelpRequested();
+            return !few.parseArgs(words).isUsageHelpRequested();
         } catch (ParameterException wrong) {
-            return false;
+            // What is wrong with the words of a command hangs on that command alone.
+            return wrong.getCommandLine() != few;
         }
     }
 }

@@ -103,12 +103,12 @@ public final class Rigside implements Callable<Integer> {
      * @return the exit code
      */
     public static int run(String... args) {
-        return line(Commands.meant(new CommandLine(new Rigside()), args)).execute(args);
+        return line(Commands.meant(args)).execute(args);
     }
 
     /** What reads a command line with all commands. */
     static CommandLine commandLine() {
-        return line(Commands.all(new CommandLine(new Rigside())));
+        return line(Commands.all());
     }
 
     private static CommandLine line(CommandLine commands) {

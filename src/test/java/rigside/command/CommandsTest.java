@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
 class CommandsTest {
 
     private static CommandLine line(String... words) {
-        return Commands.meant(new CommandLine(new Rigside()), words);
+        return Commands.meant(words);
     }
 
     private static Set<String> taken(String... words) {
@@ -47,6 +47,17 @@ class CommandsTest {
         assertEquals(all, taken("sesions"));
         assertEquals(all, taken("--hoem", "somewhere"));
         assertEquals(all, taken("--bounce", "long"));
+    }
+
+    /** Though a word of the line is a command's name. */
+    @Test
+    void itTakesAllWhereHelpListsThemOrAMisspeltOneStandsBeforeAnother() {
+        Set<String> all = Rigside.commandLine().getSubcommands().keySet();
+        assertEquals(all, taken("--help", "report"));
+        assertEquals(all, taken("sesions", "pool"));
+        assertEquals(all, taken("--home", "report", "sesions"));
+        assertEquals(Set.of("report"), taken("report", "--help"));
+        assertEquals(Set.of("report"), taken("report", "--hmtl"));
     }
 
     @Test
