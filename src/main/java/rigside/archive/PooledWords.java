@@ -70,22 +70,30 @@ record PooledWords(Pooled of, Pooling pooling) {
     }
 
     private String between(RandomEffects effects) {
-        Limits limits = effects.betweenLimits(Pool.CONFIDENCE);
-        Limits shares = effects.shareLimits(Pool.CONFIDENCE);
         boolean differ = effects.p() < ALPHA;
         return "The sessions differ from each other by "
                 + (differ ? "more than" : "no more than")
                 + " chance makes likely (Cochran's Q "
                 + Digits.three(effects.q())
                 + " with "
-                + (int) effects.degreesOfFreedom()
-                + " degrees of freedom; set against the spread within them, "
-                + (int) effects.freedom()
-                + " degrees of freedom, p "
+                + degrees(effects.degreesOfFreedom())
+                + "; set against the spread within them, "
+                + degrees(effects.freedom())
+                + ", p "
                 + p(effects.p())
                 + " by F). Their true differences spread by about "
                 + size(effects.spreadBetween())
-                + " (tau; 95 % limits "
+                + effects.betweenLimits(Pool.CONFIDENCE)
+                        .map(limits -> spreading(effects, limits))
+                        .orElse(
+                                " (tau). How far that may be from the truth cannot be said: sessions"
+                                        + " with no such spread agree as well as these in fewer than"
+                                        + " 1 of 40 cases.");
+    }
+
+    private String spreading(RandomEffects effects, Limits limits) {
+        Limits shares = effects.shareLimits(Pool.CONFIDENCE).orElseThrow();
+        return " (tau; 95 % limits "
                 + size(limits.low())
                 + " to "
                 + size(limits.high())
@@ -96,6 +104,10 @@ record PooledWords(Pooled of, Pooling pooling) {
                 + " to "
                 + percent(shares.high())
                 + ").";
+    }
+
+    private static String degrees(double freedom) {
+        return (int) freedom + (freedom == 1 ? " degree of freedom" : " degrees of freedom");
     }
 
     private String size(double spread) {

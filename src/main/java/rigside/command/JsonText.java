@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import rigside.decide.Limits;
 
 /** An object of JSON while it is put together; its keys stay in order. */
 final class JsonText {
@@ -45,6 +46,12 @@ final class JsonText {
 
     JsonText limits(String key, double low, double high) {
         return raw(key, "[" + finite(low) + "," + finite(high) + "]");
+    }
+
+    /** Null where there are none. */
+    JsonText limits(String key, Optional<Limits> limits) {
+        return limits.map(each -> limits(key, each.low(), each.high()))
+                .orElseGet(() -> raw(key, "null"));
     }
 
     private static String finite(double value) {

@@ -74,8 +74,6 @@ final class PoolJson {
 
     private static JsonText of(Scaled scale, Pooling pooling) {
         RandomEffects effects = pooling.effects().orElseThrow();
-        Limits tau = effects.betweenLimits(Pool.CONFIDENCE);
-        Limits share = effects.shareLimits(Pool.CONFIDENCE);
         JsonText json =
                 new JsonText()
                         .number("estimate", scale.outward(pooling.mean()))
@@ -88,9 +86,9 @@ final class PoolJson {
                 .number("degrees_of_freedom_within", effects.freedom())
                 .number("p", effects.p())
                 .number("tau", effects.spreadBetween())
-                .limits("tau_limits", tau.low(), tau.high())
+                .limits("tau_limits", effects.betweenLimits(Pool.CONFIDENCE))
                 .number("i_squared", effects.shareBetween())
-                .limits("i_squared_limits", share.low(), share.high())
+                .limits("i_squared_limits", effects.shareLimits(Pool.CONFIDENCE))
                 .number("spread_within", pooling.within())
                 .number("spreads_unlike_p", pooling.unlike());
     }

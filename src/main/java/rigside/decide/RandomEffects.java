@@ -1,6 +1,7 @@
 package rigside.decide;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.special.Gamma;
 
 /**
@@ -149,23 +150,30 @@ public record RandomEffects(List<Estimate> estimates, double freedom, double bet
      * that (Viechtbauer 2007, Stat. Med. 26, 37; with v_i themselves estimated the quantiles are
      * those of F, which for the ratio of the two variances is exact: Wald 1940, A note on the
      * analysis of variance with unequal class frequencies, Ann. Math. Stat. 11, 96; both from
-     * memory). 0 where even tau 0 makes Q larger.
+     * memory). The lower one is 0 where even tau 0 makes Q as large. Empty where the estimates
+     * agree so well that no tau is left between them: "0 to 0" would claim to know what two
+     * sessions that agree by luck cannot tell.
      *
      * @param confidence two-sided, in (0, 1)
      */
-    public Limits betweenLimits(double confidence) {
+    public Optional<Limits> betweenLimits(double confidence) {
         double tail = (1 - confidence) / 2;
-        return new Limits(profile(1 - tail), profile(tail));
+        double high = profile(tail);
+        return high > 0 ? Optional.of(new Limits(profile(1 - tail), high)) : Optional.empty();
     }
 
     /**
-     * Limits of {@link #shareBetween} that belong to those of tau.
+     * Limits of {@link #shareBetween} that belong to those of tau; empty where those are.
      *
      * @param confidence two-sided, in (0, 1)
      */
-    public Limits shareLimits(double confidence) {
-        Limits tau = betweenLimits(confidence);
-        return new Limits(share(tau.low() * tau.low()), share(tau.high() * tau.high()));
+    public Optional<Limits> shareLimits(double confidence) {
+        return betweenLimits(confidence)
+                .map(
+                        tau ->
+                                new Limits(
+                                        share(tau.low() * tau.low()),
+                                        share(tau.high() * tau.high())));
     }
 
     private double profile(double p) {

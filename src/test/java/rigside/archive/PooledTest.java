@@ -142,4 +142,21 @@ class PooledTest {
         assertTrue(said.contains("over 2 sessions with 7 rounds: 1.22 times"), said);
         assertFalse(said.contains("meaningful"), said);
     }
+
+    /** F is 0 where sessions find just the same, whatever their rounds spread by. */
+    @Test
+    void ofSessionsThatFindTheSameNoLimitsOfTheirSpreadAreMadeUp() {
+        double[] plain = {6, 6, 6};
+        double[] disc = {7, 7.2, 7.1};
+        String said =
+                String.join(
+                        "\n",
+                        pooled(
+                                        SomeValues.on("2026-03-02", plain, disc),
+                                        SomeValues.on("2026-03-09", plain, disc))
+                                .sentences());
+        assertTrue(said.contains("about 0 (tau). How far that may be from the truth"), said);
+        assertTrue(said.contains("with 1 degree of freedom;"), said);
+        assertFalse(said.contains("0 to 0"), said);
+    }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,10 +58,10 @@ class RandomEffectsTest {
         near(set, "q", pooled.q(), 1e-12);
         near(set, "p", pooled.p(), 1e-9);
         near(set, "i2", pooled.shareBetween(), 1e-9);
-        near(set, "tau_low", pooled.betweenLimits(0.95).low(), 1e-6);
-        near(set, "tau_high", pooled.betweenLimits(0.95).high(), 1e-6);
-        near(set, "i2_low", pooled.shareLimits(0.95).low(), 1e-6);
-        near(set, "i2_high", pooled.shareLimits(0.95).high(), 1e-6);
+        near(set, "tau_low", pooled.betweenLimits(0.95).orElseThrow().low(), 1e-6);
+        near(set, "tau_high", pooled.betweenLimits(0.95).orElseThrow().high(), 1e-6);
+        near(set, "i2_low", pooled.shareLimits(0.95).orElseThrow().low(), 1e-6);
+        near(set, "i2_high", pooled.shareLimits(0.95).orElseThrow().high(), 1e-6);
         near(set, "predict_low", pooled.prediction(0.95).lower(), 1e-9);
         near(set, "predict_high", pooled.prediction(0.95).upper(), 1e-9);
     }
@@ -77,9 +78,9 @@ class RandomEffectsTest {
                 RandomEffects.of(estimates(means, variances), rail.get("nu").doubleValue());
         near(rail, "q", pooled.q(), 1e-12);
         near(rail, "p", pooled.p(), 1e-9);
-        near(rail, "i2_low", pooled.shareLimits(0.95).low(), 1e-8);
-        near(rail, "i2_high", pooled.shareLimits(0.95).high(), 1e-8);
-        Limits tau = pooled.betweenLimits(0.95);
+        near(rail, "i2_low", pooled.shareLimits(0.95).orElseThrow().low(), 1e-8);
+        near(rail, "i2_high", pooled.shareLimits(0.95).orElseThrow().high(), 1e-8);
+        Limits tau = pooled.betweenLimits(0.95).orElseThrow();
         near(rail, "ratio_low", tau.low() * tau.low() / s2, 1e-8);
         near(rail, "ratio_high", tau.high() * tau.high() / s2, 1e-8);
     }
@@ -124,7 +125,10 @@ class RandomEffectsTest {
         assertEquals(factor * one.mean(), two.mean(), 1e-12 * size);
         assertEquals(size * one.spreadBetween(), two.spreadBetween(), 1e-12 * size);
         assertEquals(one.p(), two.p(), 1e-12);
-        assertEquals(one.shareLimits(0.9).high(), two.shareLimits(0.9).high(), 1e-12);
+        assertEquals(
+                one.shareLimits(0.9).orElseThrow().high(),
+                two.shareLimits(0.9).orElseThrow().high(),
+                1e-12);
         Interval before = one.interval(0.95);
         Interval after = two.interval(0.95);
         assertEquals(
@@ -141,6 +145,26 @@ class RandomEffectsTest {
         assertEquals(1, pooled.mean());
         assertEquals(0, pooled.interval(0.95).standardError());
         assertTrue(pooled.cautiousInterval(0.95).standardError() > 0.2);
+    }
+
+    /**
+     * Three estimates d apart with variance 1 have Q / 2 = d^2; qf(.025, 2, 9) of R 4.2.2 is
+     * 0.0253891630070405.
+     */
+    @Test
+    void estimatesThatAgreeByLuckGiveNoLimitsOfTheSpreadBetween() {
+        double least = Math.sqrt(0.0253891630070405);
+        RandomEffects above = apart(least * (1 + 1e-9));
+        assertTrue(above.betweenLimits(0.95).orElseThrow().high() > 0);
+        assertEquals(0, above.betweenLimits(0.95).orElseThrow().low());
+        RandomEffects below = apart(least * (1 - 1e-9));
+        assertEquals(Optional.empty(), below.betweenLimits(0.95));
+        assertEquals(Optional.empty(), below.shareLimits(0.95));
+    }
+
+    private static RandomEffects apart(double step) {
+        return RandomEffects.of(
+                estimates(new double[] {-step, 0, step}, new double[] {1, 1, 1}), 9);
     }
 
     @Test
