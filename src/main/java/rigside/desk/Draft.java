@@ -13,8 +13,6 @@ import rigside.protocol.BenchTime;
 import rigside.protocol.Protocol;
 import rigside.protocol.ProtocolReader;
 import rigside.protocol.Read;
-import rigside.yaml.Problem;
-import rigside.yaml.Quoted;
 
 /**
  * Where an interview stands. An answer is taken only if the file it leads to, with good answers in
@@ -27,6 +25,8 @@ import rigside.yaml.Quoted;
  * @param chosen the position of the option the cursor is on
  * @param ticked the words of the options ticked
  * @param message why an answer was not taken, if one was not
+ * @param record the sessions on record; empty while they are read
+ * @param offer what they have to say to the question
  */
 record Draft(
         DraftAnswers answers,
@@ -34,9 +34,11 @@ record Draft(
         String typed,
         int chosen,
         Set<String> ticked,
-        Optional<String> message) {
+        Optional<String> message,
+        Optional<DraftRecord> record,
+        DraftOffer offer) {
     /** The name problems would call the file by. */
-    private static final String NAME = "draft.yaml";
+    static final String NAME = "draft.yaml";
 
     Draft {
         remembered = Map.copyOf(remembered);
@@ -44,12 +46,13 @@ record Draft(
     }
 
     static Draft begin() {
-        return at(DraftAnswers.NONE, Map.of());
+        return at(DraftAnswers.NONE, Map.of(), Optional.empty());
     }
 
     /** At the first question without an answer, as it was left when it was answered before. */
-    private static Draft at(DraftAnswers answers, Map<String, String> remembered) {
-        Optional<DraftQuestion> next = DraftQuestions.next(answers);
+    private static Draft at(
+            DraftAnswers answers, Map<String, String> remembered, Optional<DraftRecord> record) {
+        Optional<DraftQuestion> next = next(answers, record);
         String known = next.map(each -> remembered.getOrDefault(each.id(), "")).orElse("");
         String start = next.filter(each -> known.isEmpty()).map(DraftQuestion::usual).orElse(known);
         boolean text = next.filter(each -> each.kind() instanceof Kind.Text).isPresent();
@@ -60,12 +63,69 @@ record Draft(
         Set<String> ticked =
                 several ? Set.of(start.split(DraftAnswers.COMMA, -1)) : Set.<String>of();
         int chosen = several ? 0 : Math.max(0, words.indexOf(start));
-        return new Draft(answers, remembered, text ? known : "", chosen, ticked, Optional.empty());
+        return new Draft(
+                answers,
+                remembered,
+                text ? known : "",
+                chosen,
+                ticked,
+                Optional.empty(),
+                record,
+                offer(next, answers, record));
+    }
+
+    /**
+     * The first question without an answer. Whose sessions count is asked right after what is
+     * measured or not at all, so that sessions read late move no question.
+     */
+    private static Optional<DraftQuestion> next(
+            DraftAnswers answers, Optional<DraftRecord> record) {
+        return record.filter(read -> read.wearers().size() > 1)
+                .filter(read -> answers.last().equals(DraftQuestions.MEASURES))
+                .map(DraftOffer::wearer)
+                .or(() -> DraftQuestions.next(answers));
+    }
+
+    private static DraftOffer offer(
+            Optional<DraftQuestion> next, DraftAnswers answers, Optional<DraftRecord> record) {
+        if (next.filter(each -> each.id().equals(DraftOffer.WEARER)).isPresent()) {
+            return new DraftOffer(List.of(), record.orElseThrow().wearers());
+        }
+        return next.filter(DraftOffer::isForSpread)
+                .map(each -> DraftOffer.of(each, answers, record, protocol(answers)))
+                .orElse(DraftOffer.NONE);
+    }
+
+    /**
+     * The same once the sessions on record are read; as it was where another question would be
+     * asked for them.
+     */
+    Draft with(DraftRecord read) {
+        Optional<DraftRecord> known = Optional.of(read);
+        Optional<DraftQuestion> next = next(answers, known);
+        boolean stays =
+                next.map(DraftQuestion::id).equals(next(answers, record).map(DraftQuestion::id));
+        return stays
+                ? new Draft(
+                        answers,
+                        remembered,
+                        typed,
+                        chosen,
+                        ticked,
+                        message,
+                        known,
+                        offer(next, answers, known))
+                : this;
+    }
+
+    private Draft with(String line, int option, Set<String> ticks, Optional<String> words) {
+        return new Draft(answers, remembered, line, option, ticks, words, record, offer);
     }
 
     /** The question asked now; empty when all are answered. */
     Optional<DraftQuestion> question() {
-        return DraftQuestions.next(answers)
+        return next(answers, record)
+                .map(offer::beside)
                 .map(
                         next ->
                                 next.id().equals("most") || next.id().equals("bench-time")
@@ -75,17 +135,31 @@ record Draft(
 
     /** Where it stands: how many are answered, and of how many as far as can be told. */
     int total() {
-        return DraftQuestions.of(answers).size();
+        boolean more = answers.has(DraftOffer.WEARER) || isAsking(DraftOffer.WEARER);
+        return DraftQuestions.of(answers).size() + (more ? 1 : 0);
+    }
+
+    private boolean isAsking(String id) {
+        return next(answers, record).filter(each -> each.id().equals(id)).isPresent();
     }
 
     /** The whole file, with good answers in the place of missing ones. */
     String text() {
-        return DraftText.of(DraftQuestions.completed(answers));
+        return text(answers);
+    }
+
+    /** The whole file of these answers, with good ones in the place of missing ones. */
+    static String text(DraftAnswers given) {
+        return DraftText.of(DraftQuestions.completed(given));
     }
 
     /** What the file says. */
     Protocol protocol() {
-        if (ProtocolReader.read(NAME, text()) instanceof Read.Good good) {
+        return protocol(answers);
+    }
+
+    private static Protocol protocol(DraftAnswers given) {
+        if (ProtocolReader.read(NAME, text(given)) instanceof Read.Good good) {
             return good.protocol();
         }
         throw new IllegalStateException("the answers taken give a file with problems");
@@ -96,14 +170,20 @@ record Draft(
     }
 
     Draft typing(String text) {
-        return new Draft(answers, remembered, text, chosen, ticked, Optional.empty());
+        return with(text, chosen, ticked, Optional.empty());
     }
 
-    /** With the cursor some options further down, no further than there are any. */
+    /**
+     * With the cursor some options further down, no further than there are any; where a line is
+     * typed, with what is offered in it.
+     */
     Draft choosing(int by) {
+        if (!offer.answers().isEmpty()) {
+            return typing(offer.next(typed, by));
+        }
         int last = question().map(each -> each.options().size() - 1).orElse(0);
         int to = Math.max(0, Math.min(chosen + by, last));
-        return new Draft(answers, remembered, typed, to, ticked, Optional.empty());
+        return with(typed, to, ticked, Optional.empty());
     }
 
     /** With the option under the cursor ticked, or not any more. */
@@ -118,7 +198,7 @@ record Draft(
         if (!other.remove(word)) {
             other.add(word);
         }
-        return new Draft(answers, remembered, typed, chosen, other, Optional.empty());
+        return with(typed, chosen, other, Optional.empty());
     }
 
     /** Takes the answer, or says why it cannot be one. */
@@ -129,9 +209,9 @@ record Draft(
         }
         DraftQuestion question = asked.get();
         String answer = answer(question);
-        return refusal(question, answer)
+        return DraftRefusal.of(question, answer, answers, record)
                 .map(this::saying)
-                .orElseGet(() -> at(answers.with(question.id(), answer), remembered));
+                .orElseGet(() -> at(answers.with(question.id(), answer), remembered, record));
     }
 
     /** At the question before this one, as it was answered; the first has none before it. */
@@ -143,7 +223,7 @@ record Draft(
         String last = given.get(given.size() - 1);
         Map<String, String> known = new LinkedHashMap<>(remembered);
         known.put(last, answers.of(last));
-        return at(answers.without(last), known);
+        return at(answers.without(last), known, record);
     }
 
     /** Whether anything would be lost by leaving. */
@@ -152,7 +232,7 @@ record Draft(
     }
 
     private Draft saying(String words) {
-        return new Draft(answers, remembered, typed, chosen, ticked, Optional.of(words));
+        return with(typed, chosen, ticked, Optional.of(words));
     }
 
     private String answer(DraftQuestion question) {
@@ -168,40 +248,5 @@ record Draft(
                             .toList());
         }
         return typed.isBlank() ? question.usual() : typed.strip();
-    }
-
-    private Optional<String> refusal(DraftQuestion question, String answer) {
-        if (answer.isEmpty() && question.mayStayOpen()) {
-            return Optional.empty();
-        }
-        if (answer.isEmpty() && !question.options().isEmpty()) {
-            return Optional.of("nothing is ticked: Space ticks what is measured");
-        }
-        if (answer.isEmpty()) {
-            return Optional.of("nothing is typed yet; type an answer, then press Enter");
-        }
-        if (question.isWhole() && !answer.matches("\\d{1,5}")) {
-            return Optional.of("a whole number is asked for, such as " + question.standIn());
-        }
-        Optional<String> unfit =
-                Quoted.refusal(answer)
-                        .or(
-                                () ->
-                                        question.id().equals("bench-time")
-                                                ? DraftPlanQuestions.refusal(answer)
-                                                : Optional.empty());
-        return unfit.isPresent() ? unfit : problem(answers.with(question.id(), answer));
-    }
-
-    /** The first thing that would be wrong with the file. */
-    private static Optional<String> problem(DraftAnswers tried) {
-        Read read = ProtocolReader.read(NAME, DraftText.of(DraftQuestions.completed(tried)));
-        return read instanceof Read.Bad bad
-                ? bad.problems().stream().findFirst().map(Draft::words)
-                : Optional.empty();
-    }
-
-    private static String words(Problem problem) {
-        return problem.help().isEmpty() ? problem.what() : problem.what() + "; " + problem.help();
     }
 }

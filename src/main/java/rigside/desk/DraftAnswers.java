@@ -46,6 +46,11 @@ record DraftAnswers(Map<String, String> all) {
         return new DraftAnswers(fewer);
     }
 
+    /** The id of the question answered last; empty text when none is. */
+    String last() {
+        return all.keySet().stream().reduce("", (earlier, later) -> later);
+    }
+
     boolean has(String id) {
         return all.containsKey(id);
     }

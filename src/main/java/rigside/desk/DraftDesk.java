@@ -57,6 +57,11 @@ record DraftDesk(
         return new DraftDesk(draft, Optional.of(lines), 0, naming, name, leaving, message);
     }
 
+    /** The same once the sessions on record are read. */
+    DraftDesk with(DraftRecord record) {
+        return new DraftDesk(draft.with(record), result, first, naming, name, leaving, message);
+    }
+
     String typed() {
         return naming ? name : draft.typed();
     }
@@ -186,6 +191,7 @@ record DraftDesk(
                 usual,
                 answered(),
                 message.or(draft::message).orElse(""),
+                !naming && !draft.offer().answers().isEmpty(),
                 style);
     }
 
@@ -201,6 +207,7 @@ record DraftDesk(
                 "",
                 List.of(),
                 message.orElse(""),
+                false,
                 style);
     }
 

@@ -87,6 +87,11 @@ record DraftQuestion(
         return kind instanceof Kind.Several several ? several.options() : List.of();
     }
 
+    /** The same with something else said about it. */
+    DraftQuestion with(List<String> saying) {
+        return new DraftQuestion(id, ask, saying, kind, usual, standIn, mayStayOpen);
+    }
+
     /** The same with another usual answer, and more said about it. */
     DraftQuestion with(String otherUsual, List<String> saying) {
         return new DraftQuestion(id, ask, saying, kind, otherUsual, otherUsual, mayStayOpen);

@@ -20,6 +20,9 @@ final class DraftQuestions {
     /** More conditions make rounds longer than a day. */
     private static final int MOST_CONDITIONS = 6;
 
+    /** The id of the question what is measured. */
+    static final String MEASURES = "measures";
+
     private DraftQuestions() {}
 
     /** All that have to be answered, as far as the answers given can tell. */
@@ -99,7 +102,7 @@ final class DraftQuestions {
 
     private static DraftQuestion measures() {
         return new DraftQuestion(
-                "measures",
+                MEASURES,
                 "What is measured? One or more.",
                 List.of(
                         "Seal and breathing belong together where a change may alter the fit: a"

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import rigside.archive.Archive;
 import rigside.bench.Console;
 import rigside.bench.Pressed;
 import rigside.bench.Settings;
@@ -38,6 +40,7 @@ public final class Drafting {
     private final Executor threads;
     private final OwnFolder folder;
     private final Function<String, List<String>> result;
+    private final Supplier<DraftRecord> record;
     private final double bounceSeconds;
     private final View.Style style;
     private DraftDesk desk = DraftDesk.begin();
@@ -46,18 +49,21 @@ public final class Drafting {
 
     /**
      * @param result what a file's text brings, as lines to read; asked beside the drawing
+     * @param record reads the sessions on record; asked beside the drawing
      */
     Drafting(
             World world,
             Executor threads,
             OwnFolder folder,
             Function<String, List<String>> result,
+            Supplier<DraftRecord> record,
             double bounceSeconds,
             View.Style style) {
         this.world = world;
         this.threads = threads;
         this.folder = folder;
         this.result = result;
+        this.record = record;
         this.bounceSeconds = bounceSeconds;
         this.style = style;
     }
@@ -90,6 +96,7 @@ public final class Drafting {
                         Aside.THREADS,
                         new OwnFolder(folders.protocols()),
                         text -> DraftResult.of(text, Wall.now(), settings.version()),
+                        () -> DraftRecord.read(new Archive(folders.sessions(), settings.version())),
                         settings.bounceSeconds(),
                         settings.style())
                 .run();
@@ -97,7 +104,11 @@ public final class Drafting {
 
     Optional<Path> run() {
         boolean left = false;
+        Aside<DraftRecord> reading = Aside.begin(threads, record);
         while (!left && saved.isEmpty()) {
+            if (desk.draft().record().isEmpty()) {
+                reading.found().ifPresent(read -> desk = desk.with(read));
+            }
             look();
             world.draw(desk.view(style));
             Optional<Pressed> pressed = world.next(WAIT_NANOS);

@@ -58,6 +58,9 @@ public final class DraftKeys {
                 keys.add(
                         new DraftKey(
                                 "", "", DraftAction.ERASE, List.of(Stroke.of(KeyType.Backspace))));
+                if (view.offered()) {
+                    keys.addAll(upAndDown("from your sessions"));
+                }
                 if (!view.typed().isEmpty()) {
                     keys.add(key("clear", DraftAction.CLEAR, Stroke.ctrl('u')));
                 }

@@ -16,6 +16,7 @@ import java.util.List;
  * @param usual what Enter takes with nothing typed; may be empty
  * @param answered the answers so far, one line each, the last one last
  * @param message why an answer was not taken, or what is worked at; may be empty
+ * @param offered whether Up and Down bring answers from the sessions on record into the line
  * @param style what the terminal can show
  */
 public record DraftView(
@@ -29,6 +30,7 @@ public record DraftView(
         String usual,
         List<String> answered,
         String message,
+        boolean offered,
         View.Style style) {
     public DraftView {
         why = List.copyOf(why);

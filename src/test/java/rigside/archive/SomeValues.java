@@ -24,7 +24,7 @@ import rigside.protocol.Subject;
  * @param wornBefore of the reference's piece, as the protocol says
  * @param values of the two conditions
  */
-record SomeValues(
+public record SomeValues(
         String day,
         String wearer,
         boolean simulated,
@@ -41,7 +41,7 @@ record SomeValues(
                     true,
                     Optional.of(new Archived.Compared("10 %", -0.1, 0.1, Matters.EITHER, true)));
 
-    static SomeValues on(String day, double[] plain, double[] disc) {
+    public static SomeValues on(String day, double[] plain, double[] disc) {
         List<WithValues.Value> values = new ArrayList<>();
         for (int round = 1; round <= plain.length; round++) {
             values.add(value("plain", round, plain[round - 1]));
@@ -83,11 +83,11 @@ record SomeValues(
                 day + "T" + time + ":00Z", wearer, simulated, pieces, wornBefore, values);
     }
 
-    SomeValues by(String code) {
+    public SomeValues by(String code) {
         return new SomeValues(day, code, simulated, pieces, wornBefore, values);
     }
 
-    SomeValues invented() {
+    public SomeValues invented() {
         return new SomeValues(day, wearer, true, pieces, wornBefore, values);
     }
 
@@ -101,7 +101,7 @@ record SomeValues(
         return new SomeValues(day, wearer, simulated, pieces, wornBefore, all);
     }
 
-    WithValues session() {
+    public WithValues session() {
         return session(List.of());
     }
 

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rigside.archive.SomeValues;
 import rigside.bench.Pressed;
 import rigside.screen.DraftView;
 import rigside.screen.DraftView.Mode;
@@ -68,6 +69,10 @@ class DraftingTest {
     }
 
     private Optional<Path> drafted() {
+        return drafted(DraftRecord.of(List.of()));
+    }
+
+    private Optional<Path> drafted(DraftRecord record) {
         return new Drafting(
                         new Keyboard(),
                         Runnable::run,
@@ -76,6 +81,7 @@ class DraftingTest {
                             asked.add(text);
                             return List.of("what it brings");
                         },
+                        () -> record,
                         0.15,
                         PLAIN)
                 .run();
@@ -102,6 +108,22 @@ class DraftingTest {
         ProtocolFile read = Shelf.all(folder.resolve("protocols")).get(0);
         assertEquals(List.of(), read.problems());
         assertEquals("Disc (invented)", read.protocol().orElseThrow().title());
+    }
+
+    @Test
+    void downBringsTheSpreadOfSessionsOnRecordIntoTheLine() {
+        types("Disc (invented)").presses(KeyType.Enter, 2);
+        types("plain").presses(KeyType.Enter, 3);
+        types("with disc").presses(KeyType.Enter, 3);
+        // Breathing alone: suction, trials, what would matter, which way.
+        types(" ").presses(KeyType.Enter, 5).presses(KeyType.ArrowDown).types("0");
+        double[] plain = {6.1, 6.3, 5.9};
+        double[] disc = {7.2, 7.9, 7.1};
+        drafted(DraftRecord.of(List.of(SomeValues.on("2026-03-02", plain, disc).session())));
+        DraftView question = last();
+        assertTrue(question.ask().contains("inhalation times"), question.ask());
+        assertTrue(question.offered());
+        assertEquals(question.why().get(0).split("[:(]", -1)[1].strip() + "0", question.typed());
     }
 
     @Test
@@ -133,6 +155,7 @@ class DraftingTest {
                                 never -> {},
                                 new OwnFolder(folder.resolve("protocols")),
                                 text -> List.of(),
+                                () -> DraftRecord.of(List.of()),
                                 0.15,
                                 PLAIN)
                         .run();

@@ -47,6 +47,21 @@ class DraftScreenTest {
                         "3 times",
                         "'meaningful' is '3', must be a percentage or a factor; write '10 %', '2"
                                 + " times' or '0.8 to 1.25'"));
+        views.put(
+                "draft-offered",
+                view(
+                        Mode.LINE,
+                        "How far do fit factors of one condition spread from donning to donning?",
+                        List.of(
+                                "Your own sessions: 21 % (95 % limits 16 % to 31 %; with 80 %"
+                                        + " confidence at most 25 %), from 28 differences in 5"
+                                        + " sessions.",
+                                "1.5 to 1.8 times for a practised wearer."),
+                        List.of(),
+                        0,
+                        "21 %",
+                        "1.5 times",
+                        ""));
         List<Option> two =
                 List.of(new Option("how well it seals", true), new Option("another", false));
         views.put(
@@ -87,6 +102,7 @@ class DraftScreenTest {
                 usual,
                 ANSWERED,
                 message,
+                ask.contains("spread"),
                 Scenes.UNICODE);
     }
 
