@@ -77,6 +77,14 @@ public final class Tester {
         return state.course().open().map(Donning::number).orElse(state.course().donnings().size());
     }
 
+    /** One that was broken off cannot be struck out: the fault then finds no place, and is told. */
+    private static boolean isComplete(State state, int donning) {
+        return state.course()
+                .donning(donning)
+                .filter(each -> each.outcome() == Donning.Outcome.COMPLETE)
+                .isPresent();
+    }
+
     private Optional<Input> fault(Faults.At at, State state, Activity activity, long now) {
         boolean between =
                 activity instanceof Activity.NextDonning
@@ -108,7 +116,7 @@ public final class Tester {
                             ? Optional.of(new Input.RetakeAsked("rehearsed: coughed"))
                             : Optional.empty();
             case STRUCK_OUT ->
-                    between
+                    between && isComplete(state, at.donning())
                             ? Optional.of(
                                     new Input.StrikeAsked(at.donning(), "rehearsed: a valve stuck"))
                             : Optional.empty();

@@ -132,6 +132,15 @@ class FaultsTest {
         assertEquals("[not-held:99]", played.faults().missed().toString());
     }
 
+    /** Both strike the same donning, as they may where the seed says which. */
+    @Test
+    void aDonningThatWasBrokenOffIsNotStruckOut() throws IOException {
+        Played played =
+                played(List.of(at(Fault.ABANDONED, DONNING), at(Fault.STRUCK_OUT, DONNING)), 5);
+        assertTrue(played.state().course().closed());
+        assertEquals("[struck-out:" + DONNING + "]", played.faults().missed().toString());
+    }
+
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(
             delimiter = '|',
