@@ -40,6 +40,10 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
         Optional<Comparisons> compared =
                 measure.compared().map(how -> new Comparisons(state, measure));
         List<Comparison> comparisons = compared.map(Comparisons::all).orElse(List.of());
+        Optional<Repeatability> study =
+                state.protocol().purpose() == Protocol.Purpose.REPEATABILITY
+                        ? Optional.of(Repeatability.of(measure, state.protocol().plan(), values))
+                        : Optional.empty();
         return new MeasureResult(
                 measure,
                 values,
@@ -55,10 +59,10 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
                                         .orElseGet(() -> studied(state, measure, values))
                                         .stream())
                         .toList(),
-                compared.map(each -> each.method(comparisons)).orElse(List.of()),
-                state.protocol().purpose() == Protocol.Purpose.REPEATABILITY
-                        ? Optional.of(Repeatability.of(measure, state.protocol().plan(), values))
-                        : Optional.empty());
+                compared.map(each -> each.method(comparisons))
+                        .or(() -> study.map(StudyMethod::of))
+                        .orElseGet(() -> List.of(ValueWords.of(measure))),
+                study);
     }
 
     /** What is worth a second look in a study of one condition; nothing of any other session. */

@@ -31,6 +31,9 @@ public record LaterPlan(int most, double meaningful, double cautious) {
 
     private static final double ALPHA = 0.05;
 
+    /** Of its interval. */
+    static final double CONFIDENCE = 1 - ALPHA;
+
     /** Plans that people have the time for, and one they hardly have: own judgement. */
     private static final List<Integer> MOST = List.of(6, 10, 20);
 

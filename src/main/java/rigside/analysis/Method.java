@@ -17,12 +17,11 @@ record Method(
         Setting setting,
         List<DonningValue> values,
         List<Comparison> comparisons,
-        List<Evidence> changed)
-        implements Measure.Kind.Cases<String> {
+        List<Evidence> changed) {
 
     List<String> all() {
         List<String> method = new ArrayList<>();
-        method.add(setting.measure().kind().match(this));
+        method.add(ValueWords.of(setting.measure()));
         method.add(design());
         method.add(
                 "Interval: estimate plus or minus c standard errors, a repeated confidence interval"
@@ -176,36 +175,5 @@ record Method(
                 + Math.round(1 / Watched.ALPHA)
                 + " times: far values (Grubbs), straight-line drift over rounds and trials, spread"
                 + " (Pitman and Morgan in pairs, else F), order within rounds. None ever acts.";
-    }
-
-    @Override
-    public String fitFactor(Measure.FitFactor kind) {
-        return "Fit factor of an exercise: mean of the ambient concentrations around it over the"
-                + " one in the mask; of a donning: exercises over the sum of 1 / fit factor"
-                + " (harmonic mean).";
-    }
-
-    @Override
-    public String timedInhalation(Measure.TimedInhalation kind) {
-        return "Value of a donning: the geometric mean of the times of its inhalations.";
-    }
-
-    @Override
-    public String pressureTrace(Measure.PressureTrace kind) {
-        return "Value of a donning: the median of the peak pressures of its exercises.";
-    }
-
-    @Override
-    public String typedNumber(Measure.TypedNumber kind) {
-        return "Value of a donning: the number typed.";
-    }
-
-    @Override
-    public String calculated(Measure.Calculated kind) {
-        return "Value of a donning: "
-                + kind.function().words()
-                + " of what was typed for "
-                + Phrases.list(kind.of())
-                + "; its resolution is the one declared.";
     }
 }

@@ -121,6 +121,21 @@ public record Repeatability(
         return new RepeatabilityWords(this).all();
     }
 
+    /** Whether values are compared as ratios, their spread taken of natural logarithms. */
+    public boolean isRatio() {
+        return Scale.of(measure).isRatio();
+    }
+
+    /** Whether trials and donnings are told apart. */
+    public boolean hasParts() {
+        return parts.isPresent();
+    }
+
+    /** Its numbers as one would publish them; empty without a spread. */
+    public Optional<String> technical() {
+        return limits.map(each -> RepeatabilityWords.technical(this, each));
+    }
+
     /** A spread as a protocol's expected-spread takes it: 5.2 %, 1.8 times, 12 Pa. */
     public String words(double size) {
         return RepeatabilityWords.size(Scale.of(measure), measure.unit(), size);

@@ -33,14 +33,14 @@ record RepeatabilityWords(Repeatability of) {
             all.add(
                     "Each of these limits holds by itself, for donnings whose number was fixed"
                             + " beforehand and that spread normally"
-                            + (isRatio() ? " in their logarithms" : "")
+                            + (of.isRatio() ? " in their logarithms" : "")
                             + "; nothing is compared, so there is no verdict.");
         }
         return List.copyOf(all);
     }
 
     private String mean() {
-        return (isRatio() ? "Geometric mean " : "Mean ")
+        return (of.isRatio() ? "Geometric mean " : "Mean ")
                 + (of.bounded() ? "at least " : "")
                 + withUnit(Digits.three(of.mean().orElseThrow()))
                 + " over "
@@ -52,7 +52,7 @@ record RepeatabilityWords(Repeatability of) {
         Limits limits = of.limits().orElseThrow();
         return "From one donning to the next the value spreads by about "
                 + withLimits(of.spread().getAsDouble(), limits, "")
-                + (isRatio()
+                + (of.isRatio()
                         ? ", as a geometric standard deviation."
                         : ", as a standard deviation.");
     }
@@ -81,7 +81,7 @@ record RepeatabilityWords(Repeatability of) {
 
     private String later() {
         LaterPlan widest = of.later().get(0);
-        boolean asFactor = isRatio() && SpreadWords.isFactor(Math.log(widest.cautious()));
+        boolean asFactor = of.isRatio() && SpreadWords.isFactor(Math.log(widest.cautious()));
         List<String> plans = new ArrayList<>();
         for (LaterPlan plan : of.later()) {
             plans.add(
@@ -112,7 +112,7 @@ record RepeatabilityWords(Repeatability of) {
     /** A spread with its limits, all of one form. */
     private String withLimits(double spread, Limits limits, String how) {
         if (!(limits.high() <= MOST_USEFUL * spread)) {
-            boolean large = isRatio() && SpreadWords.isFactor(spread);
+            boolean large = of.isRatio() && SpreadWords.isFactor(spread);
             return size(spread, large)
                     + " ("
                     + Phrases.confidence(of.confidence())
@@ -122,7 +122,7 @@ record RepeatabilityWords(Repeatability of) {
                     + how
                     + ")";
         }
-        boolean asFactor = isRatio() && SpreadWords.isFactor(limits.high());
+        boolean asFactor = of.isRatio() && SpreadWords.isFactor(limits.high());
         return size(spread, asFactor)
                 + " ("
                 + Phrases.confidence(of.confidence())
@@ -138,10 +138,6 @@ record RepeatabilityWords(Repeatability of) {
         return new Limits(Math.sqrt(variances.low()), Math.sqrt(variances.high()));
     }
 
-    private boolean isRatio() {
-        return Scale.of(of.measure()).isRatio();
-    }
-
     private String withUnit(String number) {
         return (number + " " + of.measure().unit().symbol()).strip();
     }
@@ -149,14 +145,33 @@ record RepeatabilityWords(Repeatability of) {
     private String size(double size, boolean asFactor) {
         return asFactor
                 ? SpreadWords.factor(size)
-                : isRatio()
+                : of.isRatio()
                         ? SpreadWords.percentage(size)
                         : size(Scale.DIFFERENCE, of.measure().unit(), size);
     }
 
     /** A meaningful difference, as people read it. */
     private String change(double read, boolean asFactor) {
-        return size(isRatio() ? Math.log(read) : read, asFactor);
+        return size(of.isRatio() ? Math.log(read) : read, asFactor);
+    }
+
+    /** The spread with its limits, bare numbers on the scale of the analysis. */
+    static String technical(Repeatability of, Limits limits) {
+        String unit = of.isRatio() ? "" : of.measure().unit().symbol();
+        return (of.isRatio() ? "Logarithms of values" : "Values")
+                + ", n = "
+                + of.n()
+                + ": "
+                + ("s = " + Digits.three(of.spread().orElseThrow()) + " " + unit).strip()
+                + " ("
+                + (of.n() - 1)
+                + " degrees of freedom), "
+                + Phrases.confidence(of.confidence())
+                + " limits "
+                + Digits.three(limits.low())
+                + " to "
+                + Digits.three(limits.high())
+                + ".";
     }
 
     /** A size on the scale of the analysis as a protocol takes it. */

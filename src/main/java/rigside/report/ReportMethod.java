@@ -7,13 +7,14 @@ import java.util.Optional;
 import java.util.Set;
 import rigside.analysis.Comparison;
 import rigside.analysis.MeasureResult;
+import rigside.analysis.Repeatability;
 import rigside.protocol.Plan;
 import rigside.report.Block.Part;
 
-/** How the verdicts come about; what is said of every measure alike is said once. */
+/** How verdicts and spreads come about; what is said of every measure alike is said once. */
 final class ReportMethod {
-    /** Of the interval, which every comparison has. */
-    private static final List<String> SOURCES =
+    /** Of the interval, which every comparison has, also one that is only planned. */
+    private static final List<String> OF_INTERVALS =
             List.of(
                     "Jennison C., Turnbull B. W. (1989): Interim analyses: the repeated confidence"
                             + " interval approach (with discussion). Journal of the Royal"
@@ -22,33 +23,73 @@ final class ReportMethod {
                             + " based on the type I error spending rate function. Biometrika 74,"
                             + " 149-154.");
 
+    private static final String OF_PARTS =
+            "Satterthwaite F. E. (1946): An approximate distribution of estimates of variance"
+                    + " components. Biometrics Bulletin 2, 110-114.";
+
     private ReportMethod() {}
 
-    /** None where nothing is compared, or it is concealed. */
+    /** None where nothing is measured, or it is concealed. */
     static List<Block> of(Material of) {
-        List<MeasureResult> compared =
+        List<MeasureResult> told =
                 of.measures().stream().filter(each -> !each.method().isEmpty()).toList();
-        if (compared.isEmpty()) {
-            return List.of();
-        }
-        Set<String> shared = new LinkedHashSet<>(compared.get(0).method());
-        compared.forEach(each -> shared.retainAll(each.method()));
+        Set<String> shared = shared(told);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Words(String.join(" ", shared)));
-        blocks.add(new Block.Points(SOURCES));
-        for (MeasureResult result : compared) {
+        if (!shared.isEmpty()) {
+            blocks.add(new Block.Words(String.join(" ", shared)));
+        }
+        if (!sources(told).isEmpty()) {
+            blocks.add(new Block.Points(sources(told)));
+        }
+        for (MeasureResult result : told) {
             blocks.add(Part.of(result.measure().title(), "", own(of, result, shared)));
         }
         return blocks;
     }
 
-    /** The interval in symbols, of the design and the scale there are. */
+    /** What is said of all that are compared, or of all studied, alike; of a single one all. */
+    private static Set<String> shared(List<MeasureResult> told) {
+        List<MeasureResult> main =
+                told.stream()
+                        .filter(each -> !each.comparisons().isEmpty() || isStudied(each))
+                        .toList();
+        Set<String> shared = new LinkedHashSet<>();
+        main.forEach(each -> shared.addAll(each.method()));
+        main.forEach(each -> shared.retainAll(each.method()));
+        return shared;
+    }
+
+    private static boolean isStudied(MeasureResult result) {
+        return result.repeatability().flatMap(Repeatability::limits).isPresent();
+    }
+
+    private static List<String> sources(List<MeasureResult> told) {
+        List<String> sources = new ArrayList<>();
+        if (told.stream().anyMatch(each -> !each.comparisons().isEmpty() || isStudied(each))) {
+            sources.addAll(OF_INTERVALS);
+        }
+        if (told.stream()
+                .anyMatch(
+                        each -> each.repeatability().stream().anyMatch(Repeatability::hasParts))) {
+            sources.add(OF_PARTS);
+        }
+        return sources;
+    }
+
+    /** In symbols, of the design and the scale there are. */
     private static Optional<Block> formulas(Material of, MeasureResult result) {
+        if (isStudied(result)) {
+            return Optional.of(new Block.Points(studied(result.repeatability().orElseThrow())));
+        }
         if (result.comparisons().isEmpty()) {
             return Optional.empty();
         }
         boolean ratio = result.comparisons().get(0).ratio();
         boolean paired = of.protocol().plan().design() == Plan.Design.ROUNDS;
+        return Optional.of(new Block.Points(compared(ratio, paired)));
+    }
+
+    private static List<String> compared(boolean ratio, boolean paired) {
         String other = ratio ? "ln(condition)" : "condition";
         String reference = ratio ? "ln(reference)" : "reference";
         String change =
@@ -64,15 +105,27 @@ final class ReportMethod {
                         ? "s / sqrt(n), with n - 1 degrees of freedom"
                         : "s sqrt(1/m + 1/n), s pooled over m and n values with m + n - 2 degrees of"
                                 + " freedom";
-        return Optional.of(
-                new Block.Points(
-                        List.of(
-                                "change = " + (ratio ? "exp(D), D = " : "D = ") + change,
-                                "standard error se = " + error,
-                                "interval = "
-                                        + (ratio
-                                                ? "exp(D - c se) to exp(D + c se)"
-                                                : "D - c se to D + c se"))));
+        return List.of(
+                "change = " + (ratio ? "exp(D), D = " : "D = ") + change,
+                "standard error se = " + error,
+                "interval = "
+                        + (ratio ? "exp(D - c se) to exp(D + c se)" : "D - c se to D + c se"));
+    }
+
+    private static List<String> studied(Repeatability study) {
+        List<String> all = new ArrayList<>();
+        all.add(
+                "s = sqrt(sum (x - mean x)^2 / (n - 1)), x = "
+                        + (study.isRatio() ? "ln(value)" : "value"));
+        all.add(
+                "limits of s = s sqrt((n - 1) / q), q the chi-square quantiles with n - 1 degrees of"
+                        + " freedom that leave half of the error on each side");
+        if (study.hasParts()) {
+            all.add(
+                    "variance of a trial = MS within; of a donning = (MS between - MS within) /"
+                            + " trials a donning");
+        }
+        return all;
     }
 
     private static List<Block> own(Material of, MeasureResult result, Set<String> shared) {
@@ -82,6 +135,10 @@ final class ReportMethod {
             blocks.add(new Block.Words(String.join(" ", own)));
         }
         formulas(of, result).ifPresent(blocks::add);
+        result.repeatability()
+                .flatMap(Repeatability::technical)
+                .map(Block.Words::new)
+                .ifPresent(blocks::add);
         for (Comparison each : result.comparisons()) {
             String against =
                     of.protocol().conditions().size() > 2 ? of.title(each.condition()) + ": " : "";

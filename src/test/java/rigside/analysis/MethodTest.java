@@ -106,13 +106,13 @@ class MethodTest {
     }
 
     @Test
-    void aMeasureThatIsOnlyRecordedHasNoMethod() {
+    void aMeasureThatIsOnlyRecordedTellsHowItsValueIsMade() {
         Bench bench =
                 Bench.with(
                         Map.of(
                                 "    compare: difference\n    meaningful: 25 Pa\n    decides: no\n",
                                 ""));
-        assertEquals(List.of(), method(bench, "effort"));
+        assertEquals(List.of("Value of a donning: the number typed."), method(bench, "effort"));
         assertEquals(List.of(), bench.measure("effort").flags());
     }
 }

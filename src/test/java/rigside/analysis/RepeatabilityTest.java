@@ -59,6 +59,23 @@ class RepeatabilityTest {
         assertTrue(found.parts().isEmpty(), "one trial a donning tells nothing apart");
     }
 
+    /** R 4.2.2: x = rep(c(1, 1.1), 5); s = sd(x); s * sqrt(9 / qchisq(c(0.975, 0.025), 9)). */
+    @Test
+    void itsNumbersAreSaidAsTheyWouldBePublished() {
+        List<double[]> ten = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            ten.add(new double[] {i % 2 == 0 ? 1.0 : 1.1});
+        }
+        assertEquals(
+                Optional.of(
+                        "Logarithms of values, n = 10: s = 0.0527 (9 degrees of freedom), 95 %"
+                                + " limits 0.0363 to 0.0962."),
+                Repeatability.of(times(), PLAN, values(ten, 0)).technical());
+        assertEquals(
+                Optional.empty(),
+                Repeatability.of(times(), PLAN, values(ten.subList(0, 1), 0)).technical());
+    }
+
     @Test
     void aLaterPlanSettlesTheMoreTheLongerItIsAndTheLessThingsSpread() {
         List<LaterPlan> plans = LaterPlan.all(Scale.RATIO, 0.06, 0.11);
