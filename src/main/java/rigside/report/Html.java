@@ -9,8 +9,17 @@ import java.util.stream.Collectors;
  * dark and to be printed on A4.
  */
 final class Html implements Block.Cases<String>, Cell.Cases<String> {
-    /** As many characters at most are kept on one line where figures stand. */
+    /** As many characters at most are kept on one line. */
     private static final int SHORT = 24;
+
+    /** A table is narrow where its columns take no more characters: they fit on paper. */
+    private static final int NARROW = 84;
+
+    /** As narrow as a column of many words can be, in characters. */
+    private static final int WRAPPED = 12;
+
+    /** Beside each column, in characters. */
+    private static final int GAP = 3;
 
     /** More characters than these keep some room for themselves. */
     private static final int LONG = 40;
@@ -112,7 +121,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                         .map(
                                 head ->
                                         "<th scope=\"col\""
-                                                + figures(head)
+                                                + kind(head)
                                                 + ">"
                                                 + text(head.text())
                                                 + "</th>")
@@ -122,7 +131,8 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
                         ? ""
                         : "<caption>" + text(block.caption()) + "</caption>\n";
         String head = heads.isEmpty() ? "" : "<thead><tr>" + heads + "</tr></thead>\n";
-        String kind = heads.isEmpty() ? " class=\"pairs\"" : "";
+        String kind =
+                heads.isEmpty() ? " class=\"pairs\"" : isNarrow(block) ? " class=\"narrow\"" : "";
         return "<div class=\"wide\"><table"
                 + kind
                 + ">\n"
@@ -139,7 +149,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
             String cell = row.get(at).match(this);
             cells.append(
                     table.names(at)
-                            ? "<th scope=\"row\">" + cell + "</th>"
+                            ? "<th scope=\"row\"" + terse(table, cell) + ">" + cell + "</th>"
                             : "<td" + kind(table, at, cell) + ">" + cell + "</td>");
         }
         return cells.append("</tr>\n").toString();
@@ -153,11 +163,34 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         if (table.heads().get(column).figures()) {
             return " class=\"figures" + (cell.length() <= SHORT ? " short\"" : "\"");
         }
-        return cell.length() > LONG ? " class=\"long\"" : "";
+        return cell.length() > LONG ? " class=\"long\"" : terse(table, cell);
     }
 
-    private static String figures(Block.Head head) {
-        return head.figures() ? " class=\"figures\"" : "";
+    /** Few words stay on one line where there is room, or the table can be moved sideways. */
+    private static String terse(Block.Table table, String cell) {
+        return table.heads().isEmpty() || cell.length() > SHORT ? "" : " class=\"terse\"";
+    }
+
+    private static String kind(Block.Head head) {
+        String kind =
+                (head.figures() ? "figures " : "") + (head.text().length() > LONG ? "long" : "");
+        return kind.isEmpty() ? "" : " class=\"" + kind.strip() + "\"";
+    }
+
+    /** Whether what stays on one line leaves all columns their place on paper. */
+    private boolean isNarrow(Block.Table table) {
+        int taken = 0;
+        for (int at = 0; at < table.heads().size(); at++) {
+            int column = at;
+            taken +=
+                    GAP
+                            + table.rows().stream()
+                                    .mapToInt(row -> row.get(column).match(this).length())
+                                    .map(length -> length > SHORT ? WRAPPED : length)
+                                    .max()
+                                    .orElse(0);
+        }
+        return taken <= NARROW;
     }
 
     @Override

@@ -2,6 +2,7 @@ package rigside.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import rigside.analysis.Digits;
@@ -33,32 +34,49 @@ record ReportValues(Material of, MeasureResult result) {
         return blocks;
     }
 
-    /** The values that count, and of two conditions the change of each round. */
+    /**
+     * The values that count, and the change of each round: of two conditions in a column of its
+     * own, of more beside the value.
+     */
     private Block byRound() {
         List<Condition> conditions = of.protocol().conditions();
-        boolean change = conditions.size() == 2;
+        boolean two = conditions.size() == 2;
+        String change = isRatio() ? "Ratio" : "Difference";
         List<Head> heads = new ArrayList<>();
         heads.add(new Head("Round", false));
         conditions.forEach(each -> heads.add(Head.figures(each.title())));
-        if (change) {
-            heads.add(Head.figures(isRatio() ? "Ratio" : "Difference"));
+        if (two) {
+            heads.add(Head.figures(change));
         }
         List<List<Cell>> rows = new ArrayList<>();
         for (int round :
                 new TreeSet<>(result.values().stream().map(DonningValue::round).toList())) {
             List<String> cells = new ArrayList<>(List.of(String.valueOf(round)));
-            List<Optional<DonningValue>> values =
-                    conditions.stream().map(each -> counting(round, each.id())).toList();
-            values.forEach(each -> cells.add(each.map(ReportValues::number).orElse("-")));
-            if (change) {
-                cells.add(
-                        values.stream().allMatch(Optional::isPresent)
-                                ? change(values.get(0).get(), values.get(1).get())
-                                : "-");
+            Optional<DonningValue> reference = counting(round, conditions.get(0).id());
+            cells.add(number(reference));
+            for (Condition other : conditions.subList(1, conditions.size())) {
+                Optional<DonningValue> value = counting(round, other.id());
+                Optional<String> changed =
+                        reference.flatMap(from -> value.map(to -> change(from, to)));
+                String beside = two ? "" : changed.map(each -> " (" + each + ")").orElse("");
+                cells.add(number(value) + beside);
+                if (two) {
+                    cells.add(changed.orElse("-"));
+                }
             }
             rows.add(Cell.texts(cells));
         }
-        return new Block.Table("Round by round, the values that count", heads, rows);
+        return new Block.Table(
+                "Round by round, the values that count"
+                        + (two
+                                ? ""
+                                : " (" + change.toLowerCase(Locale.ROOT) + " to the reference)"),
+                heads,
+                rows);
+    }
+
+    private static String number(Optional<DonningValue> value) {
+        return value.map(ReportValues::number).orElse("-");
     }
 
     private boolean isRatio() {
@@ -126,10 +144,16 @@ record ReportValues(Material of, MeasureResult result) {
         return switch (each.standing()) {
             case COUNTS -> number + level(each.level());
             case OPEN -> (number + " still worn").strip();
-            case WITHOUT_VALUE -> "none: " + String.join("; ", each.missing());
+            case WITHOUT_VALUE -> "none" + why(each);
             case ABANDONED -> "broken off";
             case STRUCK -> (number + " struck out").strip();
         };
+    }
+
+    /** Nothing where one of its parts, in the same row, says it. */
+    private static String why(DonningValue each) {
+        boolean told = each.parts().stream().anyMatch(part -> part.value().isEmpty());
+        return told ? "" : ": " + String.join("; ", each.missing());
     }
 
     private static String level(Level level) {

@@ -43,7 +43,7 @@ final class Style {
               width: min(100%, 100vw - 2rem); }
             .pairs th { font-weight: normal; color: var(--quiet); width: 30%; }
             .figures { text-align: right; font-variant-numeric: tabular-nums; }
-            .short { white-space: nowrap; }
+            .short, .terse { white-space: nowrap; }
             .long { min-width: 14rem; }
             tr { break-inside: avoid; }
             caption, thead { break-after: avoid; }
@@ -95,6 +95,7 @@ final class Style {
               figure { break-inside: avoid; }
               table { font-size: 9pt; }
               .long { min-width: 0; }
+              table:not(.narrow) .terse { white-space: normal; }
               .pairs th { width: 25%; }
               td, tbody th { overflow-wrap: anywhere; }
               figcaption { font-size: 9pt; }

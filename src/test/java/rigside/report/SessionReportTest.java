@@ -89,6 +89,15 @@ class SessionReportTest {
     }
 
     @Test
+    void aValueThatIsMissingHasItsReasonOnceInItsRow() throws IOException {
+        Material session = Reported.rehearsed(SEAL, 10, "left-out:6");
+        Document page = Jsoup.parse(SessionReport.of(session).html());
+        List<String> made = rows(part(page, "Fit factor"), "Donning by donning");
+        String row = made.get(5);
+        assertTrue(row.matches("6 \\d Mask .* none [0-9.; ]+ none \\(left out: [^)]+\\)"), row);
+    }
+
+    @Test
     void whatWentWrongHasItsPlace() throws IOException {
         Material session =
                 Reported.rehearsed(
