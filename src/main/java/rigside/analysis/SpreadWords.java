@@ -1,5 +1,7 @@
 package rigside.analysis;
 
+import java.math.BigDecimal;
+
 /** A spread as a protocol's {@code expected-spread} takes it: 5.2 %, 1.8 times, 12 Pa. */
 public final class SpreadWords {
     /** From here on a factor says more than a percentage. */
@@ -15,7 +17,7 @@ public final class SpreadWords {
      */
     public static String of(boolean ratio, String unit, double size) {
         if (!ratio) {
-            return (Digits.two(size) + " " + unit).strip();
+            return (typed(Digits.two(size)) + " " + unit).strip();
         }
         return Math.exp(size) < AS_FACTOR ? percentage(size) : factor(size);
     }
@@ -25,10 +27,16 @@ public final class SpreadWords {
     }
 
     static String percentage(double size) {
-        return Digits.two(100 * Math.expm1(size)) + " %";
+        return typed(Digits.two(100 * Math.expm1(size))) + " %";
     }
 
     static String factor(double size) {
-        return Digits.three(Math.exp(size)) + " times";
+        return typed(Digits.three(Math.exp(size))) + " times";
+    }
+
+    /** As a file takes a number: digits without a space between them, and no exponent. */
+    private static String typed(String digits) {
+        String bare = digits.replaceAll("[\\s\\p{Z}]", "");
+        return bare.indexOf('E') < 0 ? bare : new BigDecimal(bare).toPlainString();
     }
 }

@@ -11,11 +11,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rigside.analysis.SpreadWords;
 import rigside.archive.Archive;
 import rigside.archive.SomeValues;
 import rigside.archive.WithValues;
 import rigside.command.KeptSessions;
 import rigside.journal.Journal;
+import rigside.protocol.Measure;
 
 /** What sessions on record say to a draft. */
 class DraftOfferTest {
@@ -84,6 +88,34 @@ class DraftOfferTest {
                         .expectedSpread()
                         .orElseThrow(),
                 1e-12);
+    }
+
+    /** Whatever is offered can be taken: a size as the archive words it is one the file takes. */
+    @ParameterizedTest
+    @CsvSource({
+        "ratio, none, 0.05",
+        "ratio, mm, 2.5",
+        "ratio, g, 0.00001",
+        "difference, none, 0.5",
+        "difference, g, 0.00412",
+        "difference, L/min, 12345",
+        "difference, Pa, 2.5e10",
+        "difference, g, 0.0000000123",
+        "difference, degC, 0.31",
+        "difference, %, 1.7"
+    })
+    void aSpreadAsTheArchiveWordsItIsTakenAsAnAnswer(String compare, String unit, double size) {
+        Draft draft = until("measures", Draft.begin());
+        draft = draft.ticking().choosing(1).ticking().choosing(2).ticking().take();
+        draft = until("number-unit", draft).typing(unit).take();
+        draft = until("number-compare", draft).choosing(compare.equals("ratio") ? 0 : 1).take();
+        draft = until("number-spread", draft);
+        Measure measure = draft.protocol().measure("number").orElseThrow();
+        assertEquals(compare.equals("ratio"), measure.scale() == Measure.Compared.Scale.RATIO);
+        String words = SpreadWords.of(compare.equals("ratio"), measure.unit().symbol(), size);
+        Draft taken = draft.typing(words).take();
+        assertEquals(Optional.empty(), taken.message(), words);
+        assertEquals(words, taken.answers().of("number-spread"));
     }
 
     @Test
