@@ -71,7 +71,11 @@ final class Sitting {
 
     /** Shows the entries of a closed session until the tester leaves it. */
     static void correct(Console console, Runner runner, SessionTime time, Settings settings) {
-        Ui ui = Ui.START.at(settings.sound().volume()).at(View.Page.ENTRIES);
+        Ui ui =
+                Ui.START
+                        .at(settings.sound().volume())
+                        .at(View.Page.ENTRIES)
+                        .saying("choose the entry that is to be amended or struck out");
         try (Signals signals = Signals.of(settings.speak(), console::bell)) {
             new Sitting(console, runner, time, settings, signals, ui).run();
         }

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import com.googlecode.lanterna.terminal.virtual.VirtualTerminalListener;
 import java.io.IOException;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
@@ -17,16 +19,20 @@ import org.junit.jupiter.api.Test;
 import rigside.rig.Rig;
 import rigside.rig.SoundVolume;
 import rigside.runner.Ledger;
+import rigside.runner.Rehearsed;
 import rigside.runner.Runner;
 import rigside.runner.SessionTime;
 import rigside.screen.View;
 import rigside.session.Event;
 import rigside.session.Source;
+import rigside.session.State;
 import rigside.session.Story;
 
 /** Whole sittings: the keys lie ready, and the last of them leaves. */
 class SittingTest {
     private static final KeyStroke LEAVE = new KeyStroke('q', false, false);
+    private static final ZonedDateTime WALL =
+            ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
 
     private final Kept kept = new Kept();
     private final Presses keys = new Presses();
@@ -82,20 +88,21 @@ class SittingTest {
                         1,
                         "",
                         paper);
-        ZonedDateTime wall = ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
-        Runner runner = Runner.open(kept, Rig.typed(), () -> wall, opening);
+        Runner runner = Runner.open(kept, Rig.typed(), () -> WALL, opening);
         SessionTime time = new SessionTime(System.nanoTime(), 0, 1);
-        Settings settings =
-                new Settings(
-                        new View.Style(View.Colours.NONE, false),
-                        sound,
-                        Optional.empty(),
-                        bounce,
-                        Optional.empty(),
-                        "test");
         try (Console console = new Console(terminal, keys, () -> {})) {
-            Sitting.run(console, runner, time, settings, Optional.of("welcome back"));
+            Sitting.run(console, runner, time, settings(), Optional.of("welcome back"));
         }
+    }
+
+    private Settings settings() {
+        return new Settings(
+                new View.Style(View.Colours.NONE, false),
+                sound,
+                Optional.empty(),
+                bounce,
+                Optional.empty(),
+                "test");
     }
 
     private List<String> happened() {
@@ -227,5 +234,52 @@ class SittingTest {
         int started = happened().indexOf("CountdownStarted");
         assertEquals("Cued", happened().get(started + 1));
         assertEquals("start", ((Event.Cued) kept.events.get(started + 1)).cue());
+    }
+
+    /** The first line is a donning's, which takes neither key: the page has to say what does. */
+    @Test
+    void whoCorrectsAClosedSessionIsToldToChooseAnEntry() throws IOException {
+        DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(80, 24));
+        List<String> pictures = new ArrayList<>();
+        terminal.addVirtualTerminalListener(
+                new VirtualTerminalListener() {
+                    @Override
+                    public void onFlush() {
+                        pictures.add(picture(terminal));
+                    }
+
+                    @Override
+                    public void onBell() {}
+
+                    @Override
+                    public void onClose() {}
+
+                    @Override
+                    public void onResized(Terminal resized, TerminalSize size) {}
+                });
+        State closed =
+                Rehearsed.withoutDifference("small.yaml", Story.text("/session/small.yaml"), 1)
+                        .end();
+        Runner runner = Runner.correcting(kept, () -> WALL, closed, 0);
+        keys.press(LEAVE);
+        try (Console console = new Console(terminal, keys, () -> {})) {
+            SessionTime time = new SessionTime(System.nanoTime(), 0, 1);
+            Sitting.correct(console, runner, time, settings());
+        }
+        assertTrue(
+                pictures.stream().anyMatch(each -> each.contains("> choose the entry that")),
+                pictures.toString());
+        assertEquals(List.of(), kept.events);
+    }
+
+    private static String picture(DefaultVirtualTerminal terminal) {
+        StringBuilder text = new StringBuilder();
+        for (int row = 0; row < 24; row++) {
+            for (int column = 0; column < 80; column++) {
+                text.append(terminal.getCharacter(column, row).getCharacterString());
+            }
+            text.append('\n');
+        }
+        return text.toString();
     }
 }
