@@ -6,7 +6,7 @@ import java.util.function.UnaryOperator;
  * Names written from right to left within sentences written from left to right. Left to itself such
  * a run takes the figures after it along: "NAME: 1.25 times" is shown as "1.25 :NAME times".
  * Unicode Standard Annex 9 (from memory) has runs isolated against that, HTML the element {@code
- * bdi}.
+ * bdi}, SVG a part of a text with the property {@code unicode-bidi}.
  */
 final class Directions {
     private Directions() {}
@@ -17,19 +17,29 @@ final class Directions {
      * @param escaping makes each piece of the text safe
      */
     static String isolated(String text, UnaryOperator<String> escaping) {
-        StringBuilder html = new StringBuilder();
+        return isolated(text, escaping, "<bdi>", "</bdi>");
+    }
+
+    /** The same for a line of words in a drawing, an element {@code text} of SVG. */
+    static String isolatedInDrawing(String text, UnaryOperator<String> escaping) {
+        return isolated(text, escaping, "<tspan unicode-bidi=\"isolate\">", "</tspan>");
+    }
+
+    private static String isolated(
+            String text, UnaryOperator<String> escaping, String begin, String finish) {
+        StringBuilder marked = new StringBuilder();
         int done = 0;
         for (int at = 0; at < text.length(); at = after(text, at)) {
             if (isLeftward(text.codePointAt(at))) {
                 int end = endOfRun(text, at);
-                html.append(escaping.apply(text.substring(done, at)));
-                html.append("<bdi>").append(escaping.apply(text.substring(at, end)));
-                html.append("</bdi>");
+                marked.append(escaping.apply(text.substring(done, at)));
+                marked.append(begin).append(escaping.apply(text.substring(at, end)));
+                marked.append(finish);
                 done = end;
                 at = text.offsetByCodePoints(end, -1);
             }
         }
-        return html.append(escaping.apply(text.substring(done))).toString();
+        return marked.append(escaping.apply(text.substring(done))).toString();
     }
 
     /** Behind the last sign from right to left before any from left to right. */

@@ -313,7 +313,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
         return PERCENT.matcher(text(raw)).replaceAll("\u00a0%");
     }
 
-    private static String marked(String legible) {
+    static String marked(String legible) {
         return legible.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

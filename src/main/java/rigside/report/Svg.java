@@ -238,7 +238,7 @@ final class Svg implements Mark.Cases<String> {
                 + " "
                 + inks.of("fill", mark.ink())
                 + ">"
-                + Html.escaped(mark.text())
+                + Directions.isolatedInDrawing(Legible.of(mark.text()), Html::marked)
                 + "</text>\n";
     }
 

@@ -32,6 +32,28 @@ class DirectionsTest {
                         .replace("</bdi>", "]"));
     }
 
+    /** Chromium then draws the figure behind the name, and before it where it is left to itself. */
+    @Test
+    void inDrawingsItKeepsToItselfToo() {
+        Mark words =
+                new Mark.Words(
+                        1,
+                        20,
+                        12,
+                        Mark.Anchor.START,
+                        Mark.Weight.NORMAL,
+                        Ink.INK,
+                        "of \u05D0\u05D1, -2 <b>");
+        Drawing drawing = new Drawing(100, 30, List.of(words));
+        String svg = new Figure("names", "\u05D0", "\u05D0", drawing, drawing).svg();
+        assertTrue(
+                svg.contains(
+                        ">of <tspan unicode-bidi=\"isolate\">\u05D0\u05D1</tspan>,"
+                                + " -2 &lt;b&gt;</text>"),
+                svg);
+        assertTrue(svg.contains("<title id=\"names-file-title\">\u05D0</title>"), svg);
+    }
+
     @Test
     void itIsSafeAndOnlyInTheBodyOfAPage() {
         String name = "\u05D0<b>\u05D1";
