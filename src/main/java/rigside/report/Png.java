@@ -62,7 +62,7 @@ final class Png {
             System.setProperty(HEADLESS, "true");
         }
         try {
-            return drawn(figure, font());
+            return drawn(figure, font(figure));
         } catch (OutOfMemoryError trouble) {
             throw new IOException(
                     figure.name()
@@ -72,17 +72,22 @@ final class Png {
     }
 
     /**
-     * The first of the fonts asked for that is here. Where Java's graphics or all fonts are missing
-     * they throw errors of many kinds as they are first used, so they are used here.
+     * The first of the fonts asked for that is here and has all letters of the figure; otherwise
+     * the one that Java puts together from all there are. Where Java's graphics or all fonts are
+     * missing they throw errors of many kinds as they are first used, so they are used here.
      */
-    private static String font() throws IOException {
+    private static String font(Figure figure) throws IOException {
         try {
             List<String> here =
                     List.of(
                             GraphicsEnvironment.getLocalGraphicsEnvironment()
                                     .getAvailableFontFamilyNames(Locale.ROOT));
             String font =
-                    Svg.FONTS.stream().filter(here::contains).findFirst().orElse(Font.SANS_SERIF);
+                    Svg.FONTS.stream()
+                            .filter(here::contains)
+                            .filter(each -> hasLettersOf(figure, each))
+                            .findFirst()
+                            .orElse(Font.SANS_SERIF);
             double wide =
                     new Font(font, Font.PLAIN, 12)
                             .getStringBounds("words", new FontRenderContext(null, true, true))
@@ -96,6 +101,14 @@ final class Png {
         throw new IOException(NO_FONTS);
     }
 
+    private static boolean hasLettersOf(Figure figure, String font) {
+        Font letters = new Font(font, Font.PLAIN, 12);
+        return figure.wide().marks().stream()
+                .filter(Mark.Words.class::isInstance)
+                .map(words -> Legible.of(((Mark.Words) words).text()))
+                .allMatch(words -> letters.canDisplayUpTo(words) < 0);
+    }
+
     private static byte[] drawn(Figure figure, String font) throws IOException {
         Drawing drawing = figure.wide();
         int width = (int) Math.ceil((drawing.width() + 2 * Svg.MARGIN) * SCALE);
@@ -106,7 +119,7 @@ final class Png {
             graphics.setColor(Color.WHITE);
             graphics.fillRect(0, 0, width, height);
             graphics.setRenderingHints(FINE);
-            read(Svg.file(figure, font))
+            read(Svg.file(asSeen(figure), font))
                     .renderWithPlatform(
                             NullPlatformSupport.INSTANCE, graphics, new ViewBox(width, height));
         } finally {
@@ -117,6 +130,27 @@ final class Png {
             throw new IllegalStateException("no writer of PNG");
         }
         return bytes.toByteArray();
+    }
+
+    /** The library knows of no direction but one. */
+    private static Figure asSeen(Figure figure) {
+        Drawing wide = figure.wide();
+        List<Mark> marks = wide.marks().stream().map(Png::asSeen).toList();
+        Drawing seen = new Drawing(wide.width(), wide.height(), marks);
+        return new Figure(figure.name(), figure.title(), figure.description(), seen, seen);
+    }
+
+    private static Mark asSeen(Mark mark) {
+        return mark instanceof Mark.Words words
+                ? new Mark.Words(
+                        words.x(),
+                        words.y(),
+                        words.size(),
+                        words.anchor(),
+                        words.weight(),
+                        words.ink(),
+                        Directions.asSeen(words.text()))
+                : mark;
     }
 
     private static SVGDocument read(String svg) {

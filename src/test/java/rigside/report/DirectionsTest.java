@@ -32,6 +32,21 @@ class DirectionsTest {
                         .replace("</bdi>", "]"));
     }
 
+    /** Letters with points (\u05B8) keep them; figures are read from left to right. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "none (at all) 1.25 | none (at all) 1.25",
+                "a \u05D0\u05D1, -2 | a \u05D1\u05D0, -2",
+                "\u05D0\u05B8\u05D1 | \u05D1\u05D0\u05B8",
+                "\u05D0 12 (\u05D1) \u05D2 b | \u05D2 (\u05D1) 12 \u05D0 b",
+                "\uD83A\uDD00\uD83A\uDD01: 2 | \uD83A\uDD01\uD83A\uDD00: 2"
+            })
+    void whereLettersAreOnlyDrawnFromTheLeftTheyAreTurnedRound(String text, String seen) {
+        assertEquals(seen, Directions.asSeen(text));
+    }
+
     /** Chromium then draws the figure behind the name, and before it where it is left to itself. */
     @Test
     void inDrawingsItKeepsToItselfToo() {

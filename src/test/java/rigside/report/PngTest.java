@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.Font;
 import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -50,6 +51,32 @@ class PngTest {
         int inside = picture.getRGB(2 * (12 + 105), 2 * (12 + 25));
         assertEquals(0xFF9A3412, inside);
         assertEquals(WHITE, picture.getRGB(2 * (12 + 97), 2 * (12 + 25)));
+    }
+
+    /** Lamed (\u05DC) rises above yod (\u05D9): the highest dot shows on which side it stands. */
+    @Test
+    void lettersFromRightToLeftAreDrawnInTheirOrder() throws IOException {
+        assumeTrue(
+                new Font(Font.SANS_SERIF, Font.PLAIN, 12).canDisplayUpTo("\u05DC\u05D9") < 0,
+                "no Hebrew letters on this machine");
+        int first = highest(picture(List.of(words("\u05DC\u05D9"))));
+        int second = highest(picture(List.of(words("\u05D9\u05DC"))));
+        assertTrue(first > second, first + " is left of " + second);
+    }
+
+    private static int highest(BufferedImage picture) {
+        for (int y = 0; y < picture.getHeight(); y++) {
+            for (int x = 0; x < picture.getWidth(); x++) {
+                if (picture.getRGB(x, y) != WHITE) {
+                    return x;
+                }
+            }
+        }
+        throw new AssertionError("nothing is drawn");
+    }
+
+    private static Mark words(String text) {
+        return new Mark.Words(30, 50, 12, Mark.Anchor.START, Mark.Weight.NORMAL, Ink.INK, text);
     }
 
     @Test
