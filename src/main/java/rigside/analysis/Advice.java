@@ -63,7 +63,10 @@ record Advice(Wording wording, Rows rows, boolean ended) {
         if (verdict == Verdict.TOO_FEW_ROUNDS) {
             return "No verdict: " + lacking().soFar() + ".";
         }
-        return "The repeats were ended before it was settled."
+        return (wording.setting().compared().decides()
+                        ? "The repeats were ended before it was settled."
+                        : "It was not to decide when to stop, and the repeats ended before it was"
+                                + " settled.")
                 + (forecast.needed().isPresent() ? needed(forecast) : "");
     }
 

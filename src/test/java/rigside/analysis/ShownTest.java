@@ -71,6 +71,19 @@ class ShownTest {
         assertTrue(next.startsWith("The repeats were ended before it was settled."), next);
     }
 
+    /** Else "enough repeats" at the head of a report seems to speak against it. */
+    @Test
+    void aMeasureThatDoesNotDecideSaysSoWhereItIsLeftUnsettled() {
+        Bench bench = Bench.plain();
+        for (int round = 1; round <= 3; round++) {
+            bench.start(round, "bare").effort(200 + 40 * round).complete();
+            bench.start(round, "disc").effort(300 - 30 * round).complete();
+        }
+        bench.take(new Event.RepeatsEnded("tired"));
+        String next = bench.comparison("effort").next();
+        assertTrue(next.startsWith("It was not to decide when to stop, and the repeats"), next);
+    }
+
     @Test
     void whatTheTesterTypedIsNoSecretButATimeIs() {
         Bench bench = Bench.plain();
