@@ -23,6 +23,7 @@ import rigside.journal.Reading;
 import rigside.report.Figure;
 import rigside.report.Figures;
 import rigside.report.Material;
+import rigside.report.Page;
 import rigside.report.SessionReport;
 
 /** {@code rigside report SESSION}: what a session found, and all that it rests on. */
@@ -55,7 +56,7 @@ final class Report implements Callable<Integer> {
             names = "--markdown",
             paramLabel = "FILE",
             converter = Destination.class,
-            description = "write it as Markdown")
+            description = "write it as Markdown; with --figure it shows the figures written")
     private Optional<Path> markdown = Optional.empty();
 
     @Option(
@@ -117,8 +118,19 @@ final class Report implements Callable<Integer> {
     private Map<Path, byte[]> files(Material of) {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         html.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).html())));
-        markdown.ifPresent(file -> files.put(file, bytes(SessionReport.of(of).markdown())));
+        markdown.ifPresent(file -> files.put(file, bytes(markdown(SessionReport.of(of), file))));
         return files;
+    }
+
+    /**
+     * With the figures that are written beside it, where one folder can be reached from the other.
+     */
+    private String markdown(Page page, Path file) {
+        Path from = file.toAbsolutePath().normalize().getParent();
+        return figures.map(folder -> folder.toAbsolutePath().normalize())
+                .filter(folder -> folder.getRoot().equals(from.getRoot()))
+                .map(folder -> page.markdown(from.relativize(folder)))
+                .orElseGet(page::markdown);
     }
 
     /** Figures as SVG always, as PNG where this machine can draw them; says why where it cannot. */

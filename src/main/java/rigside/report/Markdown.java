@@ -1,9 +1,15 @@
 package rigside.report;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 
 /**
  * A page as Markdown: CommonMark with pipe tables. Every text is escaped, so that nothing a person
@@ -27,17 +33,25 @@ final class Markdown implements Block.Cases<String>, Cell.Cases<String> {
     private static final Pattern TICKS = Pattern.compile("`+");
 
     private final int level;
+    private final Optional<Path> pictures;
 
-    private Markdown(int level) {
+    private Markdown(int level, Optional<Path> pictures) {
         this.level = level;
+        this.pictures = pictures;
     }
 
-    static String of(Page page) {
+    /**
+     * A page.
+     *
+     * @param pictures the folder of its figures, seen from the one the page is written to; empty
+     *     where they are told in words alone
+     */
+    static String of(Page page, Optional<Path> pictures) {
         return "# "
                 + escaped(page.title())
                 + "\n\n"
                 + paragraph(page.under())
-                + new Markdown(2).all(page.blocks()).stripTrailing()
+                + new Markdown(2, pictures).all(page.blocks()).stripTrailing()
                 + "\n";
     }
 
@@ -105,7 +119,7 @@ final class Markdown implements Block.Cases<String>, Cell.Cases<String> {
                 + escaped(block.title())
                 + aside
                 + "\n\n"
-                + new Markdown(level + 1).all(block.blocks());
+                + new Markdown(level + 1, pictures).all(block.blocks());
     }
 
     @Override
@@ -116,7 +130,32 @@ final class Markdown implements Block.Cases<String>, Cell.Cases<String> {
     @Override
     public String drawn(Block.Drawn block) {
         Figure figure = block.figure();
-        return "**" + escaped(figure.title()) + ".** " + escaped(figure.description()) + "\n\n";
+        return pictures.map(folder -> picture(figure, folder)).orElse("")
+                + "**"
+                + escaped(figure.title())
+                + ".** "
+                + escaped(figure.description())
+                + "\n\n";
+    }
+
+    /** What the picture shows stands below it in words. */
+    private static String picture(Figure figure, Path folder) {
+        return "!["
+                + escaped(figure.title())
+                + "]("
+                + Stream.concat(
+                                StreamSupport.stream(folder.spliterator(), false)
+                                        .map(Path::toString)
+                                        .filter(each -> !each.isEmpty()),
+                                Stream.of(figure.name() + ".svg"))
+                        .map(Markdown::inAddress)
+                        .collect(Collectors.joining("/"))
+                + ")\n\n";
+    }
+
+    /** A name of a file or folder as part of an address: what is not plain becomes %20 and such. */
+    private static String inAddress(String name) {
+        return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     @Override

@@ -1,6 +1,8 @@
 package rigside.report;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Something to read or print, to be written as text, as HTML or as Markdown. Its texts are raw; all
@@ -38,6 +40,15 @@ public record Page(String title, String under, List<Block> blocks, boolean isLon
 
     /** The same as CommonMark with tables as GitHub writes them. */
     public String markdown() {
-        return Markdown.of(this);
+        return Markdown.of(this, Optional.empty());
+    }
+
+    /**
+     * The same showing its figures, each the SVG file of its name.
+     *
+     * @param pictures the folder of the figures, seen from the folder of the Markdown file
+     */
+    public String markdown(Path pictures) {
+        return Markdown.of(this, Optional.of(pictures));
     }
 }

@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,6 +93,27 @@ class ReportTest {
         for (String name : names) {
             assertTrue(name.matches("figures/[a-z0-9-]+\\.(svg|png)"), name);
         }
+    }
+
+    /** Addresses as RFC 3986 has them, seen from the folder of the Markdown file. */
+    @Test
+    void markdownShowsTheFiguresThatAreWrittenWithIt() throws IOException {
+        run("report", DEMO, "--markdown", file("a/b.md"), "--figure", file("my (figures) %"));
+        String written = Files.readString(folder.resolve("a/b.md"));
+        List<String> shown =
+                Pattern.compile("!\\[[^]]+]\\(([^)]+)\\)")
+                        .matcher(written)
+                        .results()
+                        .map(found -> found.group(1))
+                        .toList();
+        assertTrue(shown.size() >= 4, written);
+        for (String address : shown) {
+            assertTrue(address.startsWith("../my%20%28figures%29%20%25/"), address);
+            String path = URI.create(address).getPath();
+            assertTrue(Files.exists(folder.resolve("a").resolve(path)), address);
+        }
+        run("report", DEMO, "--markdown", file("alone.md"));
+        assertFalse(Files.readString(folder.resolve("alone.md")).contains("!["));
     }
 
     @Test

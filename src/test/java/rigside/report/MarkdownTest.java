@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.commonmark.ext.gfm.tables.TableCell;
@@ -11,6 +12,7 @@ import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Image;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.Text;
@@ -184,5 +186,28 @@ class MarkdownTest {
         assertTrue(kinds.contains("Heading") && kinds.contains("TableBlock"), markdown);
         assertFalse(kinds.contains("HtmlInline") || kinds.contains("HtmlBlock"), markdown);
         assertFalse(kinds.contains("Link") || kinds.contains("Code"), markdown);
+    }
+
+    @Test
+    void aFigureIsAPictureOfItsFileAndStillToldInWords() {
+        Drawing none = new Drawing(1, 1, List.of());
+        Figure figure = new Figure("seal-looks", "a]( *title*", "all of it", none, none);
+        Page page = new Page("t", "", List.of(new Block.Drawn(figure)));
+        List<Image> images = new ArrayList<>();
+        Node document = PARSER.parse(page.markdown(Path.of("..", "x y")));
+        document.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(Image image) {
+                        images.add(image);
+                    }
+                });
+        assertEquals(1, images.size(), () -> page.markdown(Path.of("..", "x y")));
+        assertEquals("../x%20y/seal-looks.svg", images.get(0).getDestination());
+        assertEquals("a]( *title*", words(images.get(0)));
+        assertTrue(words(document).endsWith("all of it"), () -> words(document));
+        assertEquals(
+                "seal-looks.svg",
+                page.markdown(Path.of("")).replaceFirst("(?s).*]\\((.*?)\\).*", "$1"));
     }
 }
