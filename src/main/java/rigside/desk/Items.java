@@ -93,7 +93,8 @@ final class Items {
         }
         listed.paper().map(Archived.Paper::words).ifPresent(detail::add);
         listed.findings().stream().map(each -> found(listed, each)).forEach(detail::add);
-        detail.add("folder " + listed.folder().getFileName());
+        String whose = listed.wearer().map(code -> "wearer " + code + ", ").orElse("");
+        detail.add(whose + "folder " + listed.folder().getFileName());
         listed.damage().stream().map(Damage::toString).forEach(detail::add);
         return new SessionItem(
                 listed.title(),

@@ -15,6 +15,7 @@ import rigside.archive.Archive;
 import rigside.archive.Archived;
 import rigside.archive.ManySessions;
 import rigside.archive.SomeSession;
+import rigside.protocol.Subject;
 
 class SessionListTest {
     private static final List<Archived> THREE =
@@ -62,6 +63,18 @@ class SessionListTest {
         SessionList read = kept.with(SessionList.lines(THREE.subList(1, 3)));
         assertEquals(List.of("glass strap"), titles(read));
         assertEquals(List.of("strap", "glass strap"), titles(read.dropped()));
+    }
+
+    /** Who searches for a wearer's code sees it in what is found. */
+    @Test
+    void itSaysWhoseASessionIs() {
+        Archived session =
+                SomeSession.in(Path.of("sessions", "strap"))
+                        .about("strap", "Does it?")
+                        .fact("wearer", "W3", Subject.WEARER_CODE)
+                        .archived();
+        assertTrue(Items.of(session).detail().contains("wearer W3, folder strap"));
+        assertTrue(Items.of(THREE.get(1)).detail().contains("folder strap"));
     }
 
     @Test
