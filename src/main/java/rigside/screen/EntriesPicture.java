@@ -42,7 +42,10 @@ record EntriesPicture(Scene scene, Set<Integer> noLonger) {
         return rows.isEmpty() ? List.of(Line.of("Nothing is captured yet.")) : List.copyOf(lines);
     }
 
-    /** The chosen line once more, whole, where it is cut in the list. */
+    /**
+     * The chosen line once more, whole, where it is cut in the list. However long somebody's words
+     * are, they leave the list and the keys their place.
+     */
     static List<Line> chosen(Scene scene) {
         List<Listing.Row> rows = Listing.of(scene.state());
         if (scene.view().selected() >= rows.size()) {
@@ -54,13 +57,14 @@ record EntriesPicture(Scene scene, Set<Integer> noLonger) {
         }
         StringBuilder words = new StringBuilder();
         line.spans().forEach(span -> words.append(span.text()));
-        return Line.stacked(
-                List.of(Line.BLANK),
+        List<Line> whole =
                 Wrap.hanging(
                         Line.of(scene.signs().here() + " "),
                         Tone.PLAIN,
                         words.toString().strip().replaceAll(" +", " "),
-                        scene.columns()));
+                        scene.columns());
+        return Line.stacked(
+                List.of(Line.BLANK), Scene.cut(whole, scene.rows() / 2, "'rigside entries'"));
     }
 
     Line row(Listing.Row row) {

@@ -251,4 +251,24 @@ final class SessionScreenTest {
         assertTrue(drawn.contains("Next to put on"), drawn);
         assertFalse(drawn.contains("donning 4, "), drawn);
     }
+
+    /** A reason of 60 000 letters left no room for the list and took the bottom line away. */
+    @ParameterizedTest
+    @ValueSource(strings = {"x", "word ", "\u0301"})
+    void howeverLongAReasonIsTheListAndTheKeysAreSeen(String piece) {
+        Story story = Scenes.amended();
+        story.send(new Input.AmendAsked(4, "45", "a" + piece.repeat(60_000), false));
+        int chosen = 0;
+        for (int at = 0; at < Listing.of(story.state()).size(); at++) {
+            boolean isIt =
+                    Listing.of(story.state()).get(at) instanceof Listing.Row.OfEntry line
+                            && line.entry().number() == 4;
+            chosen = isIt ? at : chosen;
+        }
+        String drawn = Drawn.of(Scenes.page(story, View.Page.ENTRIES, chosen), 80, 24);
+        assertTrue(drawn.contains("[a] amend it"), drawn);
+        assertTrue(
+                drawn.lines().anyMatch(line -> line.startsWith("  \u25BA      4  AMENDED")), drawn);
+        assertTrue(drawn.contains("time of trial 1"), drawn);
+    }
 }
