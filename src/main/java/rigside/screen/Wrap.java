@@ -41,17 +41,21 @@ final class Wrap {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : BETWEEN.split(text.strip(), -1)) {
-            String rest = word;
-            if (!line.isEmpty() && Clean.width(line.toString()) + 1 + Clean.width(rest) > columns) {
+            int width = Clean.width(word);
+            if (!line.isEmpty() && Clean.width(line.toString()) + 1 + width > columns) {
                 lines.add(line.toString());
                 line.setLength(0);
             }
-            while (Clean.width(rest) > columns) {
-                String head = head(rest, columns);
-                lines.add(head);
-                rest = rest.substring(head.length());
+            // The width of what is left is kept, not reckoned anew: a word may be as long as a
+            // file.
+            int from = 0;
+            while (width > columns) {
+                String part = head(word, from, columns);
+                lines.add(part);
+                from += part.length();
+                width -= Clean.width(part);
             }
-            line.append(line.isEmpty() ? "" : " ").append(rest);
+            line.append(line.isEmpty() ? "" : " ").append(word, from, word.length());
         }
         lines.add(line.toString());
         return lines;
@@ -59,7 +63,11 @@ final class Wrap {
 
     /** The longest beginning that takes at most {@code columns}. */
     static String head(String text, int columns) {
-        int end = 0;
+        return head(text, 0, columns);
+    }
+
+    private static String head(String text, int from, int columns) {
+        int end = from;
         int used = 0;
         while (end < text.length()) {
             used += Clean.width(text.substring(end, end + 1));
@@ -68,6 +76,6 @@ final class Wrap {
             }
             end++;
         }
-        return text.substring(0, end);
+        return text.substring(from, end);
     }
 }

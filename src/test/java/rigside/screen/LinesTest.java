@@ -1,8 +1,10 @@
 package rigside.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,20 @@ final class LinesTest {
 
     private static String text(Line line) {
         return String.join("", line.spans().stream().map(Line.Span::text).toList());
+    }
+
+    /** Each line reckoned the width of all that was left: minutes for so many. */
+    @ParameterizedTest
+    @ValueSource(strings = {"x", "\u754C", "\uFFFD"})
+    void aWordAsLongAsAFileIsBrokenAtOnce(String letter) {
+        int columns = 74;
+        String word = letter.repeat(2_000_000);
+        List<String> lines =
+                assertTimeoutPreemptively(
+                        Duration.ofSeconds(20), () -> texts(Wrap.lines(word, columns)));
+        assertEquals(word, String.join("", lines));
+        int last = lines.size() - 1;
+        assertTrue(lines.subList(0, last).stream().allMatch(each -> Clean.width(each) == columns));
     }
 
     @Test
