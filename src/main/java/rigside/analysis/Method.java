@@ -41,7 +41,7 @@ record Method(
         method.add("A verdict once reached stays; a later look that contradicts it is shown.");
         handled(method);
         method.add(
-                "Forecast: 10 000 campaigns played on under the same rules, the true mean and"
+                "Forecast: ten thousand campaigns played on under the same rules, true mean and"
                         + " spread drawn from what the values so far say of them (no prior"
                         + " knowledge).");
         method.add(

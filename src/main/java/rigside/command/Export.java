@@ -110,7 +110,8 @@ final class Export implements Callable<Integer> {
         out.println("Written to " + folder + ":");
         tables.files().keySet().forEach(name -> out.println("  " + name));
         if (!shown.concealed().isEmpty()) {
-            out.println("Left out: times, events, and what is concealed. " + shown.concealed());
+            out.println(
+                    "Left out: times, events, and what is concealed: " + shown.concealed() + ".");
         }
         for (Again again : tables.again()) {
             out.println();

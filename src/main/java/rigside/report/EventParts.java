@@ -24,20 +24,12 @@ final class EventParts {
 
     /** Words, in the order they are told. */
     static final List<String> WORDS =
-            List.of(
-                    "feed",
-                    "cue",
-                    "how",
-                    "protocolName",
-                    "programVersion",
-                    "reason",
-                    "why",
-                    "text",
-                    "words");
+            List.of("feed", "cue", "how", "programVersion", "reason", "why", "text", "words");
 
     /** What other tables hold, or the journal alone. */
     static final Set<String> ELSEWHERE =
             Set.of(
+                    "protocolName",
                     "protocolText",
                     "seed",
                     "rig",

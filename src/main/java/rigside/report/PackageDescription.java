@@ -38,7 +38,7 @@ final class PackageDescription {
         root.put("title", Harmless.visible(protocol.title()));
         root.put("description", description(opened, protocol, damage));
         root.put("rigside-program-version", opened.programVersion());
-        root.put("rigside-protocol-name", Harmless.visible(opened.protocolName()));
+        root.put("rigside-protocol-name", Harmless.visible(opened.protocolFile()));
         root.put(
                 "rigside-protocol-sha256",
                 sha256(opened.protocolText().getBytes(StandardCharsets.UTF_8)));

@@ -24,7 +24,7 @@ record ReportOrigin(Material of) {
         Recorded end = Recorded.end(of.events());
         Recorded last = of.events().get(of.events().size() - 1);
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Protocol", of.opened().protocolName()));
+        rows.add(List.of("Protocol", of.opened().protocolFile()));
         rows.add(List.of("SHA-256 of its text", hash(of.opened().protocolText())));
         rows.add(List.of("Rigside", versions()));
         rows.add(List.of("Opened", Clock.whole(of.events().get(0).wall())));

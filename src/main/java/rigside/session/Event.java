@@ -192,6 +192,11 @@ public sealed interface Event {
                     "");
         }
 
+        /** The protocol's name without folders: those may tell who the tester is. */
+        public String protocolFile() {
+            return protocolName.substring(protocolName.replace('\\', '/').lastIndexOf('/') + 1);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.sessionOpened(this);

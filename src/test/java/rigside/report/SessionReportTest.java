@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.HashSet;
@@ -22,6 +23,7 @@ import rigside.measure.Quantity;
 import rigside.measure.Unit;
 import rigside.session.Entry;
 import rigside.session.Event;
+import rigside.session.Evolve;
 import rigside.session.Recorded;
 import rigside.session.Slot;
 import rigside.session.Value;
@@ -95,6 +97,39 @@ class SessionReportTest {
         List<String> made = rows(part(page, "Fit factor"), "Donning by donning");
         String row = made.get(5);
         assertTrue(row.matches("6 \\d Mask .* none [0-9.; ]+ none \\(left out: [^)]+\\)"), row);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/home/jane.doe/rigside/protocols/disc.yaml",
+                "C:\\Users\\jane.doe\\disc.yaml",
+                "disc.yaml"
+            })
+    void theFolderOfTheProtocolIsNotGivenAway(String name) throws IOException {
+        Material was = Reported.demonstration();
+        Event.SessionOpened old = was.opened();
+        Event now =
+                new Event.SessionOpened(
+                        old.programVersion(),
+                        name,
+                        old.protocolText(),
+                        old.seed(),
+                        old.rig(),
+                        old.rigText(),
+                        old.simulated(),
+                        old.speed());
+        Material of = Reported.with(was, 0, 1, now);
+        String page = SessionReport.of(of).html();
+        assertTrue(page.contains("<td>disc.yaml</td>"));
+        assertFalse(page.contains("jane.doe"));
+        DataPackage tables = DataPackageTest.written(Evolve.fold(of.events()), of.events());
+        String description =
+                new String(tables.files().get("datapackage.json"), StandardCharsets.UTF_8);
+        assertTrue(description.contains("\"disc.yaml\""), description);
+        for (byte[] written : tables.files().values()) {
+            assertFalse(new String(written, StandardCharsets.UTF_8).contains("jane.doe"));
+        }
     }
 
     @Test
