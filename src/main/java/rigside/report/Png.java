@@ -37,6 +37,8 @@ final class Png {
                     DocumentLimits.DEFAULT_MAX_USE_NESTING_DEPTH,
                     Integer.MAX_VALUE);
 
+    private static final char FIRM_SPACE = '\u00A0';
+
     private static final String HEADLESS = "java.awt.headless";
 
     private static final String NO_FONTS =
@@ -132,7 +134,10 @@ final class Png {
         return bytes.toByteArray();
     }
 
-    /** The library knows of no direction but one. */
+    /**
+     * The library knows of no direction but one, and drops a space that follows the first piece of
+     * a line where that is an element of its own: so all spaces are such as cannot be dropped.
+     */
     private static Figure asSeen(Figure figure) {
         Drawing wide = figure.wide();
         List<Mark> marks = wide.marks().stream().map(Png::asSeen).toList();
@@ -149,7 +154,7 @@ final class Png {
                         words.anchor(),
                         words.weight(),
                         words.ink(),
-                        Directions.asSeen(words.text()))
+                        Directions.asSeen(words.text()).replace(' ', FIRM_SPACE))
                 : mark;
     }
 

@@ -64,6 +64,28 @@ class PngTest {
         assertTrue(first > second, first + " is left of " + second);
     }
 
+    /** A title that begins with such letters was drawn without the space behind them. */
+    @Test
+    void aSpaceBehindLettersFromRightToLeftIsKept() throws IOException {
+        assumeTrue(
+                new Font(Font.SANS_SERIF, Font.PLAIN, 12).canDisplayUpTo("\u05DC") < 0,
+                "no Hebrew letters on this machine");
+        int apart = rightmost(picture(List.of(words("\u05DC 5"))));
+        int together = rightmost(picture(List.of(words("\u05DC5"))));
+        assertTrue(apart >= together + 4, apart + " is hardly right of " + together);
+    }
+
+    private static int rightmost(BufferedImage picture) {
+        for (int x = picture.getWidth() - 1; x >= 0; x--) {
+            for (int y = 0; y < picture.getHeight(); y++) {
+                if (picture.getRGB(x, y) != WHITE) {
+                    return x;
+                }
+            }
+        }
+        throw new AssertionError("nothing is drawn");
+    }
+
     private static int highest(BufferedImage picture) {
         for (int y = 0; y < picture.getHeight(); y++) {
             for (int x = 0; x < picture.getWidth(); x++) {
