@@ -70,7 +70,7 @@ final class Export implements Callable<Integer> {
                         shown,
                         reading.events(),
                         reading.damage().stream()
-                                .map(Damage::toString)
+                                .map(Damage::inOneSentence)
                                 .collect(Collectors.joining(" ")));
         return write(folder, tables, shown) && reading.damage().isEmpty()
                 ? Exit.DONE

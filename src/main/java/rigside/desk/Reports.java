@@ -53,7 +53,7 @@ public final class Reports {
 
     static List<String> trouble(Reading reading) {
         List<String> trouble = new ArrayList<>();
-        reading.damage().stream().map(Damage::toString).forEach(trouble::add);
+        reading.damage().stream().map(Damage::inOneSentence).forEach(trouble::add);
         reading.torn().ifPresent(torn -> trouble.add(torn.toString()));
         return List.copyOf(trouble);
     }

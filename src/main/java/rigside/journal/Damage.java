@@ -14,7 +14,16 @@ public record Damage(String file, int line, String what, String help) {
     /** {@code file:line: what}, and the help on a line of its own. */
     @Override
     public String toString() {
+        return joined("\n    ");
+    }
+
+    /** The same where lines are broken by somebody else: {@code file:line: what; help}. */
+    public String inOneSentence() {
+        return joined("; ");
+    }
+
+    private String joined(String between) {
         String place = line == 0 ? file + ": " + what : file + ":" + line + ": " + what;
-        return help.isEmpty() ? place : place + "\n    " + help;
+        return help.isEmpty() ? place : place + between + help;
     }
 }

@@ -138,6 +138,8 @@ class ReportTest {
         assertTrue(
                 out.toString().contains("The journal of this session is damaged."), out.toString());
         assertTrue(out.toString().contains("This session is not closed"), out.toString());
+        String said = out.toString().replaceAll("\\s+", " ");
+        assertTrue(said.contains("not a line of a journal; what comes before it can be"), said);
         assertTrue(err.toString().contains("journal.jsonl:201"), err.toString());
     }
 
