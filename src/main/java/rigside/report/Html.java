@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
  * dark and to be printed on A4.
  */
 final class Html implements Block.Cases<String>, Cell.Cases<String> {
-    /** As many characters at most are kept on one line. */
+    /** As many columns of text at most are kept on one line. */
     private static final int SHORT = 24;
 
     /** A table is narrow where its columns take no more characters: they fit on paper. */
@@ -161,14 +161,14 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
             return "";
         }
         if (table.heads().get(column).figures()) {
-            return " class=\"figures" + (cell.length() <= SHORT ? " short\"" : "\"");
+            return " class=\"figures" + (Legible.width(cell) <= SHORT ? " short\"" : "\"");
         }
-        return cell.length() > LONG ? " class=\"long\"" : terse(table, cell);
+        return Legible.width(cell) > LONG ? " class=\"long\"" : terse(table, cell);
     }
 
     /** Few words stay on one line where there is room, or the table can be moved sideways. */
     private static String terse(Block.Table table, String cell) {
-        return table.heads().isEmpty() || cell.length() > SHORT ? "" : " class=\"terse\"";
+        return table.heads().isEmpty() || Legible.width(cell) > SHORT ? "" : " class=\"terse\"";
     }
 
     private static String kind(Block.Head head) {
@@ -185,7 +185,7 @@ final class Html implements Block.Cases<String>, Cell.Cases<String> {
             taken +=
                     GAP
                             + table.rows().stream()
-                                    .mapToInt(row -> row.get(column).match(this).length())
+                                    .mapToInt(row -> Legible.width(row.get(column).match(this)))
                                     .map(length -> length > SHORT ? WRAPPED : length)
                                     .max()
                                     .orElse(0);

@@ -26,6 +26,14 @@ class HtmlTest {
         assertTrue(html.contains("<td class=\"long\">" + MANY + "</td>"), html);
     }
 
+    /** Signs as wide as two letters, by Unicode Standard Annex 11. */
+    @Test
+    void wideSignsCountTwice() {
+        String few = "\u9762\u4F53".repeat(6);
+        assertTrue(table("1", few).contains("<td class=\"terse\">" + few + "</td>"));
+        assertFalse(table("1", few + few).contains("<td class=\"terse\">" + few));
+    }
+
     @Test
     void onPaperTheyDoOnlyWhereAllColumnsHaveTheirPlace() {
         assertTrue(table("1", FEW, MANY).contains("<table class=\"narrow\">"));
