@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 
 /**
  * A control chart of single values in the order they came: is what made them still the same?
@@ -70,10 +69,13 @@ public record Chart(List<Double> values, double mean, double spread) {
     /** The places, from 0, of values beyond the limits. */
     public List<Integer> beyond() {
         Limits limits = limits();
-        return IntStream.range(0, values.size())
-                .filter(i -> values.get(i) < limits.low() || values.get(i) > limits.high())
-                .boxed()
-                .toList();
+        List<Integer> beyond = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            if (values.get(i) < limits.low() || values.get(i) > limits.high()) {
+                beyond.add(i);
+            }
+        }
+        return beyond;
     }
 
     /** The places, from 0, that end {@link #RUN} or more in a row on one side. */
