@@ -1,6 +1,7 @@
 package rigside.archive;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -194,7 +195,8 @@ public record SpreadOnRecord(
      * Of each condition against the mean of those before it, in units of a difference of two: with
      * one condition the difference from the reference itself. Differences from one reference would
      * share its values and count for more than they are; these do not (Helmert's contrasts, from
-     * memory), and the sum of their squares is what rounds and conditions leave.
+     * memory), and the sum of their squares is what rounds and conditions leave. Those with the
+     * most rounds come first: one that was hardly or never measured takes no rounds from others.
      */
     private static List<double[]> differences(
             WithValues session,
@@ -204,20 +206,30 @@ public record SpreadOnRecord(
         List<Archived.Worn> conditions = session.session().conditions();
         List<Map<Integer, Double>> before = new ArrayList<>();
         List<double[]> groups = new ArrayList<>();
-        for (Archived.Worn each : conditions.subList(1, conditions.size())) {
-            if (isWanted(session, condition, each)) {
-                Map<Integer, Double> now = new TreeMap<>();
-                Taken.pairs(session, measure.id(), conditions.get(0).id(), each.id())
-                        .forEach(
-                                pair ->
-                                        now.put(
-                                                pair.reference().round(),
-                                                pair.difference(scale, Taken.Bounded.STATED)));
-                groups.add(contrasts(now, before));
-                before.add(now);
-            }
-        }
+        conditions.subList(1, conditions.size()).stream()
+                .filter(each -> isWanted(session, condition, each))
+                .map(each -> fromReference(session, measure, scale, each))
+                .sorted(Comparator.comparing(Map::size, Comparator.reverseOrder()))
+                .forEach(
+                        now -> {
+                            groups.add(contrasts(now, before));
+                            before.add(now);
+                        });
         return groups;
+    }
+
+    /** The differences of one condition from the reference, by round. */
+    private static Map<Integer, Double> fromReference(
+            WithValues session, Archived.Measured measure, Scaled scale, Archived.Worn condition) {
+        String reference = session.session().conditions().get(0).id();
+        Map<Integer, Double> differences = new TreeMap<>();
+        Taken.pairs(session, measure.id(), reference, condition.id())
+                .forEach(
+                        pair ->
+                                differences.put(
+                                        pair.reference().round(),
+                                        pair.difference(scale, Taken.Bounded.STATED)));
+        return differences;
     }
 
     /** The reference, less itself 0, is the first of those before. */

@@ -77,6 +77,22 @@ public record SomeValues(
                 unresolved);
     }
 
+    /** The same donning, complete but without a value. */
+    static WithValues.Value withoutValue(WithValues.Value of) {
+        return new WithValues.Value(
+                of.measure(),
+                of.condition(),
+                of.donning(),
+                of.round(),
+                of.worn(),
+                of.wornBefore(),
+                Standing.WITHOUT_VALUE,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                false,
+                false);
+    }
+
     /** At another time of its day than 9 o'clock. */
     SomeValues at(String time) {
         return new SomeValues(

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rigside.protocol.Plan;
 
 class SpreadOnRecordTest {
@@ -64,6 +66,30 @@ class SpreadOnRecordTest {
                         .orElseThrow()
                         .spread(),
                 1e-15);
+    }
+
+    /** R 4.2.2: sigma and df.residual of lm as above, the second condition in fewer rounds. */
+    @ParameterizedTest
+    @CsvSource({"2, 4, 0.0435712355824386", "0, 3, 0.0417365589047045"})
+    void aConditionHardlyMeasuredTakesNoRoundsFromOthers(int rounds, int freedom, double spread) {
+        WithValues all = three();
+        List<WithValues.Value> values =
+                all.values().stream()
+                        .map(
+                                each ->
+                                        each.condition().equals("disc") && each.round() > rounds
+                                                ? SomeValues.withoutValue(each)
+                                                : each)
+                        .toList();
+        SpreadOnRecord.Found found =
+                SpreadOnRecord.of(
+                                List.of(new WithValues(all.session(), values)),
+                                "breathing",
+                                Optional.empty())
+                        .differences()
+                        .orElseThrow();
+        assertEquals(freedom, found.freedom());
+        assertEquals(spread, found.spread(), 1e-14);
     }
 
     private static WithValues three() {
