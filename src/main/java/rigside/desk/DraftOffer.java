@@ -118,9 +118,16 @@ record DraftOffer(List<String> words, List<String> answers) {
         return question.with(Stream.concat(words.stream(), question.why().stream()).toList());
     }
 
-    /** The answer so many further down than what is typed; above the first there is none typed. */
+    /**
+     * The answer so many further down than what is typed; above the first there is none typed, and
+     * above one's own words nothing.
+     */
     String next(String typed, int by) {
-        int to = answers.indexOf(typed) + by;
+        int at = answers.indexOf(typed);
+        if (at < 0 && by < 0) {
+            return typed;
+        }
+        int to = at + by;
         return to < 0 ? "" : answers.get(Math.min(to, answers.size() - 1));
     }
 }

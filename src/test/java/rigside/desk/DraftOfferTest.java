@@ -77,6 +77,7 @@ class DraftOfferTest {
         assertEquals("4.2 %", one.choosing(1).choosing(1).typed());
         assertEquals("", one.choosing(-1).typed());
         assertEquals("3.0 %", draft.typing("7 %").choosing(1).typed());
+        assertEquals("7 %", draft.typing("7 %").choosing(-1).typed());
         assertEquals("3.0 %", one.take().answers().of("breathing-spread"));
         assertEquals(
                 Math.log(1.03),
