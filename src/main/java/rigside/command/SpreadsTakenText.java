@@ -56,22 +56,37 @@ final class SpreadsTakenText {
 
     private List<String> remarks() {
         Stream<String> ofSpreads =
-                taken.measures().stream()
-                        .flatMap(each -> each.onRecord().stream())
-                        .flatMap(each -> each.remarks().stream());
+                told().flatMap(each -> remarks(each).map(words -> said(each, words)));
         Stream<String> unlike =
-                taken.measures().stream()
-                        .flatMap(
+                told().flatMap(
                                 each ->
                                         taken
                                                 .found(each)
                                                 .flatMap(SpreadOnRecordWords::unlike)
-                                                .map(words -> each.measure().id() + ": " + words)
+                                                .map(words -> named(each, words))
                                                 .stream());
         return Stream.of(ofSpreads, unlike, taken.leftOut().stream())
                 .flatMap(each -> each)
                 .distinct()
                 .toList();
+    }
+
+    private Stream<SpreadsTaken.OfMeasure> told() {
+        return taken.measures().stream().filter(each -> each.onRecord().isPresent());
+    }
+
+    private static Stream<String> remarks(SpreadsTaken.OfMeasure each) {
+        return each.onRecord().stream().flatMap(spread -> spread.remarks().stream());
+    }
+
+    /** What holds of all is said once, the rest of the measure it holds of. */
+    private String said(SpreadsTaken.OfMeasure of, String words) {
+        boolean ofAll = told().allMatch(each -> remarks(each).anyMatch(words::equals));
+        return ofAll ? words : named(of, words);
+    }
+
+    private static String named(SpreadsTaken.OfMeasure of, String words) {
+        return of.measure().id() + ": " + words;
     }
 
     /** Fields to follow others. */
