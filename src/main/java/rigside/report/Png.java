@@ -154,7 +154,7 @@ final class Png {
                         words.anchor(),
                         words.weight(),
                         words.ink(),
-                        Directions.asSeen(words.text()).replace(' ', FIRM_SPACE))
+                        Directions.asSeen(Legible.of(words.text())).replace(' ', FIRM_SPACE))
                 : mark;
     }
 

@@ -75,6 +75,13 @@ class PngTest {
         assertTrue(apart >= together + 4, apart + " is hardly right of " + together);
     }
 
+    @Test
+    void spacesAroundWordsDoNotMoveThem() throws IOException {
+        assertEquals(
+                rightmost(picture(List.of(words("5")))),
+                rightmost(picture(List.of(words("  5 ")))));
+    }
+
     private static int rightmost(BufferedImage picture) {
         for (int x = picture.getWidth() - 1; x >= 0; x--) {
             for (int y = 0; y < picture.getHeight(); y++) {
