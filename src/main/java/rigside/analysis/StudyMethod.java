@@ -40,7 +40,7 @@ record StudyMethod(Repeatability of) {
     private String spread() {
         String unit = of.measure().unit().symbol();
         return "Spread: the standard deviation s of the donnings' values"
-                + (Scale.of(of.measure()).isRatio()
+                + (of.isRatio()
                         ? ", taken of their natural logarithms and read as a ratio."
                         : unit.isEmpty() ? "." : ", in " + unit + ".");
     }

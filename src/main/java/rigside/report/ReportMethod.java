@@ -42,7 +42,10 @@ final class ReportMethod {
             blocks.add(new Block.Points(sources(told)));
         }
         for (MeasureResult result : told) {
-            blocks.add(Part.of(result.measure().title(), "", own(of, result, shared)));
+            List<Block> own = own(of, result, shared);
+            if (!own.isEmpty()) {
+                blocks.add(Part.of(result.measure().title(), "", own));
+            }
         }
         return blocks;
     }

@@ -99,6 +99,36 @@ class SessionReportTest {
         assertTrue(row.matches("6 \\d Mask .* none [0-9.; ]+ none \\(left out: [^)]+\\)"), row);
     }
 
+    /** How its value is made stands above already, with the measure that is compared. */
+    @Test
+    void aMeasureOnlyRecordedHasNoEmptyPartOfTheMethod() throws IOException {
+        String field = "      - id: effort\n        ask: Effort\n        unit: Pa\n";
+        String text =
+                Read.text("/analysis/glass.yaml")
+                        .replace(
+                                "    compare: ratio\n    meaningful: 2 times\n    decides: no\n",
+                                "")
+                        .replace("    compare: ratio\n    meaningful: 10 %\n", "")
+                        .replace(
+                                "    decides: no\n",
+                                """
+                                  - id: strain
+                                    title: Strain
+                                    kind: typed-number
+                                    field: strain
+                                    unit: Pa
+                                    resolution: 1 Pa
+                                """)
+                        .replace(field, field + field.replace("ffort", "ffort of the neck"))
+                        .replace("id: effort of the neck", "id: strain");
+        Document page = Jsoup.parse(SessionReport.of(Reported.rehearsed(text, 3)).html());
+        assertEquals(
+                List.of("Fit factor", "Inhalation time", "Effort"),
+                part(page, "Method").select("section section").stream()
+                        .map(each -> each.child(0).text())
+                        .toList());
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
