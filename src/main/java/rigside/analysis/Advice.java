@@ -8,9 +8,9 @@ import rigside.decide.Verdict;
  *
  * @param wording the comparison's words
  * @param rows the values so far
- * @param ended whether the tester ended the repeats
+ * @param onward whether further rounds may follow
  */
-record Advice(Wording wording, Rows rows, boolean ended) {
+record Advice(Wording wording, Rows rows, Onward onward) {
 
     /** A chance of settling below this is called unlikely: convention. */
     private static final double UNLIKELY = 0.2;
@@ -48,7 +48,7 @@ record Advice(Wording wording, Rows rows, boolean ended) {
                     + " would no longer be true."
                     + needed(forecast);
         }
-        if (ended) {
+        if (onward != Onward.OPEN) {
             return over(verdict, forecast);
         }
         String first =
@@ -63,11 +63,17 @@ record Advice(Wording wording, Rows rows, boolean ended) {
         if (verdict == Verdict.TOO_FEW_ROUNDS) {
             return "No verdict: " + lacking().soFar() + ".";
         }
-        return (wording.setting().compared().decides()
-                        ? "The repeats were ended before it was settled."
-                        : "It was not to decide when to stop, and the repeats ended before it was"
-                                + " settled.")
-                + (forecast.needed().isPresent() ? needed(forecast) : "");
+        return unsettled() + (forecast.needed().isPresent() ? needed(forecast) : "");
+    }
+
+    private String unsettled() {
+        if (onward == Onward.DAMAGED) {
+            return "Not settled, and this session cannot be gone on with.";
+        }
+        return wording.setting().compared().decides()
+                ? "The repeats were ended before it was settled."
+                : "It was not to decide when to stop, and the repeats ended before it was"
+                        + " settled.";
     }
 
     private String hope(Forecast forecast) {

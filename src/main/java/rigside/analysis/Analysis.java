@@ -12,10 +12,12 @@ import rigside.session.State;
  * What a session says so far. Only complete donnings that count enter the comparisons; the open
  * donning's values are there too, marked as such.
  *
+ * @param readOnly whether the session can be looked at but not gone on with, since its journal is
+ *     damaged
  * @param completeRounds rounds in which every condition has a donning that counts
  * @param measures one for each measure of the protocol, in its order
  */
-public record Analysis(int completeRounds, List<MeasureResult> measures) {
+public record Analysis(boolean readOnly, int completeRounds, List<MeasureResult> measures) {
 
     public Analysis {
         measures = List.copyOf(measures);
@@ -28,17 +30,28 @@ public record Analysis(int completeRounds, List<MeasureResult> measures) {
      * @throws java.util.NoSuchElementException before the session is opened
      */
     public static Analysis of(State state) {
+        return of(state, false);
+    }
+
+    /**
+     * The same of a session that may be damaged.
+     *
+     * @param readOnly whether it can be looked at but not gone on with
+     */
+    public static Analysis of(State state, boolean readOnly) {
+        Onward onward = Onward.of(state, readOnly);
         return new Analysis(
+                readOnly,
                 Evidence.of(state).completeRounds().size(),
                 state.protocol().measures().stream()
-                        .map(measure -> result(state, measure))
+                        .map(measure -> result(state, measure, onward))
                         .toList());
     }
 
-    private static MeasureResult result(State state, Measure measure) {
+    private static MeasureResult result(State state, Measure measure, Onward onward) {
         List<DonningValue> values = Values.of(Evidence.of(state), measure);
         Optional<Comparisons> compared =
-                measure.compared().map(how -> new Comparisons(state, measure));
+                measure.compared().map(how -> new Comparisons(state, measure, onward));
         List<Comparison> comparisons = compared.map(Comparisons::all).orElse(List.of());
         Optional<Repeatability> study =
                 state.protocol().purpose() == Protocol.Purpose.REPEATABILITY

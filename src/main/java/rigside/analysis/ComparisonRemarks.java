@@ -45,11 +45,7 @@ record ComparisonRemarks(
         if (setting.measure().kind() instanceof Measure.TimedInhalation
                 && !judged.verdict().settled()) {
             KindOfRepeat.of(setting, values())
-                    .flatMap(
-                            each ->
-                                    each.advice(
-                                            gathered.stated(),
-                                            !judged.planUsedUp() && !judged.ended()))
+                    .flatMap(each -> each.advice(gathered.stated(), judged.isOpen()))
                     .ifPresent(remarks::add);
         }
         remarks.addAll(outcomes(state, List.of(condition, state.protocol().reference())));

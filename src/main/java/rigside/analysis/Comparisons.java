@@ -21,6 +21,7 @@ final class Comparisons {
 
     private final State state;
     private final Setting setting;
+    private final Onward onward;
 
     /** The values as they stand, and what they were before some were struck out or amended. */
     private final Evidence evidence;
@@ -30,17 +31,27 @@ final class Comparisons {
     private final List<Integer> rounds;
 
     Comparisons(State state, Measure measure) {
+        this(state, measure, Onward.of(state, false));
+    }
+
+    Comparisons(State state, Measure measure, Onward onward) {
         this(
                 state,
                 Sharing.setting(state.protocol(), measure),
+                onward,
                 Evidence.of(state),
                 Evidence.alternatives(state, measure.id()));
     }
 
     private Comparisons(
-            State state, Setting setting, Evidence evidence, List<Evidence> alternatives) {
+            State state,
+            Setting setting,
+            Onward onward,
+            Evidence evidence,
+            List<Evidence> alternatives) {
         this.state = state;
         this.setting = setting;
+        this.onward = onward;
         this.evidence = evidence;
         this.alternatives = alternatives;
         this.values = Values.of(evidence, setting.measure());
@@ -77,6 +88,7 @@ final class Comparisons {
                 new Comparisons(
                         state,
                         setting,
+                        onward,
                         evidence.without(donnings),
                         alternatives.stream().map(each -> each.without(donnings)).toList());
         return left.view(state.protocol().condition(condition).orElseThrow());
@@ -84,7 +96,7 @@ final class Comparisons {
 
     /** The comparison of a condition as other evidence has it, by the same rules. */
     Comparison on(Evidence other, String condition) {
-        return new Comparisons(state, setting, other, List.of())
+        return new Comparisons(state, setting, onward, other, List.of())
                 .view(state.protocol().condition(condition).orElseThrow());
     }
 
@@ -151,7 +163,7 @@ final class Comparisons {
                 verdict,
                 settled,
                 gathered.rounds() >= setting.lastRound() || course.latest().planUsedUp(),
-                state.course().ended().isPresent(),
+                onward,
                 boundedAgrees,
                 !unchangedAgrees,
                 new Otherwise(

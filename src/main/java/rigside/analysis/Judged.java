@@ -19,7 +19,7 @@ import rigside.decide.Verdict;
  * @param verdict what holds
  * @param settledAt when it first settled
  * @param planUsedUp whether the plan has no further look
- * @param ended whether the tester ended the repeats
+ * @param onward whether further rounds may follow
  * @param boundedAgrees whether bounded values at half their penetration lead to the same
  * @param dependsOnChanged whether what was struck out or amended after a look would lead to
  *     something else as it was then
@@ -31,7 +31,7 @@ record Judged(
         Verdict verdict,
         Optional<Comparison.Settled> settledAt,
         boolean planUsedUp,
-        boolean ended,
+        Onward onward,
         boolean boundedAgrees,
         boolean dependsOnChanged,
         Otherwise otherwise) {
@@ -96,7 +96,7 @@ record Judged(
                                         + found
                                 : found,
                         new Technical(setting, rows, course).sentence(),
-                        new Advice(wording, rows, ended)
+                        new Advice(wording, rows, onward)
                                 .next(
                                         verdict,
                                         planUsedUp,
@@ -172,7 +172,7 @@ record Judged(
 
     /** Whether a further look may come. */
     boolean isOpen() {
-        return !planUsedUp && !ended;
+        return !planUsedUp && onward == Onward.OPEN;
     }
 
     /** The ids of the two conditions compared. */

@@ -30,7 +30,7 @@ record Pairing(SortedMap<Integer, Double> reference, SortedMap<Integer, Double> 
                         course.settling()
                                 .map(each -> new Comparison.Settled(each.n(), each.conclusion())),
                         course.latest().planUsedUp(),
-                        false,
+                        Onward.OPEN,
                         true,
                         false,
                         new Otherwise(

@@ -6,6 +6,8 @@ import rigside.protocol.Protocol;
 
 /** What a session says, in plain English. */
 final class Sentences {
+    /** Instead of what comes next. */
+    static final String DAMAGED = "This session cannot be gone on with: its journal is damaged";
 
     /** What settings tried while the mask stays on can speak for. */
     static final String WITHIN_ONE_DONNING =
@@ -86,11 +88,12 @@ final class Sentences {
      */
     static String next(
             Plan plan,
-            int rounds,
+            Analysis analysis,
             boolean enough,
             boolean usedUp,
             boolean unlikely,
             Optional<String> ended) {
+        int rounds = analysis.completeRounds();
         String done = rounds + (rounds == 1 ? " round" : " rounds") + " complete";
         if (enough) {
             return done + ". Enough repeats: no further round is needed";
@@ -109,6 +112,9 @@ final class Sentences {
                             + " rounds"
                     : done + ". " + early(ended.get());
         }
+        if (analysis.readOnly()) {
+            return done + ". " + DAMAGED;
+        }
         return unlikely
                 ? done
                         + ". Another round, or all that are left, will hardly settle what is open;"
@@ -117,13 +123,17 @@ final class Sentences {
     }
 
     /** The same where one condition is put on again and again. */
-    static String nextOfOne(Plan plan, int donnings, Optional<String> ended) {
+    static String nextOfOne(Plan plan, Analysis analysis, Optional<String> ended) {
+        int donnings = analysis.completeRounds();
         String done = donnings + " of " + plan.most() + " donnings complete";
         if (donnings >= plan.most()) {
             return done + ": all that were planned";
         }
-        return ended.map(why -> done + ". " + early(why))
-                .orElse(done + ". Go on with " + (donnings == 0 ? "the first" : "another"));
+        String open =
+                analysis.readOnly()
+                        ? DAMAGED
+                        : "Go on with " + (donnings == 0 ? "the first" : "another");
+        return done + ". " + ended.map(Sentences::early).orElse(open);
     }
 
     private static String early(String reason) {

@@ -73,12 +73,14 @@ public record Shown(
     private static String next(
             State state, Analysis analysis, boolean enough, boolean usedUp, boolean unlikely) {
         Plan plan = state.protocol().plan();
-        int rounds = analysis.completeRounds();
         Optional<String> ended = state.course().ended();
         return switch (state.protocol().purpose()) {
-            case COMPARISON -> Sentences.next(plan, rounds, enough, usedUp, unlikely, ended);
-            case REPEATABILITY -> Sentences.nextOfOne(plan, rounds, ended);
-            case INSTRUMENT_CHECK -> Out.isOver(state) ? found(state) : "The check goes on";
+            case COMPARISON -> Sentences.next(plan, analysis, enough, usedUp, unlikely, ended);
+            case REPEATABILITY -> Sentences.nextOfOne(plan, analysis, ended);
+            case INSTRUMENT_CHECK ->
+                    Out.isOver(state)
+                            ? found(state)
+                            : analysis.readOnly() ? Sentences.DAMAGED : "The check goes on";
         };
     }
 

@@ -76,7 +76,8 @@ public final class Analyse implements Callable<Integer> {
         reading.torn().ifPresent(torn -> err().println(torn));
         reading.damage().forEach(damage -> err().println(damage));
         if (reading.state().opening().isPresent()) {
-            Shown shown = Shown.of(reading.state(), Analysis.of(reading.state()));
+            Shown shown =
+                    Shown.of(reading.state(), Analysis.of(reading.state(), reading.isReadOnly()));
             out().print(
                             json
                                     ? AnalysisJson.of(reading.state(), shown)

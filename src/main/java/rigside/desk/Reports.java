@@ -42,7 +42,9 @@ public final class Reports {
         return Optional.of(
                 new Material(
                         reading.state(),
-                        Shown.of(reading.state(), Analysis.of(reading.state())),
+                        Shown.of(
+                                reading.state(),
+                                Analysis.of(reading.state(), reading.isReadOnly())),
                         reading.events(),
                         trouble(reading),
                         session.wearer().isEmpty()

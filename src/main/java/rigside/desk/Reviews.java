@@ -26,7 +26,8 @@ final class Reviews {
             trouble.add("nothing of this session can be read");
             return new Review(folder.getFileName().toString(), trouble);
         }
-        return of(state, reading.events(), trouble, true);
+        Analysis analysis = Analysis.of(state, reading.isReadOnly());
+        return of(state, reading.events(), analysis, trouble, true);
     }
 
     /**
@@ -35,12 +36,16 @@ final class Reviews {
      * @param trouble what there is to say of it first
      */
     static Review of(State state, List<Recorded> events, List<String> trouble) {
-        return of(state, events, trouble, false);
+        return of(state, events, Analysis.of(state), trouble, false);
     }
 
     private static Review of(
-            State state, List<Recorded> events, List<String> trouble, boolean kept) {
-        Shown shown = Shown.of(state, Analysis.of(state));
+            State state,
+            List<Recorded> events,
+            Analysis analysis,
+            List<String> trouble,
+            boolean kept) {
+        Shown shown = Shown.of(state, analysis);
         Event.SessionOpened opened = state.opening().orElseThrow().event();
         return new Review(
                 state.protocol().title(),

@@ -78,7 +78,7 @@ class AdviceTest {
                         0.5,
                         0.3,
                         OptionalInt.empty());
-        return new Advice(new Wording(setting, "disc", "bare"), FOUR, false)
+        return new Advice(new Wording(setting, "disc", "bare"), FOUR, Onward.OPEN)
                 .next(Verdict.NOT_SETTLED, false, false, false, false, forecast);
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rigside.measure.Quantity;
 import rigside.measure.Unit;
@@ -69,6 +70,27 @@ class ShownTest {
         assertEquals("3 rounds complete. Ended early by the tester: tired", bench.shown().next());
         String next = bench.comparison("inhalation").next();
         assertTrue(next.startsWith("The repeats were ended before it was settled."), next);
+    }
+
+    @Test
+    void aDamagedSessionIsNotSaidToGoOn() {
+        Bench bench = Bench.plain().round(1, 12.1, 14.6).round(2, 15.4, 13.5).round(3, 12.8, 13.2);
+        Analysis analysis = Analysis.of(bench.state(), true);
+        assertEquals(
+                "3 rounds complete. This session cannot be gone on with: its journal is damaged",
+                Shown.of(bench.state(), analysis).next());
+        Comparison inhalation = analysis.measure("inhalation").orElseThrow().comparisons().get(0);
+        assertTrue(
+                inhalation.next().startsWith("Not settled, and this session cannot be gone on"),
+                inhalation.next());
+        assertEquals(OptionalDouble.empty(), inhalation.forecast().settlesWithinPlan());
+    }
+
+    @Test
+    void ofADamagedSessionThatHadEndedTheEndIsTold() {
+        Bench bench = Bench.plain().round(1, 12.1, 14.6).round(2, 15.4, 13.5).round(3, 12.8, 13.2);
+        bench.take(new Event.RepeatsEnded("tired"));
+        assertEquals(bench.shown(), Shown.of(bench.state(), Analysis.of(bench.state(), true)));
     }
 
     /** Else "enough repeats" at the head of a report seems to speak against it. */

@@ -14,6 +14,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -642,6 +643,19 @@ class AnalyseTest {
                 This is not a certified fit test.
                 """,
                 out.toString());
+    }
+
+    @Test
+    void aDamagedSessionIsNotSaidToGoOn() throws Exception {
+        Path made = session("until-donning-ends");
+        Files.writeString(
+                made.resolve("journal.jsonl"), "no line\nnor this\n", StandardOpenOption.APPEND);
+        assertEquals(Exit.PROBLEMS, run(made.toString()));
+        assertTrue(
+                out.toString().contains("cannot be gone on with: its journal is damaged.\n"),
+                out.toString());
+        assertFalse(out.toString().contains("Go on with"), out.toString());
+        assertFalse(out.toString().contains("Too early"), out.toString());
     }
 
     @Test

@@ -138,7 +138,9 @@ class ReportTest {
         assertTrue(
                 out.toString().contains("The journal of this session is damaged."), out.toString());
         assertTrue(out.toString().contains("This session is not closed"), out.toString());
+        assertFalse(out.toString().contains("Go on with"), out.toString());
         String said = out.toString().replaceAll("\\s+", " ");
+        assertTrue(said.contains("cannot be gone on with: its journal is damaged."), said);
         assertTrue(said.contains("not a line of a journal; what comes before it can be"), said);
         assertTrue(err.toString().contains("journal.jsonl:201"), err.toString());
     }
