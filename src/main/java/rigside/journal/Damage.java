@@ -14,16 +14,19 @@ public record Damage(String file, int line, String what, String help) {
     /** {@code file:line: what}, and the help on a line of its own. */
     @Override
     public String toString() {
-        return joined("\n    ");
+        return joined(file, "\n    ");
     }
 
-    /** The same where lines are broken by somebody else: {@code file:line: what; help}. */
+    /**
+     * The same to be given away, where lines are broken by somebody else: {@code file:line: what;
+     * help}, the file without its folders, which may tell who the tester is.
+     */
     public String inOneSentence() {
-        return joined("; ");
+        return joined(file.substring(file.replace('\\', '/').lastIndexOf('/') + 1), "; ");
     }
 
-    private String joined(String between) {
-        String place = line == 0 ? file + ": " + what : file + ":" + line + ": " + what;
+    private String joined(String name, String between) {
+        String place = line == 0 ? name + ": " + what : name + ":" + line + ": " + what;
         return help.isEmpty() ? place : place + between + help;
     }
 }

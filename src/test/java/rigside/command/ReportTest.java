@@ -140,6 +140,7 @@ class ReportTest {
         assertTrue(out.toString().contains("This session is not closed"), out.toString());
         assertFalse(out.toString().contains("Go on with"), out.toString());
         String said = out.toString().replaceAll("\\s+", " ");
+        assertTrue(said.contains("- journal.jsonl:201: not a line"), said);
         assertTrue(said.contains("cannot be gone on with: its journal is damaged."), said);
         assertTrue(said.contains("not a line of a journal; what comes before it can be"), said);
         assertTrue(err.toString().contains("journal.jsonl:201"), err.toString());
