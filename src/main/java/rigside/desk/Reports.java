@@ -56,7 +56,7 @@ public final class Reports {
     static List<String> trouble(Reading reading) {
         List<String> trouble = new ArrayList<>();
         reading.damage().stream().map(Damage::inOneSentence).forEach(trouble::add);
-        reading.torn().ifPresent(torn -> trouble.add(torn.toString()));
+        reading.torn().ifPresent(torn -> trouble.add(torn.withoutFolders()));
         return List.copyOf(trouble);
     }
 

@@ -14,7 +14,16 @@ public record TornLine(String file, int line, long offset, long length) {
     /** The tear in words. */
     @Override
     public String toString() {
-        return file
+        return told(file);
+    }
+
+    /** The same to be given away: the file without its folders. */
+    public String withoutFolders() {
+        return told(file.substring(file.replace('\\', '/').lastIndexOf('/') + 1));
+    }
+
+    private String told(String name) {
+        return name
                 + ":"
                 + line
                 + ": the last line was cut off while it was written ("

@@ -127,6 +127,19 @@ class ReportTest {
     }
 
     @Test
+    void aTornLineIsToldWithoutTheFolder() throws IOException {
+        Path session = Files.createDirectories(folder.resolve("sessions/cut"));
+        List<String> lines = Files.readAllLines(Path.of(DEMO, "journal.jsonl"));
+        Files.writeString(
+                session.resolve("journal.jsonl"),
+                String.join("\n", lines.subList(0, 200)) + "\n{\"no");
+        assertEquals(Exit.DONE, run("report", "cut"));
+        String said = out.toString().replaceAll("\\s+", " ");
+        assertTrue(said.contains("- journal.jsonl:201: the last line was cut off"), said);
+        assertTrue(err.toString().contains("cut/journal.jsonl:201"), err.toString());
+    }
+
+    @Test
     void aDamagedSessionIsReportedAsFarAsItCanBeRead() throws IOException {
         Path session = Files.createDirectories(folder.resolve("sessions/torn"));
         List<String> lines = Files.readAllLines(Path.of(DEMO, "journal.jsonl"));
