@@ -201,13 +201,8 @@ class PressurePlotTest {
     /** A gauge that broke after the first round. */
     @Test
     void whereOnlySomeReadingsAreThereItIsSaidOfHowMany() {
-        Material whole = pulls.material();
-        int entry = traced(whole).get(0).number();
-        Material of =
-                whole.with(
-                        new PressureTraces(
-                                Map.of(entry, whole.pressure().of(entry).orElseThrow())));
-        int all = traced(whole).size();
+        Material of = firstAlone(pulls.material());
+        int all = traced(of).size();
         String said = "the raw readings of " + (all - 1) + " of " + all + " are not there.";
         assertTrue(SessionReport.of(of).markdown().contains(said));
         FiguresTest.readable(drawn(of).get(0));
@@ -306,12 +301,7 @@ class PressurePlotTest {
 
     @Test
     void oneInhalationInAllIsOnePanel() {
-        Material whole = pulls.material();
-        int entry = traced(whole).get(0).number();
-        Material of =
-                whole.with(
-                        new PressureTraces(
-                                Map.of(entry, whole.pressure().of(entry).orElseThrow())));
+        Material of = firstAlone(pulls.material());
         List<Figure> figures = drawn(of);
         assertEquals(1, figures.size());
         assertEquals("Inhalation time: pressure over time, round 1", figures.get(0).title());
@@ -343,6 +333,13 @@ class PressurePlotTest {
         assertTrue(text(first).contains("mean over whole breaths"), () -> text(first));
         assertFalse(drawn(breaths.material()).get(0).description().contains("whole breaths"));
         FiguresTest.readable(first);
+    }
+
+    /** With the readings of its first inhalation and of no other. */
+    private static Material firstAlone(Material whole) {
+        int entry = traced(whole).get(0).number();
+        return whole.with(
+                new PressureTraces(Map.of(entry, whole.pressure().of(entry).orElseThrow())));
     }
 
     private static Material with(Material of, PressureTrace trace) {
